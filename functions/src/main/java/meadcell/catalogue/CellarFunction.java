@@ -1,0 +1,39 @@
+package meadcell.catalogue;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * Declares a static method as a spreadsheet function. The method's name is the function's name
+ * after the dot; parameters are declared with {@link Arg}.
+ *
+ * <p>Everything a user or a host is told about the function comes from here.
+ */
+@Documented
+@Retention(RetentionPolicy.RUNTIME)
+@Target(ElementType.METHOD)
+public @interface CellarFunction {
+  /** Purpose, one sentence in plain words. */
+  String summary();
+
+  /** Quantity of a number or of every number in a column; the unit follows from it. */
+  Quantity gives() default Quantity.NUMBER;
+
+  /** The formula or model in words or symbols. */
+  String formula();
+
+  /** What the function rests on: published source with table or section, or its honest absence. */
+  String source();
+
+  /** One call with literal arguments, for instance {@code BARREL.VOLUME(50;64;81)}. */
+  String example();
+
+  /** What a careful user should know: limits of the model, worked numbers. */
+  String note() default "";
+
+  /** Safety or legal caution, where the work can hurt someone. */
+  String caution() default "";
+}

@@ -1,0 +1,36 @@
+package meadcell.catalogue;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Numbers as texts and back, the same in every locale. */
+public final class Numbers {
+  private static final Pattern PLAIN =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+
+  private Numbers() {}
+
+  /** Six significant digits, no exponent, no trailing zeros: for sentences. */
+  public static String text(double value) {
+    return text(value, 6);
+  }
+
+  /** The number in plain digits, rounded to so many significant ones. */
+  public static String text(double value, int significantDigits) {
+    if (Double.isNaN(value) || Double.isInfinite(value)) {
+      return Double.toString(value);
+    }
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(significantDigits));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** A text that is nothing but a number with a decimal point; no comma, no unit, no date. */
+  public static OptionalDouble plain(String text) {
+    String trimmed = text.trim();
+    return PLAIN.matcher(trimmed).matches()
+        ? OptionalDouble.of(Double.parseDouble(trimmed))
+        : OptionalDouble.empty();
+  }
+}
