@@ -52,7 +52,9 @@ public @interface Arg {
   /** The value when left out, in the metric unit; makes the argument optional. */
   String byDefault() default "";
 
-  /** The value when left out and units are "US", in the US unit; empty: the metric one, converted. */
+  /**
+   * The value when left out and units are "US", in the US unit; empty: the metric one, converted.
+   */
   String byDefaultUs() default "";
 
   /** Quantities of the columns of an {@code Object[][]} table; the last one repeats. */

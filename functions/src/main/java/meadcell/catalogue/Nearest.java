@@ -12,8 +12,7 @@ public final class Nearest {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String candidate : known) {
-      int distance =
-          distance(given.toLowerCase(Locale.ROOT), candidate.toLowerCase(Locale.ROOT));
+      int distance = distance(given.toLowerCase(Locale.ROOT), candidate.toLowerCase(Locale.ROOT));
       if (distance < least && 2 * distance < candidate.length()) {
         least = distance;
         best = candidate;

@@ -3,8 +3,8 @@ package meadcell.catalogue;
 /**
  * What a number measures, with its metric and its US unit.
  *
- * <p>US factors are exact by definition (international yard and pound 1959; US gallon 231 in³):
- * 1 in = 2.54 cm, 1 lb = 0.45359237 kg, 1 US gal = 3.785411784 L.
+ * <p>US factors are exact by definition (international yard and pound 1959; US gallon 231 in³): 1
+ * in = 2.54 cm, 1 lb = 0.45359237 kg, 1 US gal = 3.785411784 L.
  */
 public enum Quantity {
   NUMBER(""),

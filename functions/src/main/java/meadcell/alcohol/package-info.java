@@ -1,0 +1,2 @@
+/** Strength, extract and sugar left. */
+package meadcell.alcohol;

@@ -1,0 +1,2 @@
+/** The barrel: contents, headspace, wood, air and samples. */
+package meadcell.barrel;

@@ -1,0 +1,2 @@
+/** Blending: shares, strength, plans, and what is in a lot. */
+package meadcell.blend;

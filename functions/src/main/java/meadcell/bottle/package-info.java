@@ -1,0 +1,2 @@
+/** Bottling: counts, label, tax, sweetness, pressure. */
+package meadcell.bottle;

@@ -1,0 +1,104 @@
+package meadcell.catalogue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** All declared functions of some families, by name in any case. */
+public final class Catalogue {
+  /** Resource that names the family classes, one a line, in the order users see them. */
+  public static final String FAMILIES = "META-INF/meadcell.families";
+
+  private final Map<String, Class<?>> families = new LinkedHashMap<>();
+  private final Map<String, FunctionSpec> functions = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+
+  private Catalogue(Collection<Class<?>> classes) {
+    for (Class<?> type : classes) {
+      Family family = type.getAnnotation(Family.class);
+      if (family == null) {
+        throw new IllegalStateException(type + " has no @Family");
+      }
+      families.put(family.name(), type);
+      for (Method method : type.getDeclaredMethods()) {
+        if (method.isAnnotationPresent(CellarFunction.class)) {
+          FunctionSpec function = FunctionSpec.of(family.name(), method);
+          if (functions.put(function.name(), function) != null) {
+            throw new IllegalStateException(function.name() + " is declared twice");
+          }
+        }
+      }
+    }
+  }
+
+  /** The functions of these family classes. */
+  public static Catalogue of(Class<?>... families) {
+    return new Catalogue(List.of(families));
+  }
+
+  /** The functions of all families that a class loader's {@value #FAMILIES} resources name. */
+  public static Catalogue load(ClassLoader loader) {
+    List<Class<?>> classes = new ArrayList<>();
+    try {
+      for (URL list : Collections.list(loader.getResources(FAMILIES))) {
+        try (InputStream in = list.openStream()) {
+          String names = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+          for (String name : names.lines().filter(line -> !line.isBlank()).toList()) {
+            classes.add(Class.forName(name.trim(), true, loader));
+          }
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException("a family class is missing", e);
+    }
+    return new Catalogue(classes);
+  }
+
+  /** The family classes by name, in declared order. */
+  public Map<String, Class<?>> families() {
+    return Collections.unmodifiableMap(families);
+  }
+
+  /** All functions, by name. */
+  public Collection<FunctionSpec> functions() {
+    return Collections.unmodifiableCollection(functions.values());
+  }
+
+  /** The functions of one family, by name. */
+  public List<FunctionSpec> functions(String family) {
+    return functions.values().stream().filter(f -> f.family().equals(family)).toList();
+  }
+
+  /** All names. */
+  public Collection<String> names() {
+    return Collections.unmodifiableCollection(functions.keySet());
+  }
+
+  /** A function by its name in any case, also as other programs store it ({@code _xll.} before). */
+  public Optional<FunctionSpec> find(String name) {
+    String plain = name.trim();
+    if (plain.toLowerCase(Locale.ROOT).startsWith("_xll.")) {
+      plain = plain.substring("_xll.".length());
+    }
+    return Optional.ofNullable(functions.get(plain));
+  }
+
+  /** A function by its name; an unknown one is refused with the nearest known name. */
+  public FunctionSpec get(String name) {
+    return find(name)
+        .orElseThrow(() -> Refusal.unknownName("The function", name.trim(), functions.keySet()));
+  }
+}

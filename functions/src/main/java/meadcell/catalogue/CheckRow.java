@@ -1,0 +1,94 @@
+package meadcell.catalogue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One published number and the call that must reproduce it.
+ *
+ * <p>Rows live in {@code /meadcell/check/<family>.tsv}, tab-separated: call, expected, tolerance,
+ * source, where. Lines that start with {@code #} are comments. The tolerance is absolute; half the
+ * last printed digit unless the source says otherwise.
+ *
+ * @param call literal call, see {@link LiteralCall}
+ * @param expected Double, String, or a range of them
+ * @param tolerance largest allowed absolute difference
+ * @param source published source, or {@code common practice, no source}, or {@code from memory: …}
+ * @param where table, section or page in the source
+ */
+public record CheckRow(
+    String call, Object expected, double tolerance, String source, String where) {
+
+  /** What came out for a row. */
+  public record Verdict(CheckRow row, Object got, boolean holds) {}
+
+  /** All rows of a catalogue's families. */
+  public static List<CheckRow> load(Catalogue catalogue) {
+    List<CheckRow> rows = new ArrayList<>();
+    catalogue
+        .families()
+        .forEach(
+            (name, type) -> {
+              String path = "/meadcell/check/" + name.toLowerCase(Locale.ROOT) + ".tsv";
+              try (InputStream in = type.getResourceAsStream(path)) {
+                if (in == null) {
+                  throw new IllegalStateException("no check values: " + path);
+                }
+                new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .map(line -> parse(path, line))
+                    .forEach(rows::add);
+              } catch (IOException e) {
+                throw new UncheckedIOException(e);
+              }
+            });
+    return rows;
+  }
+
+  private static CheckRow parse(String path, String line) {
+    String[] cells = line.split("\t", -1);
+    if (cells.length != 5) {
+      throw new IllegalStateException(path + ": not five columns: " + line);
+    }
+    return new CheckRow(
+        cells[0],
+        LiteralCall.parseValue(cells[1]),
+        Double.parseDouble(cells[2]),
+        cells[3],
+        cells[4]);
+  }
+
+  /** The catalogue's own answer, compared. */
+  public Verdict verdict(Catalogue catalogue) {
+    LiteralCall literal = LiteralCall.parse(call);
+    return verdict(catalogue.get(literal.function()).call(literal.arguments()));
+  }
+
+  /** An answer computed elsewhere, compared. */
+  public Verdict verdict(Object got) {
+    return new Verdict(this, got, agrees(expected, got));
+  }
+
+  private boolean agrees(Object want, Object have) {
+    if (want instanceof Object[][] wanted && have instanceof Object[][] rows) {
+      boolean same = wanted.length == rows.length;
+      for (int i = 0; same && i < wanted.length; i++) {
+        same = wanted[i].length == rows[i].length;
+        for (int j = 0; same && j < wanted[i].length; j++) {
+          same = agrees(wanted[i][j], rows[i][j]);
+        }
+      }
+      return same;
+    }
+    if (want instanceof Double a && have instanceof Double b) {
+      return Math.abs(a - b) <= tolerance;
+    }
+    return want.equals(have);
+  }
+}

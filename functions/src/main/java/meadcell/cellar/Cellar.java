@@ -1,0 +1,165 @@
+package meadcell.cellar;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.Properties;
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.CellarFunction;
+import meadcell.catalogue.Family;
+import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
+
+/** What a user asks about the functions themselves. */
+@Family(name = "CELLAR", about = "The functions themselves: version, reasons, sources, columns.")
+public final class Cellar {
+  private static final Catalogue CATALOGUE = Catalogue.load(Cellar.class.getClassLoader());
+
+  private Cellar() {}
+
+  /** All functions that are installed. */
+  public static Catalogue catalogue() {
+    return CATALOGUE;
+  }
+
+  /** The version of the function library. */
+  @CellarFunction(
+      summary = "Version of the installed functions; an error here means they did not load.",
+      gives = Quantity.TEXT,
+      formula = "None.",
+      source = "None needed.",
+      example = "CELLAR.VERSION()")
+  public static String version() {
+    Properties properties = new Properties();
+    try (InputStream in = Cellar.class.getResourceAsStream("/meadcell/version.properties")) {
+      properties.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return properties.getProperty("version");
+  }
+
+  /** The sentence behind a refusal. */
+  @CellarFunction(
+      summary =
+          "Says in one sentence why a call is refused: which argument, its value, what is allowed."
+              + " Empty when the call is answered.",
+      gives = Quantity.TEXT,
+      formula = "Calls the function with the same arguments and gives the refusal's sentence.",
+      source = "None needed.",
+      example = "CELLAR.WHY(\"BARREL.VOLUME\";50;0;81)",
+      note = "Put it beside a failing cell with the same arguments.")
+  public static String why(
+      @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
+          String function,
+      @Arg(name = "arguments", help = "The same arguments as in the failing cell")
+          Object... arguments) {
+    try {
+      CATALOGUE.get(function).call(arguments);
+      return "";
+    } catch (Refusal refusal) {
+      return refusal.getMessage();
+    }
+  }
+
+  /** What a function rests on. */
+  @CellarFunction(
+      summary = "The published source that a function rests on.",
+      gives = Quantity.TEXT,
+      formula = "None.",
+      source = "None needed.",
+      example = "CELLAR.SOURCE(\"BARREL.VOLUME\")")
+  public static String source(
+      @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
+          String function) {
+    return CATALOGUE.get(function).declaration().source();
+  }
+
+  /** A function applied to whole columns. */
+  @CellarFunction(
+      summary =
+          "Applies a function to whole columns at once and gives a column: the fast way for long"
+              + " logs. Enter it as an array formula.",
+      formula =
+          "Row by row, the function of that row's cells. A single cell or constant serves every"
+              + " row; rows blank in every column stay blank; a refused row shows its error.",
+      source = "None needed.",
+      example = "CELLAR.MAP(\"GRAVITY.TOBRIX\";{1.04;1.09})")
+  public static Object map(
+      @Arg(name = "function", help = "Name of a function that gives one value") String function,
+      @Arg(name = "columns", help = "Its arguments: columns of equal length, cells, constants")
+          Object... columns) {
+    FunctionSpec called = CATALOGUE.get(function);
+    if (!called.result().isScalar()) {
+      throw Refusal.outOfRange(
+          "function is \"" + called.name() + "\"; it must be one that gives one value.");
+    }
+    return new Columns(columns).map(called);
+  }
+
+  /** Arguments of a mapped call: columns of one length, and values that serve every row. */
+  private static final class Columns {
+    private final Object[][][] ranges;
+    private final Object[] row;
+    private final int length;
+
+    Columns(Object[] columns) {
+      ranges = new Object[columns.length][][];
+      row = columns.clone();
+      int longest = 1;
+      for (int c = 0; c < columns.length; c++) {
+        if (columns[c] instanceof Object[][] range && (range.length > 1 || range[0].length > 1)) {
+          ranges[c] = range.length == 1 ? transposed(range[0]) : range;
+          if (range.length > 1 && range[0].length > 1) {
+            throw Refusal.wrongKind("columns takes single columns, not a block of cells.");
+          }
+          if (longest > 1 && ranges[c].length != longest) {
+            throw Refusal.inconsistent(
+                "columns have " + longest + " and " + ranges[c].length + " cells.");
+          }
+          longest = ranges[c].length;
+        }
+      }
+      length = longest;
+    }
+
+    private static Object[][] transposed(Object[] cells) {
+      return Arrays.stream(cells).map(cell -> new Object[] {cell}).toArray(Object[][]::new);
+    }
+
+    Object[][] map(FunctionSpec called) {
+      Object[][] results = new Object[length][1];
+      for (int i = 0; i < length; i++) {
+        results[i][0] = isBlank(i) ? "" : answer(called);
+      }
+      return results;
+    }
+
+    /** Puts row i into place; says whether all its column cells are blank. */
+    private boolean isBlank(int i) {
+      boolean anyColumn = false;
+      boolean anyValue = false;
+      for (int c = 0; c < ranges.length; c++) {
+        if (ranges[c] != null) {
+          Object cell = ranges[c][i][0];
+          boolean blank = cell == null || cell instanceof String text && text.isBlank();
+          row[c] = blank ? (Object) 0.0 : cell;
+          anyColumn = true;
+          anyValue |= !blank;
+        }
+      }
+      return anyColumn && !anyValue;
+    }
+
+    private Object answer(FunctionSpec called) {
+      try {
+        return called.call(row);
+      } catch (Refusal refusal) {
+        return refusal;
+      }
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package meadcell.density;
+
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Balling's mass balance of fermentation (after Nielsen et al.), solved together with {@link
+ * Mixture}, so that one must and one present gravity have exactly one alcohol and extract.
+ *
+ * <p>Per litre of mead, with a g of ethanol, e g of extract and mead of density ρ, the must had ρ +
+ * (1.0665) a g, of which e + 2.0665 a g were extract.
+ */
+public final class Balling {
+
+  public static final double CO2_PER_ETHANOL = 0.9565;
+  public static final double YEAST_PER_ETHANOL = 0.11;
+  private static final double LOST_PER_ETHANOL = CO2_PER_ETHANOL + YEAST_PER_ETHANOL;
+  public static final double EXTRACT_PER_ETHANOL = 1 + LOST_PER_ETHANOL;
+
+  /** Far more alcohol, as mass fraction beside water, than any must of extract below 0.6 gives. */
+  private static final double MOST_ETHANOL = 0.5;
+
+  private static final int MOST_EVALUATIONS = 100;
+
+  /** An imbalance, in g/L, that is only rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  /** A fermented must: its present gravity, alcohol by volume and extract left, all at 20 °C. */
+  public record Fermented(double gravity, double abvFraction, double extractGramsPerLitre) {}
+
+  private Balling() {}
+
+  public static Fermented fermented(double originalGravity, double presentGravity) {
+    return fermentedFromDensity(originalGravity, presentGravity * Sucrose.WATER_20, 20);
+  }
+
+  /**
+   * The same from a density at any temperature, as an instrument finds it in the cellar.
+   *
+   * @throws org.apache.commons.math3.exception.NoBracketingException if the density is above that
+   *     of the unfermented must
+   */
+  public static Fermented fermentedFromDensity(
+      double originalGravity, double density, double temperatureC) {
+    double originalExtract = Sucrose.massFractionFromGravity(originalGravity);
+    double[] alcohol = EthanolWater.polynomial(temperatureC);
+    double[] sugar = Sucrose.polynomial(temperatureC);
+
+    class Mead {
+      final double ethanol;
+      final double extract;
+      final double density20;
+
+      Mead(double ethanolMassFraction) {
+        double alcoholOnly = EthanolWater.density20(ethanolMassFraction);
+        double residue =
+            Sucrose.massFraction(
+                density - Mixture.alcoholShift(ethanolMassFraction, alcohol, sugar[0]), sugar);
+        double residueOnly = Sucrose.density20(residue);
+        ethanol = ethanolMassFraction * alcoholOnly;
+        extract = residue * residueOnly;
+        density20 = residueOnly + Sucrose.WATER_20 * (alcoholOnly / EthanolWater.WATER_20 - 1);
+      }
+
+      double imbalance() {
+        return extract
+            + EXTRACT_PER_ETHANOL * ethanol
+            - originalExtract * (density20 + LOST_PER_ETHANOL * ethanol);
+      }
+
+      Fermented result() {
+        return new Fermented(
+            density20 / Sucrose.WATER_20, ethanol / EthanolWater.PURE_ETHANOL_DENSITY_20, extract);
+      }
+    }
+
+    Mead unfermented = new Mead(0);
+    if (Math.abs(unfermented.imbalance()) < ROUNDING) {
+      return unfermented.result();
+    }
+    double ethanolMassFraction =
+        new BrentSolver(1e-15, 1e-15, ROUNDING / 1e4)
+            .solve(MOST_EVALUATIONS, p -> new Mead(p).imbalance(), 0, MOST_ETHANOL);
+    return new Mead(ethanolMassFraction).result();
+  }
+
+  /** The gravity of the must that fermented to this alcohol and gravity. */
+  public static double originalGravity(double abvFraction, double presentGravity) {
+    double ethanol = abvFraction * EthanolWater.PURE_ETHANOL_DENSITY_20;
+    double extract = Mixture.extract(presentGravity, abvFraction);
+    double must = presentGravity * Sucrose.WATER_20 + LOST_PER_ETHANOL * ethanol;
+    return Sucrose.specificGravity((extract + EXTRACT_PER_ETHANOL * ethanol) / must);
+  }
+}

@@ -1,0 +1,2 @@
+/** The running ferment: progress, forecast, state, gas and heat. */
+package meadcell.ferment;

@@ -1,0 +1,2 @@
+/** What an instrument says, made true: hydrometer and refractometer readings and their scales. */
+package meadcell.gravity;

@@ -1,0 +1,2 @@
+/** Honey by its moisture: sugar, density, gravity, amounts. */
+package meadcell.honey;

@@ -1,0 +1,2 @@
+/** Titration arithmetic. */
+package meadcell.lab;

@@ -1,0 +1,2 @@
+/** The must before it ferments: recipe, fruit, nutrients, acid. */
+package meadcell.must;

@@ -1,0 +1,2 @@
+/** Tasting panels: tests, ranks, scores. */
+package meadcell.panel;

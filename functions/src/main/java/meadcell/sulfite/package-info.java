@@ -1,0 +1,2 @@
+/** Sulfur dioxide and sorbate. */
+package meadcell.sulfite;

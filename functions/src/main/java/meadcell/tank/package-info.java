@@ -1,0 +1,2 @@
+/** Upright tanks. */
+package meadcell.tank;
