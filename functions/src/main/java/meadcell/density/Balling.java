@@ -6,12 +6,15 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * Balling's mass balance of fermentation (after Nielsen et al.), solved together with {@link
  * Mixture}, so that one must and one present gravity have exactly one alcohol and extract.
  *
- * <p>Per litre of mead, with a g of ethanol, e g of extract and mead of density ρ, the must had ρ +
- * (1.0665) a g, of which e + 2.0665 a g were extract.
+ * <p>Per litre of mead, with a g of ethanol, e g of extract and a density ρ, the must weighed ρ +
+ * 1.0665 a g, of which e + 2.0665 a g were extract: 1 g of ethanol comes with 0.9565 g of carbon
+ * dioxide and 0.11 g of dry yeast.
  */
 public final class Balling {
 
+  /** g per g of ethanol, as are the next two. */
   public static final double CO2_PER_ETHANOL = 0.9565;
+
   public static final double YEAST_PER_ETHANOL = 0.11;
   private static final double LOST_PER_ETHANOL = CO2_PER_ETHANOL + YEAST_PER_ETHANOL;
   public static final double EXTRACT_PER_ETHANOL = 1 + LOST_PER_ETHANOL;

@@ -1,0 +1,64 @@
+package meadcell;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import meadcell.catalogue.CellarFunction;
+import meadcell.catalogue.Family;
+
+/** The arithmetic knows no host, no file, no locale and no clock. */
+@AnalyzeClasses(packages = "meadcell", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  @ArchTest
+  static final ArchRule RESTS_ON_THE_JDK_AND_COMMONS_MATH =
+      classes()
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("meadcell..", "java..", "org.apache.commons.math3..");
+
+  @ArchTest
+  static final ArchRule KNOWS_NO_FILE_AND_NO_CLOCK =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.nio.file..", "java.time..", "java.text..", "java.sql..")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime");
+
+  @ArchTest
+  static final ArchRule FAMILIES_DO_NOT_GO_IN_CIRCLES =
+      slices().matching("meadcell.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule FUNCTIONS_ARE_PUBLIC_STATIC_MEMBERS_OF_A_FAMILY =
+      methods()
+          .that()
+          .areAnnotatedWith(CellarFunction.class)
+          .should()
+          .bePublic()
+          .andShould()
+          .beStatic()
+          .andShould()
+          .beDeclaredInClassesThat()
+          .areAnnotatedWith(Family.class);
+
+  @ArchTest
+  static final ArchRule A_FAMILY_SHOWS_ONE_PUBLIC_CLASS =
+      classes()
+          .that()
+          .arePublic()
+          .and()
+          .areTopLevelClasses()
+          .and()
+          .resideOutsideOfPackages("meadcell.catalogue", "meadcell.density")
+          .should()
+          .beAnnotatedWith(Family.class);
+}

@@ -1,0 +1,68 @@
+package meadcell.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Every shipped check value holds, names its source, and no function goes without one. */
+class CheckRowsTest {
+  private static final Catalogue CATALOGUE = Cellar.catalogue();
+  private static final List<CheckRow> ROWS = CheckRow.load(CATALOGUE);
+
+  @TestFactory
+  Stream<DynamicTest> everyRowHolds() {
+    return ROWS.stream().map(row -> DynamicTest.dynamicTest(row.call(), () -> assertHolds(row)));
+  }
+
+  private static void assertHolds(CheckRow row) {
+    CheckRow.Verdict verdict = row.verdict(CATALOGUE);
+    if (!verdict.holds()) {
+      fail(
+          String.format(
+              "%s gave %s, expected %s ± %s (%s, %s)",
+              row.call(),
+              ReferencePage.shown(verdict.got()),
+              ReferencePage.shown(row.expected()),
+              row.tolerance(),
+              row.source(),
+              row.where()));
+    }
+  }
+
+  @Test
+  void everyRowNamesItsSource() {
+    for (CheckRow row : ROWS) {
+      assertTrue(row.source().length() > 3, row.call());
+      assertTrue(row.tolerance() >= 0, row.call());
+    }
+  }
+
+  @Test
+  void aWrongExpectationIsNoticed() {
+    for (CheckRow row : ROWS) {
+      if (row.expected() instanceof Double expected) {
+        double off = expected + 2 * row.tolerance() + 1e-3 * Math.max(1, Math.abs(expected));
+        CheckRow wrong = new CheckRow(row.call(), off, row.tolerance(), row.source(), "");
+        assertEquals(false, wrong.verdict(CATALOGUE).holds(), row.call());
+      }
+    }
+  }
+
+  @Test
+  void everyFunctionHasARow() {
+    Set<String> without = new TreeSet<>(CATALOGUE.names());
+    ROWS.forEach(row -> without.remove(LiteralCall.parse(row.call()).function()));
+    // These answer about other functions; CatalogueTest covers them.
+    without.removeAll(Set.of("CELLAR.WHY", "CELLAR.SOURCE", "CELLAR.MAP"));
+    assertTrue(without.isEmpty(), "without check values: " + without);
+  }
+}
