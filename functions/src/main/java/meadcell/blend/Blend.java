@@ -1,9 +1,297 @@
 package meadcell.blend;
 
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Gives;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
+import meadcell.density.Sucrose;
 
 /** Blending: shares, strength, plans, and what is in a lot. */
 @Family(name = "BLEND", about = "Blending: shares, strength, plans, and what is in a lot.")
 public final class Blend {
+  private static final double MOST_VOLUME_L = 1e6;
+
+  private static final String VOLUMES = "Volume of each lot";
+  private static final String R22 =
+      "Mass balance at 20 °C with the densities of OIML R 22 (1975), general formula.";
+  private static final String MASS_BALANCE =
+      "Masses and ethanol masses add up: m = V ρ(q), p = Σ ethanol ÷ Σ m; % vol = 100 p ρ(p) ÷"
+          + " ρ(1), V = Σ m ÷ ρ(p), ρ of water and ethanol at 20 °C.";
+  private static final String SUGAR_IGNORED =
+      "Volumes are at 20 °C. The sugar of a mead is left out of account; it changes contraction"
+          + " little.";
+  private static final String SPIRIT_CAUTION =
+      "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
+          + " tax class: ask your authority.";
+
   private Blend() {}
+
+  /** Shares of two lots in a blend. */
+  public record Parts(
+      @Gives(value = "share of first", is = Quantity.PERCENT) double first,
+      @Gives(value = "share of second", is = Quantity.PERCENT) double second) {}
+
+  /** Pearson's square. */
+  @CellarFunction(
+      summary = "Shares of two lots that together have the target value.",
+      formula = "first : second = |second − target| : |target − first|, stated in % of the blend.",
+      source =
+          "Pearson's square, general teaching; 12 and 65 °Brix to 24 as 41 : 12 on a food science"
+              + " teaching page (foodrecap.net).",
+      example = "BLEND.PARTS(12;40;20)",
+      note =
+          "Exact for what mixes by volume: sugar in g/L, acid, SO₂. Alcohol is a little off (use"
+              + " BLEND.FORTIFY), °Brix is exact by mass, pH does not mix this way at all.")
+  public static Parts parts(
+      @Arg(name = "first", help = "Value of the first lot", from = 0, to = 1e6) double first,
+      @Arg(name = "second", help = "Value of the second lot", from = 0, to = 1e6) double second,
+      @Arg(name = "target", help = "Value wanted", from = 0, to = 1e6) double target) {
+    if (first == second) {
+      throw Refusal.inconsistent(
+          "first and second are both " + Numbers.text(first) + "; shares make no difference.");
+    }
+    if (target < Math.min(first, second) || target > Math.max(first, second)) {
+      throw Refusal.inconsistent(
+          "target is "
+              + Numbers.text(target)
+              + "; it must lie between first, "
+              + Numbers.text(first)
+              + ", and second, "
+              + Numbers.text(second)
+              + ".");
+    }
+    double share = 100 * (second - target) / (second - first);
+    return new Parts(share, 100 - share);
+  }
+
+  /** Volume-weighted mean. */
+  @CellarFunction(
+      summary = "Value of a blend: sugar, acid, SO₂ and whatever else mixes by volume.",
+      formula = "Σ volume · value ÷ Σ volume.",
+      source = "Mass balance of what is dissolved.",
+      example = "BLEND.MEAN({100;50};{12;18})",
+      note =
+          "Never for pH, which does not mix by volume: blend a sample and measure. Alcohol:"
+              + " BLEND.ABV. Gravity: BLEND.GRAVITY.")
+  public static double mean(
+      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
+          double[] volumesL,
+      @Arg(name = "values", help = "Value of each lot", from = -1e6, to = 1e6) double[] values) {
+    refuseEmpty(volumesL);
+    double sum = 0;
+    double volumeL = 0;
+    for (int i = 0; i < volumesL.length; i++) {
+      sum += volumesL[i] * values[i];
+      volumeL += volumesL[i];
+    }
+    return sum / volumeL;
+  }
+
+  /** Strength of a blend. */
+  @CellarFunction(
+      summary = "Alcohol of a blend, contraction counted.",
+      gives = Quantity.PERCENT_VOL,
+      formula = MASS_BALANCE,
+      source = R22,
+      example = "BLEND.ABV({100;10};{12;96})",
+      note = SUGAR_IGNORED)
+  public static double abv(
+      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
+          double[] volumesL,
+      @Arg(
+              name = "abvs",
+              help = "Alcohol of each lot, 0 for water",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 100)
+          double[] abvs) {
+    refuseEmpty(volumesL);
+    return Liquid.blend(volumesL, abvs).abv();
+  }
+
+  /** Volume of a blend. */
+  @CellarFunction(
+      summary = "Volume of a blend, contraction counted.",
+      gives = Quantity.VOLUME,
+      formula = MASS_BALANCE,
+      source = R22,
+      example = "BLEND.VOLUME({100;10};{12;96})",
+      note = SUGAR_IGNORED + "\nA little water into mead makes it expand: that is no mistake.")
+  public static double volume(
+      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
+          double[] volumesL,
+      @Arg(
+              name = "abvs",
+              help = "Alcohol of each lot, 0 for water",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 100)
+          double[] abvs) {
+    refuseEmpty(volumesL);
+    return Liquid.blend(volumesL, abvs).volumeL();
+  }
+
+  /** Gravity of a blend. */
+  @CellarFunction(
+      summary = "Specific gravity of a blend.",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula =
+          "Masses V · SG and sugar masses V · SG · w(SG) add up; the gravity of the sucrose solution"
+              + " with the sugar content they have together.",
+      source = "Mass balance with ICUMSA SPS-4 densities of sucrose solutions.",
+      example = "BLEND.GRAVITY({100;20};{1;1.3})",
+      note =
+          "Exact for musts. Gravities of meads (below 1 too) are treated as if their extract were"
+              + " all there is: fair as long as the lots are of like strength.")
+  public static double gravity(
+      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
+          double[] volumesL,
+      @Arg(
+              name = "gravities",
+              help = "Specific gravity of each lot",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.48)
+          double[] gravities) {
+    refuseEmpty(volumesL);
+    double mass = 0;
+    double sugar = 0;
+    for (int i = 0; i < volumesL.length; i++) {
+      mass += volumesL[i] * gravities[i];
+      sugar += volumesL[i] * gravities[i] * Sucrose.massFractionFromGravity(gravities[i]);
+    }
+    return Sucrose.specificGravity(sugar / mass);
+  }
+
+  /** Spirit to add. */
+  @CellarFunction(
+      summary = "Spirit to add for a target strength, contraction counted.",
+      gives = Quantity.VOLUME,
+      formula = MASS_BALANCE + " The spirit for which % vol is target.",
+      source = R22,
+      example = "BLEND.FORTIFY(100;12;96;18)",
+      note = SUGAR_IGNORED,
+      caution = SPIRIT_CAUTION)
+  public static double fortify(
+      @Arg(
+              name = "volume",
+              help = "Mead to fortify",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(
+              name = "abv",
+              help = "Alcohol of the mead",
+              is = Quantity.PERCENT_VOL,
+              above = 0,
+              to = 100)
+          double abv,
+      @Arg(
+              name = "spirit",
+              help = "Alcohol of the spirit",
+              is = Quantity.PERCENT_VOL,
+              above = 0,
+              to = 100)
+          double spirit,
+      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+          double target) {
+    if (target < abv || target >= spirit) {
+      throw Refusal.inconsistent(
+          "target is "
+              + Numbers.text(target)
+              + " % vol; it must be at least abv, "
+              + Numbers.text(abv)
+              + " % vol, and below spirit, "
+              + Numbers.text(spirit)
+              + " % vol.");
+    }
+    return Liquid.of(volumeL, abv).partsToReach(Liquid.of(1, spirit), target);
+  }
+
+  /** Water to add. */
+  @CellarFunction(
+      summary = "Water to add for a lower strength, contraction counted.",
+      gives = Quantity.VOLUME,
+      formula = MASS_BALANCE + " The water for which % vol is target.",
+      source = R22,
+      example = "BLEND.REDUCE(100;40;20)",
+      note = SUGAR_IGNORED,
+      caution = "Water added to a finished mead may be limited by law: check the current text.")
+  public static double reduce(
+      @Arg(
+              name = "volume",
+              help = "Liquid to reduce",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(name = "abv", help = "Its alcohol", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+          double abv,
+      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+          double target) {
+    if (target > abv) {
+      throw Refusal.inconsistent(
+          "target is "
+              + Numbers.text(target)
+              + " % vol, above abv, "
+              + Numbers.text(abv)
+              + " % vol; water only lowers it.");
+    }
+    return Liquid.of(volumeL, abv).partsToReach(Liquid.of(1, 0), target);
+  }
+
+  /** A bench trial scaled up. */
+  @CellarFunction(
+      summary = "Addition for the cellar from a bench trial that tasted right.",
+      gives = Quantity.GRAM_OR_MILLILITRE,
+      formula = "volume · added ÷ trial · strength ÷ 100.",
+      source = "Proportion; no source needed.",
+      example = "BLEND.TRIAL(100;2.5;225;10)",
+      note =
+          "strength is what 100 mL of the trial's solution hold: 10 for a 10 % solution gives g (or"
+              + " mL) of the concentrate; 100 for the addition itself, measured in mL.")
+  public static double trial(
+      @Arg(
+              name = "trial",
+              help = "Mead in the trial glass",
+              is = Quantity.MILLILITRE,
+              above = 0,
+              to = 1e5)
+          double trialMl,
+      @Arg(
+              name = "added",
+              help = "Solution added to it",
+              is = Quantity.MILLILITRE,
+              above = 0,
+              to = 1e5)
+          double addedMl,
+      @Arg(
+              name = "volume",
+              help = "Mead in the cellar",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(
+              name = "strength",
+              help = "g or mL of the addition in 100 mL of the trial's solution",
+              above = 0,
+              to = 100,
+              byDefault = "100")
+          double strength) {
+    return volumeL * 1000 * addedMl / trialMl * strength / 100;
+  }
+
+  private static void refuseEmpty(double[] volumesL) {
+    for (double volumeL : volumesL) {
+      if (volumeL > 0) {
+        return;
+      }
+    }
+    throw Refusal.inconsistent("volumes are all 0.");
+  }
 }

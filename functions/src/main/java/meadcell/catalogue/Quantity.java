@@ -36,6 +36,7 @@ public enum Quantity {
   GRAM("g"),
   MILLIGRAM("mg"),
   MILLILITRE("mL"),
+  GRAM_OR_MILLILITRE("g or mL"),
   MILLILITRE_PER_SECOND("mL/s"),
   KILOJOULE("kJ"),
   WATT("W"),
