@@ -1,2 +1,0 @@
-/** One small class per command. */
-package meadcell.batch.command;

@@ -1,2 +1,0 @@
-/** The command line tool: fills, recalculates and checks workbooks; holds no formula of its own. */
-package meadcell.batch;

@@ -1,0 +1,183 @@
+package meadcell.barrel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import meadcell.catalogue.Refusal;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.junit.jupiter.api.Test;
+
+/** The shape of casks against plain geometry, integrated another way. */
+class CaskTest {
+  /** A cask and how deep the surface lies, as a share of the bilge. */
+  record Lying(double head, double bilge, double length, Shape shape, double share) {
+    double depth() {
+      return share * bilge;
+    }
+
+    Cask cask() {
+      return new Cask(head, bilge, length, shape);
+    }
+
+    double radius(double u) {
+      double narrow = head / 2;
+      double wide = bilge / 2;
+      return switch (shape) {
+        case ELLIPSE -> Math.sqrt(wide * wide - (wide * wide - narrow * narrow) * u * u);
+        case PARABOLA -> wide - (wide - narrow) * u * u;
+        case TWO_PARABOLOIDS -> Math.sqrt(wide * wide - (wide * wide - narrow * narrow) * u);
+        case CONE -> wide - (wide - narrow) * u;
+        case CYLINDER -> wide;
+      };
+    }
+  }
+
+  @Provide
+  static Arbitrary<Lying> lying() {
+    return Combinators.combine(
+            Arbitraries.doubles().between(0.5, 1).ofScale(6),
+            Arbitraries.doubles().between(5, 400),
+            Arbitraries.doubles().between(5, 600),
+            Arbitraries.of(Shape.class),
+            Arbitraries.doubles().between(-4, -0.302).ofScale(6))
+        .as(
+            (slimness, bilge, length, shape, logShare) ->
+                new Lying(
+                    shape == Shape.CYLINDER ? bilge : Math.max(slimness, 0.5) * bilge,
+                    bilge,
+                    length,
+                    shape,
+                    Math.pow(10, logShare)));
+  }
+
+  @Property(tries = 10_000)
+  void contentsIsTheIntegralOfTheSegments(@ForAll("lying") Lying c) {
+    double small = integral(c);
+    assertEquals(small, c.cask().below(c.depth(), "dip"), 1e-9 * small);
+    double large = c.cask().volume() - small;
+    assertEquals(large, c.cask().below(c.bilge - c.depth(), "dip"), 1e-9 * large);
+  }
+
+  @Property
+  void depthInvertsContents(@ForAll("lying") Lying c) {
+    Cask cask = c.cask();
+    assertEquals(c.depth(), cask.depth(cask.below(c.depth(), "dip")), 1e-11 * c.depth());
+    double deep = c.bilge - c.depth();
+    assertEquals(deep, cask.depth(cask.below(deep, "dip")), 1e-11 * deep);
+  }
+
+  @Property
+  void contentsAndHeadspaceFillTheBarrel(@ForAll("lying") Lying c) {
+    double full = Barrel.volume(c.head, c.bilge, c.length, c.shape);
+    double contents = Barrel.contents(c.head, c.bilge, c.length, c.depth(), c.shape);
+    double missing =
+        Barrel.headspace(c.head, c.bilge, c.length, c.bilge - c.depth() + 2.5, 2.5, c.shape);
+    assertEquals(full, contents + missing, 1e-9 * full);
+  }
+
+  @Property
+  void contentsRisesWithTheDip(@ForAll("lying") Lying c) {
+    Cask cask = c.cask();
+    assertTrue(cask.below(c.depth(), "dip") < cask.below(1.0001 * c.depth(), "dip"));
+    assertTrue(cask.below(c.depth(), "dip") < cask.below(c.bilge - c.depth() / 1.0001, "dip"));
+  }
+
+  @Property
+  void halfIsHalf(@ForAll("lying") Lying c) {
+    double full = c.cask().volume();
+    assertEquals(full / 2, c.cask().below(c.bilge / 2, "dip"), 1e-12 * full);
+    assertEquals(full, c.cask().below(c.bilge, "dip"), 0);
+    assertEquals(c.bilge, c.cask().depth(full), 0);
+  }
+
+  @Property
+  void straightStavesMakeEveryShapeACylinder(@ForAll("lying") Lying c) {
+    double r = c.bilge / 2;
+    double h = c.depth();
+    double expected = c.length * segment(r, r - h);
+    for (Shape shape : Shape.values()) {
+      Cask straight = new Cask(c.bilge, c.bilge, c.length, shape);
+      assertEquals(expected, straight.below(h, "dip"), 1e-10 * expected);
+      assertEquals(Math.PI * r * r * c.length, straight.volume(), 1e-12 * straight.volume());
+    }
+  }
+
+  @Test
+  void varietiesHoldLessFromFirstToFourth() {
+    double before = Double.POSITIVE_INFINITY;
+    for (Shape shape :
+        new Shape[] {Shape.ELLIPSE, Shape.PARABOLA, Shape.TWO_PARABOLOIDS, Shape.CONE}) {
+      double now = Barrel.volume(50, 64, 81, shape);
+      assertTrue(now < before);
+      before = now;
+    }
+  }
+
+  @Test
+  void sizesThatNoCaskHasAreRefused() {
+    assertEquals(
+        "head is 66 cm, wider than bilge, 64 cm.", refusal(() -> new Cask(66, 64, 80, Shape.CONE)));
+    assertEquals(
+        "head is 31.9 cm; it must be at least half of bilge, 32 cm.",
+        refusal(() -> new Cask(31.9, 64, 80, Shape.CONE)));
+    assertEquals(
+        "head is 60 cm and bilge is 64 cm; in a cylinder they are equal.",
+        refusal(() -> new Cask(60, 64, 80, Shape.CYLINDER)));
+    Cask cask = new Cask(50, 64, 80, Shape.ELLIPSE);
+    assertEquals("dip is 65 cm, more than bilge, 64 cm.", refusal(() -> cask.below(65, "dip")));
+    assertTrue(refusal(() -> cask.depth(230_000)).startsWith("contents is 230 L; this barrel"));
+    assertTrue(
+        refusal(() -> Barrel.headspace(50, 64, 80, 2.5, 2.7, Shape.ELLIPSE))
+            .startsWith("drop is not more than stave"));
+  }
+
+  private static String refusal(org.junit.jupiter.api.function.Executable call) {
+    return assertThrows(Refusal.class, call).getMessage();
+  }
+
+  /**
+   * Volume below a surface under the axis, in pieces that shrink toward where it leaves the wood.
+   */
+  private static double integral(Lying c) {
+    double k = c.bilge / 2 - c.depth();
+    double end = c.radius(1) >= k ? 1 : leaves(c, k);
+    double largest = segment(c.bilge / 2, k);
+    double sum = 0;
+    double from = 0;
+    for (int piece = 1; piece <= 20; piece++) {
+      double to = end * (1 - Math.pow(0.25, piece));
+      sum +=
+          new IterativeLegendreGaussIntegrator(10, 1e-11, 1e-12 * largest)
+              .integrate(100_000, u -> segment(c.radius(u), k), from, to);
+      from = to;
+    }
+    return c.length * sum;
+  }
+
+  /** r² (θ − sin θ cos θ), with the half angle found without a small difference. */
+  private static double segment(double r, double k) {
+    double angle = 2 * Math.atan(Math.sqrt(Math.max(0, (r - k) / (r + k))));
+    return r * r * (angle - Math.sin(angle) * Math.cos(angle));
+  }
+
+  private static double leaves(Lying c, double k) {
+    double in = 0;
+    double out = 1;
+    for (int i = 0; i < 60; i++) {
+      double middle = (in + out) / 2;
+      if (c.radius(middle) > k) {
+        in = middle;
+      } else {
+        out = middle;
+      }
+    }
+    return in;
+  }
+}
