@@ -11,6 +11,12 @@ import java.util.stream.Collectors;
 
 /** One function as declared: its texts, its arguments, and the one way to call it. */
 public final class FunctionSpec {
+  /** The last optional argument of every function that depends on the system of units. */
+  public static final String UNITS = "units";
+
+  /** What {@value #UNITS} takes. */
+  public static final String UNITS_HELP = "\"metric\" or \"US\", always last. If left out: metric.";
+
   private final String family;
   private final String member;
   private final CellarFunction declaration;
@@ -120,7 +126,7 @@ public final class FunctionSpec {
       }
     }
     if (takesUnits) {
-      shown.add("[units=\"metric\"]");
+      shown.add("[" + UNITS + "=\"metric\"]");
     }
     return name() + shown.stream().collect(Collectors.joining("; ", "(", ")"));
   }

@@ -19,7 +19,7 @@ public record ReferencePage(String title, List<Section> sections) {
       arguments.add(arg.name() + ": " + arg.description());
     }
     if (function.takesUnits()) {
-      arguments.add("units: \"metric\" or \"US\", always last. If left out: metric.");
+      arguments.add(FunctionSpec.UNITS + ": " + FunctionSpec.UNITS_HELP);
     }
     sections.add(new Section("Arguments", arguments));
     add(sections, "Result", function.result().description());

@@ -1,0 +1,116 @@
+package meadcell.calc;
+
+import com.sun.star.lang.Locale;
+import com.sun.star.lang.XLocalizable;
+import com.sun.star.lang.XServiceInfo;
+import com.sun.star.lang.XTypeProvider;
+import com.sun.star.uno.Type;
+import java.lang.reflect.InvocationHandler;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Proxy;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Refusal;
+
+/**
+ * One family's service: a proxy of the generated interface whose every method is looked up in the
+ * catalogue. The office enters each call on a thread of its own, so nothing here has state that a
+ * call could change.
+ */
+final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizable, XTypeProvider {
+  private static final String ADD_IN = "com.sun.star.sheet.AddIn";
+
+  private final String family;
+  private final Class<?> functionsType;
+  private final Map<String, FunctionSpec> functions = new HashMap<>();
+  private volatile Locale locale = new Locale("en", "US", "");
+
+  private FamilyService(Catalogue catalogue, String family, Class<?> functionsType) {
+    this.family = family;
+    this.functionsType = functionsType;
+    catalogue.functions(family).forEach(function -> functions.put(function.member(), function));
+  }
+
+  static Object of(Catalogue catalogue, String family) {
+    ClassLoader loader = FamilyService.class.getClassLoader();
+    try {
+      Class<?> type =
+          Class.forName(UnoNames.MODULE + "." + UnoNames.interfaceOf(family), true, loader);
+      return Proxy.newProxyInstance(
+          loader,
+          new Class<?>[] {type, XServiceInfo.class, XLocalizable.class, XTypeProvider.class},
+          new FamilyService(catalogue, family, type));
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException("the package was built without " + family, e);
+    }
+  }
+
+  @Override
+  public Object invoke(Object proxy, Method method, Object[] arguments) throws Throwable {
+    if (method.getDeclaringClass() == functionsType) {
+      return call(functions.get(method.getName()), arguments == null ? new Object[0] : arguments);
+    }
+    if (method.getName().equals("equals")) {
+      return proxy == arguments[0];
+    }
+    try {
+      return method.invoke(this, arguments);
+    } catch (InvocationTargetException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static Object call(FunctionSpec function, Object[] arguments) {
+    Object result;
+    try {
+      result = function.call(CellValues.fromOffice(function, arguments));
+    } catch (Refusal refusal) {
+      result = CellError.of(refusal).value();
+    }
+    return CellValues.toOffice(function, result);
+  }
+
+  @Override
+  public String getImplementationName() {
+    return UnoNames.implementationOf(family);
+  }
+
+  @Override
+  public boolean supportsService(String name) {
+    return Arrays.asList(getSupportedServiceNames()).contains(name);
+  }
+
+  @Override
+  public String[] getSupportedServiceNames() {
+    return new String[] {family, ADD_IN};
+  }
+
+  @Override
+  public void setLocale(Locale locale) {
+    this.locale = locale;
+  }
+
+  @Override
+  public Locale getLocale() {
+    return locale;
+  }
+
+  @Override
+  public Type[] getTypes() {
+    return new Type[] {
+      new Type(functionsType),
+      new Type(XServiceInfo.class),
+      new Type(XLocalizable.class),
+      new Type(XTypeProvider.class)
+    };
+  }
+
+  @Override
+  public byte[] getImplementationId() {
+    return new byte[0];
+  }
+}

@@ -1,0 +1,150 @@
+package meadcell.calc.build;
+
+import com.sun.star.uno.XInterface;
+import java.io.ByteArrayOutputStream;
+import java.io.File;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.jar.Attributes;
+import java.util.jar.Manifest;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.tools.JavaCompiler;
+import javax.tools.ToolProvider;
+import meadcell.calc.AddIn;
+import meadcell.calc.UnoNames;
+import meadcell.catalogue.Catalogue;
+import org.apache.commons.math3.util.FastMath;
+
+/** Builds the package that the office installs, all of it from the catalogue. */
+public final class Extension {
+  private final Catalogue catalogue;
+  private final List<String> families;
+  private final List<Path> libraries;
+  private final Path work;
+
+  /**
+   * @param loader where the families are found
+   * @param libraries jars that hold them and what they need
+   * @param work folder for intermediate files
+   */
+  public Extension(ClassLoader loader, List<Path> libraries, Path work) {
+    this.catalogue = Catalogue.load(loader);
+    this.families =
+        catalogue.families().keySet().stream()
+            .filter(family -> !catalogue.functions(family).isEmpty())
+            .toList();
+    this.libraries = libraries;
+    this.work = work;
+  }
+
+  /** Arguments: folder of the package's fixed files, licence, work folder, package to write. */
+  public static void main(String[] arguments) throws IOException {
+    new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
+        .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
+  }
+
+  /** The jars of the functions and of what they depend on. */
+  public static List<Path> libraries() {
+    return List.of(jarOf(Catalogue.class), jarOf(FastMath.class));
+  }
+
+  /** Writes the package. */
+  public void write(Path fixed, Path licence, Path target) throws IOException {
+    Archive archive =
+        new Archive()
+            .addAll("", fixed)
+            .add("LICENSE", Files.readAllBytes(licence))
+            .add("icon.png", Icon.png())
+            .add("meadcell.components", Components.write(families))
+            .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families))
+            .add("meadcell.rdb", typeLibrary())
+            .add(Components.JAR, componentJar());
+    for (Path library : libraries) {
+      archive.add(library.getFileName().toString(), Files.readAllBytes(library));
+    }
+    Files.write(target, archive.bytes());
+  }
+
+  byte[] typeLibrary() {
+    return TypeLibrary.write(UnoNames.MODULE, interfaces());
+  }
+
+  private List<UnoInterface> interfaces() {
+    return families.stream().map(family -> UnoInterface.of(catalogue, family)).toList();
+  }
+
+  private byte[] componentJar() throws IOException {
+    Path own = locationOf(AddIn.class);
+    Archive jar =
+        new Archive().add("META-INF/MANIFEST.MF", jarManifest()).addAll("", compiledInterfaces());
+    try (Stream<Path> files = Files.list(own.resolve("meadcell/calc"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        jar.add(own.relativize(file).toString(), Files.readAllBytes(file));
+      }
+    }
+    return jar.bytes();
+  }
+
+  /** No UNO-Type-Path line: an empty one makes every call fail. */
+  private byte[] jarManifest() throws IOException {
+    Manifest manifest = new Manifest();
+    Attributes attributes = manifest.getMainAttributes();
+    attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
+    attributes.put(new Attributes.Name("RegistrationClassName"), AddIn.class.getName());
+    attributes.put(
+        Attributes.Name.CLASS_PATH,
+        libraries.stream().map(l -> l.getFileName().toString()).collect(Collectors.joining(" ")));
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    manifest.write(bytes);
+    return bytes.toByteArray();
+  }
+
+  private Path compiledInterfaces() throws IOException {
+    Path sources = Files.createDirectories(work.resolve("interfaces"));
+    Path classes = Files.createDirectories(work.resolve("interface-classes"));
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                "--release",
+                "17",
+                "-classpath",
+                jarOf(XInterface.class).toString(),
+                "-d",
+                classes.toString()));
+    for (UnoInterface type : interfaces()) {
+      Path source = sources.resolve(type.name() + ".java");
+      Files.writeString(source, type.javaSource());
+      command.add(source.toString());
+    }
+    JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+    if (compiler == null) {
+      throw new IllegalStateException("the build needs a JDK, not a Java runtime alone");
+    }
+    if (compiler.run(null, null, null, command.toArray(String[]::new)) != 0) {
+      throw new IllegalStateException("the generated interfaces do not compile");
+    }
+    return classes;
+  }
+
+  private static Path jarOf(Class<?> type) {
+    Path jar = locationOf(type);
+    if (!Files.isRegularFile(jar)) {
+      throw new IllegalStateException(
+          jar + " is not a jar; build with \"mvn package\" from the top, not phase by phase");
+    }
+    return jar;
+  }
+
+  private static Path locationOf(Class<?> type) {
+    try {
+      return new File(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toPath();
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package meadcell.calc.build;
+
+import static meadcell.calc.build.Xml.with;
+
+import javax.xml.stream.XMLStreamException;
+import meadcell.catalogue.ArgSpec;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.FunctionSpec;
+
+/** The office's configuration of our functions: their names and what the function wizard says. */
+final class WizardTexts {
+  private static final String ENGLISH = "en";
+
+  private final Xml xml;
+
+  private WizardTexts(Xml xml) {
+    this.xml = xml;
+  }
+
+  static byte[] write(Catalogue catalogue, Iterable<String> families) {
+    return Xml.document(
+        xml ->
+            xml.element(
+                "oor:component-data",
+                with(
+                    "xmlns:oor", "http://openoffice.org/2001/registry",
+                    "xmlns:xs", "http://www.w3.org/2001/XMLSchema",
+                    "oor:name", "CalcAddIns",
+                    "oor:package", "org.openoffice.Office"),
+                () ->
+                    xml.element(
+                        "node",
+                        with("oor:name", "AddInInfo"),
+                        () -> {
+                          for (String family : families) {
+                            new WizardTexts(xml).family(catalogue, family);
+                          }
+                        })));
+  }
+
+  private void family(Catalogue catalogue, String family) throws XMLStreamException {
+    node(
+        family,
+        () ->
+            xml.element(
+                "node",
+                with("oor:name", "AddInFunctions"),
+                () -> {
+                  for (FunctionSpec function : catalogue.functions(family)) {
+                    node(function.member(), () -> function(function));
+                  }
+                }));
+  }
+
+  private void function(FunctionSpec function) throws XMLStreamException {
+    local("DisplayName", function.name());
+    local("Description", function.description());
+    xml.element("prop", with("oor:name", "Category"), () -> xml.text("value", with(), "Add-In"));
+    local("CompatibilityName", function.name());
+    xml.element(
+        "node",
+        with("oor:name", "Parameters"),
+        () -> {
+          for (ArgSpec arg : function.args()) {
+            argument(arg.name(), arg.description());
+          }
+          if (function.takesUnits()) {
+            argument(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP);
+          }
+        });
+  }
+
+  private void argument(String name, String description) throws XMLStreamException {
+    node(
+        name,
+        () -> {
+          local("DisplayName", name);
+          local("Description", description);
+        });
+  }
+
+  private void node(String name, Xml.Content content) throws XMLStreamException {
+    xml.element("node", with("oor:name", name, "oor:op", "replace"), content);
+  }
+
+  private void local(String property, String text) throws XMLStreamException {
+    xml.element(
+        "prop",
+        with("oor:name", property),
+        () -> xml.text("value", with("xml:lang", ENGLISH), text));
+  }
+}

@@ -1,0 +1,101 @@
+package meadcell.calc.office;
+
+import static meadcell.calc.office.Office.as;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.frame.XStorable;
+import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.XArrayFormulaRange;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.table.XCell;
+import com.sun.star.table.XCellRange;
+import com.sun.star.util.XCloseable;
+import java.nio.file.Path;
+
+/** A spreadsheet in the office, at the level of its first sheet's cells. */
+public final class Workbook implements AutoCloseable {
+  private final XComponent document;
+  private final XSpreadsheet sheet;
+
+  Workbook(XComponent document) throws com.sun.star.uno.Exception {
+    this.document = document;
+    var sheets = as(XSpreadsheetDocument.class, document).getSheets();
+    this.sheet =
+        as(XSpreadsheet.class, as(com.sun.star.container.XIndexAccess.class, sheets).getByIndex(0));
+  }
+
+  public XComponent document() {
+    return document;
+  }
+
+  public XCell cell(String address) throws com.sun.star.uno.Exception {
+    return range(address).getCellByPosition(0, 0);
+  }
+
+  private XCellRange range(String address) {
+    return sheet.getCellRangeByName(address);
+  }
+
+  private XCellRange range(int column, int row, int columns, int rows)
+      throws com.sun.star.uno.Exception {
+    return sheet.getCellRangeByPosition(column, row, column + columns - 1, row + rows - 1);
+  }
+
+  /** Types formulas, numbers or texts into one column, downwards from its first cell. */
+  public void type(int column, String... entries) throws com.sun.star.uno.Exception {
+    String[][] rows = new String[entries.length][];
+    for (int i = 0; i < rows.length; i++) {
+      rows[i] = new String[] {entries[i]};
+    }
+    as(XCellRangeFormula.class, range(column, 0, 1, rows.length)).setFormulaArray(rows);
+  }
+
+  /** Enters an array formula. */
+  public void typeArray(String address, String formula) {
+    as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula);
+  }
+
+  /** What a range holds: Double, String, void where there is an error. */
+  public Object[][] values(String address) {
+    return as(XCellRangeData.class, range(address)).getDataArray();
+  }
+
+  /** What a column holds. */
+  public Object[] column(int column, int rows) throws com.sun.star.uno.Exception {
+    Object[][] cells = as(XCellRangeData.class, range(column, 0, 1, rows)).getDataArray();
+    Object[] values = new Object[rows];
+    for (int i = 0; i < rows; i++) {
+      values[i] = cells[i][0];
+    }
+    return values;
+  }
+
+  /** The office's numbers of the errors in a column, 0 where there is none. */
+  public int[] errors(int column, int rows) throws com.sun.star.uno.Exception {
+    int[] errors = new int[rows];
+    for (int i = 0; i < rows; i++) {
+      errors[i] = range(column, i, 1, 1).getCellByPosition(0, 0).getError();
+    }
+    return errors;
+  }
+
+  public void recalculate() {
+    as(XCalculatable.class, document).calculateAll();
+  }
+
+  /** Stores a copy in the format of a named filter. */
+  public void store(Path file, String filter) throws com.sun.star.uno.Exception {
+    as(XStorable.class, document)
+        .storeToURL(
+            file.toUri().toString(), new PropertyValue[] {Office.property("FilterName", filter)});
+  }
+
+  @Override
+  public void close() throws com.sun.star.uno.Exception {
+    as(XCloseable.class, document).close(true);
+  }
+}
