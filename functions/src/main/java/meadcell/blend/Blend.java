@@ -23,6 +23,20 @@ public final class Blend {
   private static final String SUGAR_IGNORED =
       "Volumes are at 20 °C. The sugar of a mead is left out of account; it changes contraction"
           + " little.";
+  private static final String SWEETENING =
+      "Mass, ethanol and extract before and after are the same, honey solids counted as sucrose. The"
+          + " mead's SG is that of its extract plus that of its alcohol less 1 (Tabarié).";
+  private static final String SWEETENING_SOURCE =
+      "Mass balance. Sucrose: ICUMSA SPS-4. Ethanol–water: OIML R 22 (1975). Mixture: Tabarié,"
+          + " OIV-MA-AS2-03B. That honey solids count as sucrose is from memory: the usual"
+          + " approximation for musts. Default moisture: White et al. 1962, USDA Technical Bulletin"
+          + " 1261, mean of 490 honeys.";
+  private static final String SWEETENING_NOTE =
+      "Without abv the answer is up to 1 % low: 100 L from 0.998 to 1.012 take 4.49 kg then, 4.53 kg"
+          + " counted with 13.5 % vol.";
+  private static final String REFERMENT_CAUTION =
+      "Live yeast ferments the honey: bottles may burst and casks blow their bungs. Stabilise first"
+          + " or keep it where gas can leave; carbon dioxide gathers in closed rooms and kills.";
   private static final String SPIRIT_CAUTION =
       "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
           + " tax class: ask your authority.";
@@ -242,6 +256,155 @@ public final class Blend {
               + " % vol; water only lowers it.");
     }
     return Liquid.of(volumeL, abv).partsToReach(Liquid.of(1, 0), target);
+  }
+
+  /** Honey for a target gravity. */
+  @CellarFunction(
+      summary = "Honey to add to a mead for a target gravity.",
+      gives = Quantity.MASS,
+      formula = SWEETENING,
+      source = SWEETENING_SOURCE,
+      example = "BLEND.SWEETEN(225;0.998;1.012;13.5)",
+      note = SWEETENING_NOTE,
+      caution = REFERMENT_CAUTION)
+  public static double sweeten(
+      @Arg(
+              name = "volume",
+              help = "Mead to sweeten",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Its specific gravity",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double gravity,
+      @Arg(
+              name = "target",
+              help = "Specific gravity wanted",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double target,
+      @Arg(
+              name = "abv",
+              help = "Alcohol of the mead; left out for a must",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 30,
+              byDefault = "0")
+          double abv,
+      @Arg(
+              name = "moisture",
+              help = "Water in the honey",
+              is = Quantity.PERCENT,
+              from = 10,
+              to = 30,
+              byDefault = "17.2")
+          double moisturePercent) {
+    return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).honeyKg();
+  }
+
+  /** Strength after sweetening. */
+  @CellarFunction(
+      summary = "Alcohol of a mead after sweetening it with honey.",
+      gives = Quantity.PERCENT_VOL,
+      formula = SWEETENING,
+      source = SWEETENING_SOURCE,
+      example = "BLEND.SWEETENEDABV(225;0.998;1.012;13.5)",
+      note = SWEETENING_NOTE,
+      caution = REFERMENT_CAUTION)
+  public static double sweetenedAbv(
+      @Arg(
+              name = "volume",
+              help = "Mead to sweeten",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Its specific gravity",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double gravity,
+      @Arg(
+              name = "target",
+              help = "Specific gravity wanted",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double target,
+      @Arg(
+              name = "abv",
+              help = "Alcohol of the mead",
+              is = Quantity.PERCENT_VOL,
+              above = 0,
+              to = 30)
+          double abv,
+      @Arg(
+              name = "moisture",
+              help = "Water in the honey",
+              is = Quantity.PERCENT,
+              from = 10,
+              to = 30,
+              byDefault = "17.2")
+          double moisturePercent) {
+    return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).abv();
+  }
+
+  /** Volume after sweetening. */
+  @CellarFunction(
+      summary = "Volume of a mead after sweetening it with honey.",
+      gives = Quantity.VOLUME,
+      formula = SWEETENING,
+      source = SWEETENING_SOURCE,
+      example = "BLEND.SWEETENEDVOLUME(225;0.998;1.012;13.5)",
+      note = SWEETENING_NOTE,
+      caution = REFERMENT_CAUTION)
+  public static double sweetenedVolume(
+      @Arg(
+              name = "volume",
+              help = "Mead to sweeten",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Its specific gravity",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double gravity,
+      @Arg(
+              name = "target",
+              help = "Specific gravity wanted",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double target,
+      @Arg(
+              name = "abv",
+              help = "Alcohol of the mead; left out for a must",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 30,
+              byDefault = "0")
+          double abv,
+      @Arg(
+              name = "moisture",
+              help = "Water in the honey",
+              is = Quantity.PERCENT,
+              from = 10,
+              to = 30,
+              byDefault = "17.2")
+          double moisturePercent) {
+    return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).volumeL();
   }
 
   /** A bench trial scaled up. */
