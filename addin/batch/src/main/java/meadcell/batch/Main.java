@@ -1,0 +1,90 @@
+package meadcell.batch;
+
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import meadcell.batch.command.Eval;
+import meadcell.batch.command.Explain;
+import meadcell.batch.command.Functions;
+import meadcell.batch.command.SelfCheck;
+import meadcell.cellar.Cellar;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The command line of the batch tool. */
+@Command(
+    name = "meadcell",
+    scope = CommandLine.ScopeType.INHERIT,
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    usageHelpAutoWidth = true,
+    synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:all done",
+      "1:a fault in the tool itself",
+      "2:the command line was not understood",
+      "3:some files failed, the others are done",
+      "4:input was refused",
+      "5:an output was not written",
+      "6:a check failed"
+    })
+public final class Main {
+  @Option(
+      names = "--debug",
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "Show where in the program a failure happened.")
+  private boolean debug;
+
+  /** Shown by {@code --version}. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"meadcell " + Cellar.version()};
+    }
+  }
+
+  private Main() {}
+
+  /** The whole tool, ready to run; {@code out} and {@code err} are where it writes. */
+  public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    Main main = new Main();
+    CommandLine commands = new CommandLine(main);
+    commands.addSubcommand(new Eval());
+    commands.addSubcommand(new Functions());
+    commands.addSubcommand(new Explain());
+    commands.addSubcommand(new SelfCheck());
+    commands.addSubcommand(new CommandLine.HelpCommand());
+    commands.setOut(out);
+    commands.setErr(err);
+    commands.setExecutionExceptionHandler(
+        (exception, command, parsed) -> {
+          err.println("meadcell: " + exception.getMessage());
+          if (main.debug) {
+            exception.printStackTrace(err);
+          }
+          return exception instanceof meadcell.catalogue.Refusal
+              ? ExitCode.REFUSED
+              : ExitCode.FAULT;
+        });
+    return commands;
+  }
+
+  public static void main(String[] args) {
+    PrintWriter out = writer(System.out);
+    PrintWriter err = writer(System.err);
+    int code = commandLine(out, err).execute(args);
+    out.flush();
+    err.flush();
+    System.exit(code);
+  }
+
+  /** The terminal's own encoding; UTF-8 where the locale knows only ASCII, so that ° survives. */
+  private static PrintWriter writer(PrintStream stream) {
+    Charset terminal = Charset.forName(System.getProperty("native.encoding", "UTF-8"));
+    Charset used = terminal.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : terminal;
+    return new PrintWriter(stream, false, used);
+  }
+}

@@ -1,0 +1,39 @@
+package meadcell.batch.command;
+
+import java.util.List;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.ReferencePage;
+import meadcell.cellar.Cellar;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** A function's page, or a command's help. */
+@Command(
+    name = "explain",
+    header = "Shows the page of a function: arguments, units, ranges, formula, source.",
+    description = {"", "Example: meadcell explain BARREL.HEADSPACE"})
+public final class Explain implements Runnable {
+  private static final int WIDTH = 80;
+
+  @Parameters(arity = "1..*", paramLabel = "NAME", description = "Functions, or commands.")
+  private List<String> names;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public void run() {
+    CommandLine tool = spec.commandLine().getParent();
+    Catalogue catalogue = Cellar.catalogue();
+    for (String name : names) {
+      CommandLine command = tool.getSubcommands().get(name);
+      if (command != null) {
+        command.usage(spec.commandLine().getOut());
+      } else {
+        spec.commandLine().getOut().println(ReferencePage.of(catalogue.get(name)).text(WIDTH));
+      }
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** One small class per command. */
+package meadcell.batch.command;

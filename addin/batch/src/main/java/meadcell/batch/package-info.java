@@ -1,0 +1,2 @@
+/** The command line tool: fills, recalculates and checks workbooks; holds no formula of its own. */
+package meadcell.batch;

@@ -1,0 +1,152 @@
+package meadcell.batch.poi;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Kind;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Refusal;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.OperationEvaluationContext;
+import org.apache.poi.ss.formula.eval.AreaEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.EvaluationException;
+import org.apache.poi.ss.formula.eval.OperandResolver;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.functions.FreeRefFunction;
+
+/**
+ * One function in POI's evaluator. A range given to a required single value means this row's cell;
+ * in an array formula, one call for each of its cells.
+ */
+final class CatalogueFunction implements FreeRefFunction {
+  private final FunctionSpec spec;
+  private final Consumer<CatalogueFunctions.Refused> onRefusal;
+
+  /** POI asks for an array formula's result once per cell, always with the same arguments. */
+  private final Map<List<Object>, ValueEval> arrayResults = new HashMap<>();
+
+  CatalogueFunction(FunctionSpec spec, Consumer<CatalogueFunctions.Refused> onRefusal) {
+    this.spec = spec;
+    this.onRefusal = onRefusal;
+  }
+
+  void forget() {
+    arrayResults.clear();
+  }
+
+  @Override
+  public ValueEval evaluate(ValueEval[] args, OperationEvaluationContext ec) {
+    EvaluationCell cell =
+        ec.getWorkbook()
+            .getSheet(ec.getSheetIndex())
+            .getCell(ec.getRowIndex(), ec.getColumnIndex());
+    if (cell == null || !cell.isPartOfArrayFormulaGroup()) {
+      return call(intersected(args, ec), ec);
+    }
+    List<Object> key = key(args);
+    ValueEval known = arrayResults.get(key);
+    if (known == null) {
+      known = arrayCall(args, ec);
+      arrayResults.put(key, known);
+    }
+    return known;
+  }
+
+  private ValueEval call(ValueEval[] args, OperationEvaluationContext ec) {
+    Object[] values = new Object[args.length];
+    try {
+      for (int i = 0; i < args.length; i++) {
+        Object value = CellValues.fromEval(args[i]);
+        values[i] = isRequiredText(i) && value instanceof Double n ? Numbers.text(n, 15) : value;
+      }
+      return CellValues.toEval(spec.call(values), ec.getRowIndex(), ec.getColumnIndex());
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    } catch (Refusal refusal) {
+      onRefusal.accept(
+          new CatalogueFunctions.Refused(
+              ec.getSheetIndex(), ec.getRowIndex(), ec.getColumnIndex(), spec.name(), refusal));
+      return SheetError.of(refusal);
+    }
+  }
+
+  private boolean isRequiredSingle(int index) {
+    return index < spec.required() && spec.args().get(index).kind().isScalar();
+  }
+
+  /** A number in place of a required text is read as its digits, as Calc does. */
+  private boolean isRequiredText(int index) {
+    return isRequiredSingle(index) && spec.args().get(index).kind() != Kind.NUMBER;
+  }
+
+  private ValueEval[] intersected(ValueEval[] args, OperationEvaluationContext ec) {
+    ValueEval[] values = args.clone();
+    for (int i = 0; i < values.length; i++) {
+      if (isRequiredSingle(i) && values[i] instanceof AreaEval area) {
+        try {
+          values[i] =
+              OperandResolver.chooseSingleElementFromArea(
+                  area, ec.getRowIndex(), ec.getColumnIndex());
+        } catch (EvaluationException e) {
+          values[i] = e.getErrorEval();
+        }
+      }
+    }
+    return values;
+  }
+
+  private ValueEval arrayCall(ValueEval[] args, OperationEvaluationContext ec) {
+    int height = 1;
+    int width = 1;
+    for (int i = 0; i < args.length; i++) {
+      if (isRequiredSingle(i) && args[i] instanceof AreaEval area) {
+        height = Math.max(height, area.getHeight());
+        width = Math.max(width, area.getWidth());
+      }
+    }
+    if (height == 1 && width == 1) {
+      return call(intersected(args, ec), ec);
+    }
+    ValueEval[] results = new ValueEval[height * width];
+    for (int i = 0; i < results.length; i++) {
+      results[i] = call(element(args, i / width, i % width), ec);
+    }
+    return CellValues.area(results, height, width, ec.getRowIndex(), ec.getColumnIndex());
+  }
+
+  /** The arguments of one cell; a single row or column serves all. */
+  private ValueEval[] element(ValueEval[] args, int row, int column) {
+    ValueEval[] values = args.clone();
+    for (int i = 0; i < values.length; i++) {
+      if (isRequiredSingle(i) && values[i] instanceof AreaEval area) {
+        int r = area.getHeight() == 1 ? 0 : row;
+        int c = area.getWidth() == 1 ? 0 : column;
+        boolean inside = r < area.getHeight() && c < area.getWidth();
+        values[i] = inside ? area.getRelativeValue(r, c) : ErrorEval.NA;
+      }
+    }
+    return values;
+  }
+
+  /** What the arguments are, cheaply: a range of the workbook by its place, all else by value. */
+  private static List<Object> key(ValueEval[] args) {
+    List<Object> key = new ArrayList<>();
+    for (ValueEval arg : args) {
+      if (arg instanceof AreaEval area && area.getFirstSheetIndex() >= 0) {
+        key.add(area.getFirstSheetIndex());
+        key.add(List.of(area.getFirstRow(), area.getFirstColumn()));
+        key.add(List.of(area.getLastRow(), area.getLastColumn()));
+      } else if (CellValues.shown(arg) instanceof Object[][] rows) {
+        key.add(Arrays.stream(rows).map(Arrays::asList).toList());
+      } else {
+        key.add(List.of(arg.getClass(), CellValues.shown(arg)));
+      }
+    }
+    return key;
+  }
+}

@@ -1,0 +1,97 @@
+package meadcell.batch;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import meadcell.catalogue.FunctionSpec;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+
+class CommandLineTest {
+
+  @Test
+  void evalPrintsTheBareNumber() {
+    Run run = Run.of("eval", "ROUND(GRAVITY.TOBRIX(1)+50/3;2)");
+    assertEquals(ExitCode.OK, run.code());
+    assertEquals("16.67", run.out().trim());
+  }
+
+  @Test
+  void evalTakesBothSeparatorsButNotMixed() {
+    assertEquals(
+        Run.of("eval", "GRAVITY.CORRECT(1.05;25)").out(),
+        Run.of("eval", "GRAVITY.CORRECT(1.05,25)").out());
+    Run mixed = Run.of("eval", "GRAVITY.CORRECT(1,05;25)");
+    assertEquals(ExitCode.REFUSED, mixed.code());
+    assertTrue(mixed.out().contains("decimal mark"));
+  }
+
+  @Test
+  void evalAnswersStandardInputLineByLine() {
+    InputStream before = System.in;
+    System.setIn(
+        new ByteArrayInputStream(
+            "1+1\nGRAVITY.TOBRIX(1085)\nCELLAR.MAP(\"GRAVITY.TOBRIX\";{1;1})\n1+(\nNO.SUCH(1)\n"
+                .getBytes(StandardCharsets.UTF_8)));
+    try {
+      Run run = Run.of("eval", "--json", "-");
+      assertEquals(ExitCode.REFUSED, run.code());
+      List<String> lines = run.out().lines().toList();
+      assertEquals(5, lines.size());
+      assertEquals("{\"expression\":\"1+1\",\"value\":2.0}", lines.get(0));
+      assertTrue(lines.get(1).contains("\"error\":\"#NUM!\",\"why\":\"sg is 1085 SG;"));
+      assertTrue(lines.get(2).endsWith("\"value\":[[0.0],[0.0]]}"), lines.get(2));
+      assertTrue(lines.get(3).contains("cannot be read"));
+      assertTrue(lines.get(4).contains("\"error\":\"#NAME?\""));
+    } finally {
+      System.setIn(before);
+    }
+  }
+
+  @Test
+  void unknownFunctionSuggestsTheNearest() {
+    Run run = Run.of("explain", "GRAVITY.TOBRICKS");
+    assertEquals(ExitCode.REFUSED, run.code());
+    assertTrue(run.err().contains("Did you mean GRAVITY.TOBRIX?"), run.err());
+    assertTrue(Run.of("eval", "GRAVITY.TOBRICKS(1)").out().contains("GRAVITY.TOBRIX?"));
+  }
+
+  @Test
+  void functionsListsEverySignature() {
+    String listed = Run.of("functions").out();
+    for (FunctionSpec function : Cellar.catalogue().functions()) {
+      assertTrue(listed.contains(function.signature()), function.name());
+    }
+  }
+
+  @Test
+  void explainShowsFunctionsAndCommands() {
+    assertTrue(Run.of("explain", "gravity.tobrix").out().contains("GRAVITY.TOBRIX(sg)"));
+    assertTrue(Run.of("explain", "eval").out().contains("Example: meadcell eval"));
+  }
+
+  @Test
+  void selfcheckHoldsOnTheEvaluatorThatFillsWorkbooks() {
+    Run run = Run.of("selfcheck", "--failed");
+    assertEquals(ExitCode.OK, run.code(), run.out());
+    assertFalse(run.out().contains("FAILED"));
+  }
+
+  @Test
+  void helpNamesTheExitCodes() {
+    for (String command : List.of("eval", "functions", "explain", "selfcheck")) {
+      assertTrue(Run.of("help", command).out().contains("6   a check failed"), command);
+    }
+  }
+
+  @Test
+  void misunderstoodCommandLineIsUsage() {
+    assertEquals(ExitCode.USAGE, Run.of("eval").code());
+    assertEquals(ExitCode.USAGE, Run.of("evaluate", "1").code());
+  }
+}
