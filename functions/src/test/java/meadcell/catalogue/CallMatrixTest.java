@@ -1,0 +1,41 @@
+package meadcell.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+
+/** The matrix that the hosts share holds what its name says. */
+class CallMatrixTest {
+  private static final List<CallMatrix.Call> CALLS = CallMatrix.of(Cellar.catalogue());
+
+  @Test
+  void everyFunctionIsAnsweredAsDeclaredAndSomewhereRefused() {
+    Set<String> refused = new HashSet<>();
+    for (CallMatrix.Call call : CALLS) {
+      if (call.label().endsWith(", as declared")) {
+        assertInstanceOf(CallMatrix.Answer.class, call.outcome(), call.label());
+      }
+      if (call.outcome() instanceof CallMatrix.Refused) {
+        refused.add(call.function().name());
+      }
+    }
+    for (FunctionSpec function : Cellar.catalogue().functions()) {
+      assertTrue(function.args().isEmpty() || refused.contains(function.name()), function.name());
+    }
+  }
+
+  @Test
+  void aValueJustBeyondALimitIsRefused() {
+    for (CallMatrix.Call call : CALLS) {
+      if (call.label().endsWith("below lowest") || call.label().endsWith("above highest")) {
+        Refusal refusal = assertInstanceOf(CallMatrix.Refused.class, call.outcome()).refusal();
+        assertTrue(refusal.kind() == Refusal.Kind.OUT_OF_RANGE, call.label());
+      }
+    }
+  }
+}
