@@ -1,0 +1,2 @@
+/** Benchmarks: what is timed here is never asserted in a test. */
+package meadcell.bench;
