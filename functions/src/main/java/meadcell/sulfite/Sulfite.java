@@ -1,9 +1,304 @@
 package meadcell.sulfite;
 
+import java.util.Locale;
+import java.util.OptionalDouble;
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
 
 /** Sulfur dioxide and sorbate. */
 @Family(name = "SULFITE", about = "Sulfur dioxide and sorbate.")
 public final class Sulfite {
+  /** Sorbic acid in potassium sorbate: 112.128 of 150.218 g/mol (standard atomic weights). */
+  private static final double SORBIC_ACID = 112.128 / 150.218;
+
+  /** SO₂ in potassium metabisulfite as sold, rounded from 2 · 64.058 of 222.312 g/mol. */
+  private static final double POTASSIUM_METABISULFITE = 57.6;
+
+  private static final String CONSTANTS =
+      "pk181 and pk177 are dilute-water constants in everyday use: 1.81 is checked against the table"
+          + " of a teaching handout, Sulfur Dioxide Additions Using Potassium Metabisulfite; 1.77 is"
+          + " that of a laboratory note, molecular = free · 10^(1.77 − pH). oiv: OIV-MA-AS323-04C and"
+          + " Regulation (EEC) 2676/90; its Table II (pKM at ionic strength 0.038) is from memory.";
+  private static final String CONSTANTS_NOTE =
+      "The usual targets, 0.5 and 0.8 mg/L, were set with pk181 (common practice, no source). At 10"
+          + " to 15 % vol and 20 °C oiv finds 25 to 60 % more molecular SO₂ than pk181, at 25 °C about"
+          + " twice as much: never hold a target of one against a result of the other.\n"
+          + "oiv needs abv (0 to 15 % vol) and temperature (20 to 40 °C) and interpolates between its"
+          + " rows; the other two methods use neither.";
+  private static final String SO2_CAUTION =
+      "Sulfites can make asthmatics and allergic people gravely ill: declare them from 10 mg/L total"
+          + " SO₂ on (USA 27 CFR 4.32(e); EU Regulation 1169/2011 Annex II, from memory). Total SO₂"
+          + " is limited, from memory: USA 350 mg/L (27 CFR 4.22, 24.246), EU mead 200 mg/L"
+          + " (Regulation 1333/2008 Annex II, 14.2.5); check the current law. Salt and solution give"
+          + " off SO₂ gas, more so with acid: air the room, keep your face away.";
+
   private Sulfite() {}
+
+  /** Which dissociation constant is used. */
+  public enum Method {
+    PK181,
+    PK177,
+    OIV
+  }
+
+  /** Whose law limits an addition. */
+  public enum Rule {
+    USA(300, "27 CFR 24.246"),
+    EU(200, "Regulation 1333/2008 Annex II, 14.2.5");
+
+    private final double mostSorbicAcid;
+    private final String law;
+
+    Rule(double mostSorbicAcid, String law) {
+      this.mostSorbicAcid = mostSorbicAcid;
+      this.law = law;
+    }
+  }
+
+  /** The part of free SO₂ that works. */
+  @CellarFunction(
+      summary = "Molecular SO₂, the part of free SO₂ that holds microbes down.",
+      gives = Quantity.MILLIGRAM_PER_LITRE,
+      formula = "free ÷ (1 + 10^(pH − pK)).",
+      source = CONSTANTS,
+      example = "SULFITE.MOLECULAR(32;3.4)",
+      note = CONSTANTS_NOTE,
+      caution = SO2_CAUTION)
+  public static double molecular(
+      @Arg(name = "free", help = "Free SO₂", is = Quantity.MILLIGRAM_PER_LITRE, from = 0, to = 1000)
+          double free,
+      @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
+      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
+      @Arg(
+              name = "abv",
+              help = "Alcohol, for method oiv",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 25)
+          OptionalDouble abv,
+      @Arg(
+              name = "temperature",
+              help = "Temperature of the mead, for method oiv",
+              is = Quantity.TEMPERATURE,
+              from = -5,
+              to = 45,
+              zeroIsBlank = true)
+          OptionalDouble temperatureC) {
+    return free / freePerMolecular(ph, method, abv, temperatureC);
+  }
+
+  /** Free SO₂ for a molecular target. */
+  @CellarFunction(
+      summary = "Free SO₂ needed for so much molecular SO₂.",
+      gives = Quantity.MILLIGRAM_PER_LITRE,
+      formula = "molecular · (1 + 10^(pH − pK)).",
+      source = CONSTANTS,
+      example = "SULFITE.FREENEEDED(0.8;3.4)",
+      note = CONSTANTS_NOTE,
+      caution = SO2_CAUTION)
+  public static double freeNeeded(
+      @Arg(
+              name = "molecular",
+              help = "Molecular SO₂ wanted",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 5)
+          double molecular,
+      @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
+      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
+      @Arg(
+              name = "abv",
+              help = "Alcohol, for method oiv",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 25)
+          OptionalDouble abv,
+      @Arg(
+              name = "temperature",
+              help = "Temperature of the mead, for method oiv",
+              is = Quantity.TEMPERATURE,
+              from = -5,
+              to = 45,
+              zeroIsBlank = true)
+          OptionalDouble temperatureC) {
+    return molecular * freePerMolecular(ph, method, abv, temperatureC);
+  }
+
+  private static double freePerMolecular(
+      double ph, Method method, OptionalDouble abv, OptionalDouble temperatureC) {
+    double pk =
+        switch (method) {
+          case PK181 -> 1.81;
+          case PK177 -> 1.77;
+          case OIV ->
+              MixedConstant.at(
+                  abv.orElseThrow(() -> missing("abv")),
+                  temperatureC.orElseThrow(() -> missing("temperature")));
+        };
+    return 1 + Math.pow(10, ph - pk);
+  }
+
+  private static Refusal missing(String argument) {
+    return Refusal.inconsistent(argument + " is missing; the method oiv needs it.");
+  }
+
+  /** Salt for a rise of free SO₂. */
+  @CellarFunction(
+      summary = "Metabisulfite for a rise of free SO₂.",
+      gives = Quantity.GRAM,
+      formula = "volume · rise ÷ 1000 ÷ (so2Percent ÷ 100) ÷ (1 − bound ÷ 100).",
+      source =
+          "SO₂ in potassium metabisulfite 57.63 %, in sodium metabisulfite 67.40 %: from standard"
+              + " atomic weights. What binds is to be known from one's own readings.",
+      example = "SULFITE.DOSE(225;20)",
+      note =
+          "Old or damp salt holds less: renew it every year (common practice, no source). Measure"
+              + " free SO₂ again after a few days.",
+      caution = SO2_CAUTION)
+  public static double dose(
+      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "rise",
+              help = "Rise of free SO₂ wanted",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 350)
+          double rise,
+      @Arg(
+              name = "so2Percent",
+              help = "SO₂ in the salt; sodium metabisulfite 67.4",
+              is = Quantity.PERCENT,
+              from = 20,
+              to = 100,
+              byDefault = "" + POTASSIUM_METABISULFITE)
+          double so2Percent,
+      @Arg(
+              name = "bound",
+              help = "Share of the SO₂ added that soon binds",
+              is = Quantity.PERCENT,
+              from = 0,
+              to = 90,
+              byDefault = "0")
+          double boundPercent) {
+    return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
+  }
+
+  /** Stock solution for a rise of free SO₂. */
+  @CellarFunction(
+      summary = "Stock solution of potassium metabisulfite for a rise of free SO₂.",
+      gives = Quantity.MILLILITRE,
+      formula =
+          "Grams as SULFITE.DOSE gives them for "
+              + POTASSIUM_METABISULFITE
+              + " % SO₂, times 100 ÷ strength.",
+      source = "SO₂ in potassium metabisulfite: from standard atomic weights, 57.63 %.",
+      example = "SULFITE.SOLUTION(225;20;10)",
+      note = "Solution loses SO₂: keep it closed and cool, make it afresh.",
+      caution = SO2_CAUTION)
+  public static double solution(
+      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "rise",
+              help = "Rise of free SO₂ wanted",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 350)
+          double rise,
+      @Arg(
+              name = "strength",
+              help = "Salt in 100 mL of solution, g",
+              from = 1,
+              to = 30,
+              byDefault = "10")
+          double strength,
+      @Arg(
+              name = "bound",
+              help = "Share of the SO₂ added that soon binds",
+              is = Quantity.PERCENT,
+              from = 0,
+              to = 90,
+              byDefault = "0")
+          double boundPercent) {
+    return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
+  }
+
+  /** When free SO₂ runs out. */
+  @CellarFunction(
+      summary = "Day on which free SO₂ will have fallen to a limit, from one's own readings.",
+      gives = Quantity.DATE,
+      formula = "Straight line through ln(free) by day, least squares; the day it meets ln(limit).",
+      source = "First-order decline, common practice, no source; ordinary least squares.",
+      example = "SULFITE.DECAY({0;30;60};{32;28;24.5};20)",
+      note =
+          "Readings since the last addition only. Three or more readings are better than two: the"
+              + " method itself scatters by some mg/L. Every racking or opened bung speeds the loss.",
+      caution = SO2_CAUTION)
+  public static double decay(
+      @Arg(name = "days", help = "Day of each reading", is = Quantity.DATE, from = 0, to = 300000)
+          double[] days,
+      @Arg(
+              name = "free",
+              help = "Free SO₂ on that day",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 1000)
+          double[] free,
+      @Arg(
+              name = "limit",
+              help = "Free SO₂ to act at",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 1000)
+          double limit) {
+    return new Decline(days, free).dayWhen(limit);
+  }
+
+  /** Potassium sorbate. */
+  @CellarFunction(
+      summary = "Potassium sorbate for so much sorbic acid, within the law's limit.",
+      gives = Quantity.GRAM,
+      formula = "volume · sorbicAcid ÷ 1000 ÷ 0.74643.",
+      source =
+          "Sorbic acid in potassium sorbate 74.643 %: from standard atomic weights. Limits, from"
+              + " memory: USA 300 mg/L (27 CFR 24.246), EU mead 200 mg/L (Regulation 1333/2008 Annex"
+              + " II, 14.2.5).",
+      example = "SULFITE.SORBATE(225;150)",
+      note =
+          "Sorbate keeps few yeasts from growing anew; it stops no ferment and no bacteria. Rack"
+              + " clear first, have SO₂ in, and leave it out where lactic bacteria have worked: they"
+              + " turn it into a smell of geranium leaves (common practice, no source).",
+      caution =
+          "Stabilised is not sterile: sweet mead in closed bottles can still ferment and burst them."
+              + " Check the current law on additions and their declaration.")
+  public static double sorbate(
+      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "sorbicAcid",
+              help = "Sorbic acid wanted",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 1000)
+          double sorbicAcid,
+      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
+    if (sorbicAcid > rule.mostSorbicAcid) {
+      throw Refusal.outOfRange(
+          "sorbicAcid is "
+              + Numbers.text(sorbicAcid)
+              + " mg/L; the rule "
+              + rule.name().toLowerCase(Locale.ROOT)
+              + " allows at most "
+              + Numbers.text(rule.mostSorbicAcid)
+              + " ("
+              + rule.law
+              + ").");
+    }
+    return volumeL * sorbicAcid / 1000 / SORBIC_ACID;
+  }
 }
