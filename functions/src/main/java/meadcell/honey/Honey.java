@@ -15,9 +15,10 @@ public final class Honey {
   private static final String MOISTURE = "Water in the honey";
 
   /** Mean of 490 US honeys: White et al. 1962, USDA Technical Bulletin 1261. */
-  private static final String MEAN_MOISTURE = "17.2";
+  public static final String MEAN_MOISTURE = "17.2";
 
-  private static final double THICKEST_MUST = 1.3;
+  /** Specific gravity above which a mixture is no must. */
+  public static final double THICKEST_MUST = 1.3;
 
   private static final String MUST_MODEL =
       "Sucrose density: ICUMSA SPS-4. That honey solids count as sucrose is from memory: the usual"
@@ -32,6 +33,27 @@ public final class Honey {
           + " Services Bulletin 124 (1996). Water 0.9982 kg/L: Tanaka et al. 2001.";
 
   private Honey() {}
+
+  /** Kinds that the law sets apart: Council Directive 2001/110/EC, Annex II. */
+  public enum Kind {
+    BLOSSOM(20, 60, 5),
+    HEATHER(23, 60, 5),
+    HONEYDEW(20, 45, 5),
+    ACACIA(20, 60, 10),
+    LAVENDER(20, 60, 15),
+    BAKER(23, 60, 5),
+    BAKER_HEATHER(25, 60, 5);
+
+    private final double mostMoisture;
+    private final double leastFructoseGlucose;
+    private final double mostSucrose;
+
+    Kind(double mostMoisture, double leastFructoseGlucose, double mostSucrose) {
+      this.mostMoisture = mostMoisture;
+      this.leastFructoseGlucose = leastFructoseGlucose;
+      this.mostSucrose = mostSucrose;
+    }
+  }
 
   /** Moisture by refractometer. */
   @CellarFunction(
@@ -309,7 +331,7 @@ public final class Honey {
           double fructoseGlucosePercent,
       @Arg(name = "sucrose", help = "Sucrose", is = Quantity.PERCENT, from = 0, to = 60)
           double sucrosePercent,
-      @Arg(name = "kind", help = "Kind of honey", byDefault = "blossom") HoneyKind kind) {
+      @Arg(name = "kind", help = "Kind of honey", byDefault = "blossom") Kind kind) {
     if (moisturePercent + fructoseGlucosePercent + sucrosePercent > 100) {
       throw Refusal.inconsistent(
           "moisture, fructoseGlucose and sucrose add up to "

@@ -1,9 +1,65 @@
 package meadcell.tank;
 
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
 
-/** Upright tanks. */
-@Family(name = "TANK", about = "Upright tanks.")
+/** Contents of upright tanks. */
+@Family(name = "TANK", about = "Contents of upright tanks.")
 public final class Tank {
   private Tank() {}
+
+  /** Contents from a dipstick. */
+  @CellarFunction(
+      summary = "Contents of an upright cylindrical tank with a cone below, from the wet depth.",
+      gives = Quantity.VOLUME,
+      formula =
+          "Within the cone π/12 · diameter² · dip³ / cone²; above it π/12 · diameter² · cone + π/4 ·"
+              + " diameter² · (dip − cone).",
+      source = "Geometry; checked against D. Jones, Calculating Tank Volume, vertical tanks.",
+      example = "TANK.CONTENTS(100;150;40;120)",
+      note =
+          "All sizes are inside sizes. Dip through the middle, down to the tip of the cone: a dip"
+              + " beside the wall misses the cone.",
+      caution =
+          "Carbon dioxide stands in a tank long after the mead is out: never enter or lean into one"
+              + " that has not been aired and measured.")
+  public static double contents(
+      @Arg(name = "diameter", help = "Inside diameter", is = Quantity.LENGTH, above = 0, to = 2000)
+          double diameterCm,
+      @Arg(
+              name = "height",
+              help = "Height of the cylindrical part",
+              is = Quantity.LENGTH,
+              above = 0,
+              to = 3000)
+          double heightCm,
+      @Arg(
+              name = "cone",
+              help = "Height of the cone below; 0 for a flat bottom",
+              is = Quantity.LENGTH,
+              from = 0,
+              to = 1000)
+          double coneCm,
+      @Arg(
+              name = "dip",
+              help = "Wet depth from the lowest point",
+              is = Quantity.LENGTH,
+              above = 0,
+              to = 4000)
+          double dipCm) {
+    if (dipCm > coneCm + heightCm) {
+      throw Refusal.inconsistent(
+          "dip is "
+              + Numbers.text(dipCm / (coneCm + heightCm))
+              + " times the height of tank and cone together; it must not be more than they are.");
+    }
+    double circle = Math.PI / 4 * diameterCm * diameterCm;
+    double inCone = Math.min(dipCm, coneCm);
+    double filled = coneCm == 0 ? 0 : inCone / coneCm;
+    return (circle * filled * filled * inCone / 3 + circle * (dipCm - inCone)) / 1000;
+  }
 }

@@ -67,6 +67,6 @@ class HoneyTest {
     assertThrows(Refusal.class, () -> Honey.gravity(32, 100, 17.2));
     assertThrows(Refusal.class, () -> Honey.moisture(1.468, 20));
     assertThrows(Refusal.class, () -> Honey.moisture(1.507, 20));
-    assertThrows(Refusal.class, () -> Honey.acceptable(20, 79, 2, HoneyKind.BLOSSOM));
+    assertThrows(Refusal.class, () -> Honey.acceptable(20, 79, 2, Honey.Kind.BLOSSOM));
   }
 }

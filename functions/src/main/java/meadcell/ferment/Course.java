@@ -1,0 +1,55 @@
+package meadcell.ferment;
+
+import meadcell.alcohol.Alcohol;
+import meadcell.density.Balling;
+import meadcell.density.EthanolWater;
+import meadcell.density.Mixture;
+import meadcell.density.Sucrose;
+import meadcell.density.Water;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** How far a ferment has gone, by Balling's balance: g/L of the mead, or shares of the must. */
+final class Course {
+  private static final double WATER_20 = Water.bettinSpieweck(20);
+  private static final double LOST_PER_ETHANOL =
+      Balling.CO2_PER_ETHANOL + Balling.YEAST_PER_ETHANOL;
+
+  private Course() {}
+
+  /** g/L of ethanol in the mead. */
+  static double ethanol(double original, double present) {
+    return Alcohol.abv(original, present, Alcohol.Method.BALANCE)
+        / 100
+        * EthanolWater.PURE_ETHANOL_DENSITY_20;
+  }
+
+  /** g of must that became one litre of mead. */
+  static double mustPerLitre(double original, double present) {
+    return present * WATER_20 + LOST_PER_ETHANOL * ethanol(original, present);
+  }
+
+  /** g of ethanol made per g of must: in proportion to the sugar gone. */
+  static double ethanolPerMust(double original, double present) {
+    double ethanol = ethanol(original, present);
+    return ethanol / (present * WATER_20 + LOST_PER_ETHANOL * ethanol);
+  }
+
+  /** Gravity of the mead when so much ethanol has been made per g of must. */
+  static double gravity(double original, double ethanolPerMust) {
+    double extractPerMust =
+        Sucrose.massFractionFromGravity(original) - Balling.EXTRACT_PER_ETHANOL * ethanolPerMust;
+    double meadPerMust = 1 - LOST_PER_ETHANOL * ethanolPerMust;
+    return new BrentSolver(1e-13)
+        .solve(
+            100,
+            gravity -> {
+              double mustPerLitre = gravity * WATER_20 / meadPerMust;
+              return Mixture.gravity(
+                      extractPerMust * mustPerLitre,
+                      ethanolPerMust * mustPerLitre / EthanolWater.PURE_ETHANOL_DENSITY_20)
+                  - gravity;
+            },
+            0.95,
+            1.3);
+  }
+}
