@@ -18,10 +18,14 @@ import javax.tools.ToolProvider;
 import meadcell.calc.AddIn;
 import meadcell.calc.UnoNames;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.CheckRow;
 import org.apache.commons.math3.util.FastMath;
 
 /** Builds the package that the office installs, all of it from the catalogue. */
 public final class Extension {
+  /** The check workbook, in the package. */
+  public static final String CHECKS = "checks.fods";
+
   private final Catalogue catalogue;
   private final List<String> families;
   private final List<Path> libraries;
@@ -63,6 +67,7 @@ public final class Extension {
             .add("meadcell.components", Components.write(families))
             .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families))
             .add("meadcell.rdb", typeLibrary())
+            .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
             .add(Components.JAR, componentJar());
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));

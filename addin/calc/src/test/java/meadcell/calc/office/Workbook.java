@@ -7,17 +7,25 @@ import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
+import com.sun.star.text.XText;
 import com.sun.star.util.XCloseable;
 import java.nio.file.Path;
+import java.util.Arrays;
 
 /** A spreadsheet in the office, at the level of its first sheet's cells. */
 public final class Workbook implements AutoCloseable {
+  /** A column that no test uses. */
+  private static final int ERRORS = 99;
+
   private final XComponent document;
   private final XSpreadsheet sheet;
 
@@ -59,6 +67,11 @@ public final class Workbook implements AutoCloseable {
     as(XArrayFormulaRange.class, range(address)).setArrayFormula(formula);
   }
 
+  /** Empties a range. */
+  public void clear(String address) {
+    typeArray(address, "");
+  }
+
   /** What a range holds: Double, String, void where there is an error. */
   public Object[][] values(String address) {
     return as(XCellRangeData.class, range(address)).getDataArray();
@@ -76,11 +89,25 @@ public final class Workbook implements AutoCloseable {
 
   /** The office's numbers of the errors in a column, 0 where there is none. */
   public int[] errors(int column, int rows) throws com.sun.star.uno.Exception {
-    int[] errors = new int[rows];
+    String[] formulas = new String[rows];
     for (int i = 0; i < rows; i++) {
-      errors[i] = range(column, i, 1, 1).getCellByPosition(0, 0).getError();
+      String cell = "INDIRECT(ADDRESS(" + (i + 1) + ";" + (column + 1) + "))";
+      formulas[i] = "=IF(ISERROR(" + cell + ");ERRORTYPE(" + cell + ");0)";
     }
-    return errors;
+    type(ERRORS, formulas);
+    return Arrays.stream(column(ERRORS, rows)).mapToInt(n -> ((Double) n).intValue()).toArray();
+  }
+
+  /** How many rows are in use. */
+  public int rows() {
+    XSheetCellCursor cursor = sheet.createCursor();
+    as(XUsedAreaCursor.class, cursor).gotoEndOfUsedArea(false);
+    return as(XCellRangeAddressable.class, cursor).getRangeAddress().EndRow + 1;
+  }
+
+  /** A cell as the user sees it. */
+  public String shown(String address) throws com.sun.star.uno.Exception {
+    return as(XText.class, cell(address)).getString();
   }
 
   public void recalculate() {

@@ -1,0 +1,67 @@
+package meadcell.calc;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.FunctionArgument;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import meadcell.calc.office.TestOffice;
+import meadcell.calc.office.Workbook;
+import meadcell.catalogue.ArgSpec;
+import meadcell.catalogue.FunctionSpec;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+
+/** The function wizard tells what the catalogue declares. */
+class WizardIT {
+  @Test
+  void everyFunctionIsExplained() throws Exception {
+    loadEveryFamily();
+    XNameAccess wizard =
+        TestOffice.get().service(XNameAccess.class, "com.sun.star.sheet.FunctionDescriptions");
+    for (FunctionSpec function : Cellar.catalogue().functions()) {
+      Map<String, Object> shown = new HashMap<>();
+      for (PropertyValue property : (PropertyValue[]) wizard.getByName(function.name())) {
+        shown.put(property.Name, property.Value);
+      }
+      assertEquals(function.description(), shown.get("Description"), function.name());
+      List<String> arguments = new ArrayList<>();
+      if (shown.get("Arguments") instanceof FunctionArgument[] list) { // void where there is none
+        for (FunctionArgument argument : list) {
+          arguments.add(line(argument.Name, argument.Description, argument.IsOptional));
+        }
+      }
+      assertEquals(declared(function), arguments, function.name());
+    }
+  }
+
+  /** The office knows a function's arguments once it has used one of the family. */
+  private static void loadEveryFamily() throws Exception {
+    try (Workbook book = TestOffice.get().newWorkbook()) {
+      book.type(
+          0,
+          Cellar.catalogue().functions().stream()
+              .map(function -> "=" + function.name() + "()")
+              .toArray(String[]::new));
+    }
+  }
+
+  private static List<String> declared(FunctionSpec function) {
+    List<String> arguments = new ArrayList<>();
+    for (ArgSpec arg : function.args()) {
+      arguments.add(line(arg.name(), arg.description(), arg.isOptional()));
+    }
+    if (function.takesUnits()) {
+      arguments.add(line(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP, true));
+    }
+    return arguments;
+  }
+
+  private static String line(String name, String description, boolean optional) {
+    return name + (optional ? " (optional): " : ": ") + description;
+  }
+}
