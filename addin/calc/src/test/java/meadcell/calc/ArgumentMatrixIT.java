@@ -1,5 +1,6 @@
 package meadcell.calc;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
@@ -64,6 +65,25 @@ class ArgumentMatrixIT {
         }
       }
       assertEquals("", String.join("\n", wrong), wrong.size() + " of " + calls.size() + " calls");
+    }
+  }
+
+  @Test
+  void whySaysTheSentenceOfEveryRefusal() throws Exception {
+    List<String> formulas = new ArrayList<>();
+    List<Object> sentences = new ArrayList<>();
+    for (Call call : CallMatrix.of(Cellar.catalogue())) {
+      if (call.outcome() instanceof Refused refused
+          && call.inputs().stream().allMatch(Given.class::isInstance)) {
+        List<String> shown = new ArrayList<>(List.of('"' + call.function().name() + '"'));
+        call.inputs().forEach(input -> shown.add(shown(input, 0)));
+        formulas.add("=CELLAR.WHY(" + String.join(";", shown) + ")");
+        sentences.add(refused.refusal().getMessage());
+      }
+    }
+    try (Workbook book = TestOffice.get().newWorkbook()) {
+      book.type(0, formulas.toArray(String[]::new));
+      assertArrayEquals(sentences.toArray(), book.column(0, formulas.size()));
     }
   }
 

@@ -6,8 +6,6 @@ import meadcell.calc.UnoNames;
 
 /** Which services the component jar gives; the office reads it without starting Java. */
 final class Components {
-  static final String JAR = "meadcell-calc.jar";
-
   private Components() {}
 
   static byte[] write(Iterable<String> families) {
@@ -19,7 +17,7 @@ final class Components {
                 () ->
                     xml.element(
                         "component",
-                        with("loader", "com.sun.star.loader.Java2", "uri", JAR),
+                        with("loader", "com.sun.star.loader.Java2", "uri", Extension.JAR),
                         () -> {
                           for (String family : families) {
                             xml.element(

@@ -26,6 +26,9 @@ public final class Extension {
   /** The check workbook, in the package. */
   public static final String CHECKS = "checks.fods";
 
+  /** The component, in the package. */
+  static final String JAR = "meadcell-calc.jar";
+
   private final Catalogue catalogue;
   private final List<String> families;
   private final List<Path> libraries;
@@ -68,7 +71,7 @@ public final class Extension {
             .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
-            .add(Components.JAR, componentJar());
+            .add(JAR, componentJar());
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
@@ -79,7 +82,7 @@ public final class Extension {
     return TypeLibrary.write(UnoNames.MODULE, interfaces());
   }
 
-  private List<UnoInterface> interfaces() {
+  List<UnoInterface> interfaces() {
     return families.stream().map(family -> UnoInterface.of(catalogue, family)).toList();
   }
 

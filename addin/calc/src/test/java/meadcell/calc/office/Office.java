@@ -34,6 +34,9 @@ import java.util.stream.Stream;
 public final class Office implements AutoCloseable {
   private static final int NOBODY = 65534;
 
+  private static final int ALWAYS = 0;
+  private static final int NEVER = 1;
+
   /** How long an office may take to answer after its start. */
   private static final long START_SECONDS = 90;
 
@@ -46,9 +49,7 @@ public final class Office implements AutoCloseable {
   public Office() throws IOException {
     program = program();
     home = Files.createTempDirectory("meadcell-office");
-    Path user = Files.createDirectories(home.resolve("profile/user"));
-    Files.writeString(user.resolve("registrymodifications.xcu"), SETTINGS);
-    open(home);
+    recalculate(ALWAYS);
   }
 
   private static Path program() throws IOException {
@@ -65,6 +66,18 @@ public final class Office implements AutoCloseable {
   /** A folder that both we and the office can write. */
   public Path home() {
     return home;
+  }
+
+  /** Lets loaded documents keep the numbers they were stored with, as users have it. */
+  public void recalculateNever() throws IOException {
+    recalculate(NEVER);
+  }
+
+  private void recalculate(int mode) throws IOException {
+    Path user = Files.createDirectories(home.resolve("profile/user"));
+    Files.writeString(
+        user.resolve("registrymodifications.xcu"), SETTINGS.replace("MODE", "" + mode));
+    open(home);
   }
 
   /** Installs an extension, over an older version if there is one. */
@@ -243,9 +256,9 @@ public final class Office implements AutoCloseable {
       <?xml version="1.0" encoding="UTF-8"?>
       <oor:items xmlns:oor="http://openoffice.org/2001/registry">
       <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
-       <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+       <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>MODE</value></prop></item>
       <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
-       <prop oor:name="ODFRecalcMode" oor:op="fuse"><value>0</value></prop></item>
+       <prop oor:name="ODFRecalcMode" oor:op="fuse"><value>MODE</value></prop></item>
       <item oor:path="/org.openoffice.Office.Common/Misc">
        <prop oor:name="FirstRun" oor:op="fuse"><value>false</value></prop></item>
       <item oor:path="/org.openoffice.Office.Common/Misc">
