@@ -180,6 +180,53 @@ public final class Blend {
     return Sucrose.specificGravity(sugar / mass);
   }
 
+  /** What a plan makes smallest. */
+  public enum Goal {
+    COST,
+    CLOSEST
+  }
+
+  /** Volumes of a blend within targets. */
+  @CellarFunction(
+      summary = "How much of each lot for a blend within its targets, the cheapest or the closest.",
+      gives = Quantity.VOLUME,
+      formula =
+          "Linear programme: volumes between 0 and what is available, together volume; Σ volume ·"
+              + " property between minimum and maximum times volume. cost: Σ volume · cost least."
+              + " closest: least sum over the properties with both limits of |value − middle| ÷ half"
+              + " the range.",
+      source =
+          "Simplex method; properties mix by volume (mass balance). No solution: elastic programme,"
+              + " least sum of relaxations, each counted in the span of that property in the lots.",
+      example = "BLEND.PLAN({500,2,12;300,3,16};{13;14};400)",
+      note =
+          "Alcohol contracts by at most a few tenths of a per cent between meads; give pH no target,"
+              + " for it does not mix by volume: blend a sample and measure.\n"
+              + "A blank row of stock is no lot and gets 0. Properties are counted from the third"
+              + " column of stock. Cost is per unit of volume and only looked at for the goal"
+              + " cost.\n"
+              + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.")
+  public static double[] plan(
+      @Arg(
+              name = "stock",
+              help = "A row per lot: volume available, cost, then its properties",
+              columns = {Quantity.VOLUME, Quantity.NUMBER})
+          Object[][] stock,
+      @Arg(
+              name = "targets",
+              help = "Two rows, minimum and maximum of each property; blank where free")
+          Object[][] targets,
+      @Arg(
+              name = "volume",
+              help = "Blend to make",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = MOST_VOLUME_L)
+          double volumeL,
+      @Arg(name = "goal", help = "What to make least", byDefault = "cost") Goal goal) {
+    return Plan.volumes(new Stock(stock, targets, goal == Goal.COST), volumeL, goal);
+  }
+
   /** Spirit to add. */
   @CellarFunction(
       summary = "Spirit to add for a target strength, contraction counted.",
