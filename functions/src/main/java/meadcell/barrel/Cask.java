@@ -2,6 +2,7 @@ package meadcell.barrel;
 
 import static meadcell.catalogue.Numbers.text;
 
+import meadcell.barrel.Barrel.Shape;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
@@ -36,7 +37,13 @@ final class Cask {
   private final double headRadius;
   private final double bilgeRadius;
   private final double length;
-  private final Shape shape;
+
+  /** Whether the radius squared, not the radius, falls from bilge to head. */
+  private final boolean squared;
+
+  /** Whether it falls with the square of the distance from the bilge, not with the distance. */
+  private final boolean curved;
+
   private final double taper;
 
   /** Inside diameters and length; sizes that no cask has are refused. */
@@ -64,9 +71,10 @@ final class Cask {
     this.headRadius = head / 2;
     this.bilgeRadius = bilge / 2;
     this.length = length;
-    this.shape = shape;
+    this.squared = shape == Shape.ELLIPSE || shape == Shape.TWO_PARABOLOIDS;
+    this.curved = shape == Shape.ELLIPSE || shape == Shape.PARABOLA;
     double narrowing = bilgeRadius - headRadius;
-    this.taper = shape.squared ? narrowing * (bilgeRadius + headRadius) : narrowing;
+    this.taper = squared ? narrowing * (bilgeRadius + headRadius) : narrowing;
   }
 
   double volume() {
@@ -86,9 +94,32 @@ final class Cask {
         / 18;
   }
 
+  /** Volume below a level surface in the cask standing on a head. */
+  double standing(double depth) {
+    if (depth > length * (1 + ROUNDING)) {
+      throw Refusal.inconsistent(
+          "depth is " + text(depth) + " cm, more than length, " + text(length) + " cm.");
+    }
+    double fromEnd = Math.min(depth, length - depth);
+    double end = fromEnd <= 0 ? 0 : between(1 - 2 * fromEnd / length, 1);
+    return depth <= length / 2 ? end : volume() - end;
+  }
+
+  /** Inside area of staves and heads, cm². */
+  double area() {
+    double slope = taper / (length / 2);
+    double sum = 0;
+    for (int i = 0; i < POINTS; i++) {
+      double rr = radiusSquared(POINT[i]);
+      double fall = curved ? 2 * slope * POINT[i] : slope;
+      sum += WEIGHT[i] * Math.sqrt(squared ? rr + fall * fall / 4 : rr * (1 + fall * fall));
+    }
+    return 2 * Math.PI * (length * sum + headRadius * headRadius);
+  }
+
   private double radiusSquared(double u) {
-    double fall = taper * (shape.curved ? u * u : u);
-    if (shape.squared) {
+    double fall = taper * (curved ? u * u : u);
+    if (squared) {
       return bilgeRadius * bilgeRadius - fall;
     }
     double radius = bilgeRadius - fall;
@@ -100,15 +131,26 @@ final class Cask {
    * that lies as far from the top.
    */
   double below(double depth, String argument) {
+    double bilge = refuseAboveBilge(depth, argument);
+    if (depth <= bilgeRadius) {
+      return segment(depth).volume;
+    }
+    return depth < bilge ? volume() - segment(bilge - depth).volume : volume();
+  }
+
+  /** Free surface of the lying cask, cm²; nothing when it is full. */
+  double surface(double dip) {
+    double bilge = refuseAboveBilge(dip, "dip");
+    return dip < bilge ? segment(Math.min(dip, bilge - dip)).surface : 0;
+  }
+
+  private double refuseAboveBilge(double depth, String argument) {
     double bilge = 2 * bilgeRadius;
     if (depth > bilge * (1 + ROUNDING)) {
       throw Refusal.inconsistent(
           argument + " is " + text(depth) + " cm, more than bilge, " + text(bilge) + " cm.");
     }
-    if (depth <= bilgeRadius) {
-      return segment(depth).volume;
-    }
-    return depth < bilge ? volume() - segment(bilge - depth).volume : volume();
+    return bilge;
   }
 
   /** Depth at the bilge below which the lying cask holds the volume. */
@@ -166,20 +208,20 @@ final class Cask {
    */
   private Segment segment(double depth) {
     double k = bilgeRadius - depth;
-    double top = shape.squared ? depth * (bilgeRadius + k) : depth;
+    double top = squared ? depth * (bilgeRadius + k) : depth;
     double ratio = taper / top;
     double root = Math.sqrt(ratio);
-    double last = shape.curved ? Math.asin(Math.min(1, root)) : Math.sqrt(Math.max(0, 1 - ratio));
+    double last = curved ? Math.asin(Math.min(1, root)) : Math.sqrt(Math.max(0, 1 - ratio));
     double scale =
-        shape.curved ? (root == 0 ? 1 : last / root) : 2 * (ratio < 1 ? 1 / (1 + last) : 1 / ratio);
+        curved ? (root == 0 ? 1 : last / root) : 2 * (ratio < 1 ? 1 / (1 + last) : 1 / ratio);
     double volume = 0;
     double halfChord = 0;
     double growth = 0;
     for (int i = 0; i < POINTS; i++) {
-      double p = shape.curved ? Math.cos(last * POINT[i]) : last + (1 - last) * POINT[i];
+      double p = curved ? Math.cos(last * POINT[i]) : last + (1 - last) * POINT[i];
       double weight = WEIGHT[i] * scale * p;
       double left = top * p * p;
-      double q = Math.sqrt(shape.squared ? left : left * (2 * k + left));
+      double q = Math.sqrt(squared ? left : left * (2 * k + left));
       volume += weight * circleSegment(q, k);
       halfChord += weight * q;
       growth += weight * k / q;

@@ -1,0 +1,25 @@
+package meadcell.barrel;
+
+/** Strength of what is left when water and ethanol leave through the wood at different rates. */
+final class Evaporation {
+  private Evaporation() {}
+
+  /**
+   * Each leaves in proportion to what is there; water also to the dryness of the air, measured
+   * against that at which both leave alike. With τ the ethanol's share of time constants gone by,
+   * ethanol falls as e^−τ and water as e^−kτ until only the wanted volume is left.
+   */
+  static double strength(double abv, double lossPercent, double humidity, double neutral) {
+    double k = (100 - humidity) / (100 - neutral);
+    double left = 1 - lossPercent / 100;
+    double ethanol = abv / 100;
+    double tau = 0;
+    for (double step = 1; Math.abs(step) > 1e-14; tau += step) {
+      // Newton from the left on a convex fall: never oversteps, ends in a few rounds.
+      double e = ethanol * Math.exp(-tau);
+      double w = (1 - ethanol) * Math.exp(-k * tau);
+      step = (e + w - left) / (e + k * w);
+    }
+    return abv * Math.exp(-tau) / left;
+  }
+}

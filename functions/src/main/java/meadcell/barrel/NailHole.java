@@ -1,0 +1,106 @@
+package meadcell.barrel;
+
+import static meadcell.catalogue.Numbers.text;
+
+import meadcell.catalogue.Refusal;
+
+/**
+ * Mead running out of a small hole in the head of a closed barrel: pressures in kPa, amounts in mL.
+ *
+ * <p>The hole stays so far below the surface that a sample does not change the depth. What changes
+ * is the gas above: as mead leaves it expands (Boyle) and holds the rest back.
+ */
+final class NailHole {
+  private static final double STANDARD_GRAVITY = 9.80665;
+
+  /** Highest gas pressure a wooden cask is asked to bear here (common practice, no source). */
+  private static final double HIGHEST_PUSH = 15;
+
+  private NailHole() {}
+
+  /** Pressure of the mead standing above the hole. */
+  static double head(double depthCm, double densityKgPerL) {
+    return densityKgPerL * STANDARD_GRAVITY * depthCm / 100;
+  }
+
+  /** What drives the mead out; refused where the vacuum holds it back. */
+  static double driving(double depthCm, double densityKgPerL, double vacuum) {
+    double head = head(depthCm, densityKgPerL);
+    if (vacuum >= head) {
+      throw Refusal.noSolution(
+          "vacuum is "
+              + text(vacuum)
+              + " kPa, the mead above the hole presses with "
+              + text(head, 3)
+              + " kPa: nothing runs, the hole draws air.");
+    }
+    return head - vacuum;
+  }
+
+  /** Torricelli's flow: mm² times m/s is mL/s. */
+  static double flow(double holeMm, double driving, double densityKgPerL, double coefficient) {
+    return coefficient * area(holeMm) * Math.sqrt(2 * driving / densityKgPerL);
+  }
+
+  private static double area(double holeMm) {
+    return Math.PI / 4 * holeMm * holeMm;
+  }
+
+  /** Amount after which the gas, p V constant, no longer lets mead out. */
+  static double most(double headspaceL, double depthCm, double densityKgPerL, double vacuum) {
+    double atRest = Air.STANDARD_PRESSURE - head(depthCm, densityKgPerL);
+    return 1000 * headspaceL * driving(depthCm, densityKgPerL, vacuum) / atRest;
+  }
+
+  /**
+   * Seconds for an amount: ∫ dv / flow with the driving pressure p₀V₀/(V₀+v) − a, a the gas
+   * pressure at rest. With tan²ψ the driving pressure over a, the integral is ψ + sin ψ cos ψ.
+   */
+  static double seconds(
+      double amountMl,
+      double headspaceL,
+      double holeMm,
+      double depthCm,
+      double densityKgPerL,
+      double vacuum,
+      double coefficient) {
+    double most = most(headspaceL, depthCm, densityKgPerL, vacuum);
+    if (amountMl >= most) {
+      throw Refusal.noSolution(
+          "amount is "
+              + text(amountMl)
+              + " mL; a tight barrel's own vacuum stops the flow after "
+              + text(most, 3)
+              + " mL, then the hole draws air.");
+    }
+    double before = 1000 * headspaceL;
+    double gas = Air.STANDARD_PRESSURE - vacuum;
+    double atRest = Air.STANDARD_PRESSURE - head(depthCm, densityKgPerL);
+    double first = driving(depthCm, densityKgPerL, vacuum);
+    double last = Math.max(0, first - gas * amountMl / (before + amountMl));
+    double scale = gas * before / (atRest * Math.sqrt(atRest));
+    return Math.sqrt(densityKgPerL / 2)
+        / (coefficient * area(holeMm))
+        * scale
+        * (angle(first / atRest) - angle(last / atRest));
+  }
+
+  private static double angle(double tanSquared) {
+    double tan = Math.sqrt(tanSquared);
+    return Math.atan(tan) + tan / (1 + tanSquared);
+  }
+
+  /** Gas pressure to add so that mead just runs against a vacuum. */
+  static double push(double depthCm, double densityKgPerL, double vacuum) {
+    double needed = Math.max(0, vacuum - head(depthCm, densityKgPerL));
+    if (needed > HIGHEST_PUSH) {
+      throw Refusal.outOfRange(
+          "The pressure needed is "
+              + text(needed, 3)
+              + " kPa; above "
+              + text(HIGHEST_PUSH)
+              + " kPa a cask is not pushed. Let air in at the bung instead.");
+    }
+    return needed;
+  }
+}

@@ -1,0 +1,94 @@
+package meadcell.barrel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import meadcell.catalogue.Refusal;
+import meadcell.density.EthanolWater;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.Test;
+
+/** What a barrel's past leaves in the present liquid. */
+class WoodTest {
+  private static double[] history(List<Double> fills, double soakedL, double exchange) {
+    double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
+    return Barrel.history(volumesL, soakedL, exchange, 0);
+  }
+
+  @Property
+  void sharesSumToAHundred(
+      @ForAll @Size(min = 1, max = 9) List<@DoubleRange(min = 1, max = 600) Double> fills,
+      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
+      @ForAll @DoubleRange(min = 1, max = 100) double exchange,
+      @ForAll @DoubleRange(min = 0, max = 100) double toppedL) {
+    double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] shares = Barrel.history(volumesL, soakedL, exchange, toppedL);
+    assertEquals(fills.size(), shares.length);
+    assertEquals(100, Arrays.stream(shares).sum(), 1e-9);
+    assertTrue(Arrays.stream(shares).allMatch(share -> share >= 0));
+  }
+
+  @Property
+  void laterFillsAndToppingNeverRaiseAnOldShare(
+      @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = 1, max = 600) Double> fills,
+      @ForAll @DoubleRange(min = 1, max = 600) double nextL,
+      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
+      @ForAll @DoubleRange(min = 1, max = 100) double exchange) {
+    double[] before = history(fills, soakedL, exchange);
+    List<Double> more = new java.util.ArrayList<>(fills);
+    more.add(nextL);
+    double[] after = history(more, soakedL, exchange);
+    for (int i = 0; i < before.length; i++) {
+      assertTrue(after[i] <= before[i]);
+    }
+    double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
+    double[] topped = Barrel.history(volumesL, soakedL, exchange, nextL);
+    for (int i = 0; i < before.length - 1; i++) {
+      assertTrue(topped[i] <= before[i]);
+    }
+  }
+
+  @Property
+  void theLastOccupantIsWhatCameOutOfTheWood(
+      @ForAll @DoubleRange(min = 1, max = 600) double firstL,
+      @ForAll @DoubleRange(min = 1, max = 600) double secondL,
+      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
+      @ForAll @DoubleRange(min = 1, max = 100) double exchange) {
+    double carried = Barrel.carryover(secondL, soakedL, exchange);
+    assertEquals(carried, history(List.of(firstL, secondL), soakedL, exchange)[0], 1e-9);
+    assertTrue(carried < Barrel.carryover(secondL, 1.1 * soakedL, exchange));
+    assertTrue(carried > Barrel.carryover(1.1 * secondL, soakedL, exchange));
+  }
+
+  @Property
+  void spiritConservesEthanolAndMass(
+      @ForAll @DoubleRange(min = 1, max = 600) double volumeL,
+      @ForAll @DoubleRange(min = 0.5, max = 20) double abv,
+      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
+      @ForAll @DoubleRange(min = 25, max = 96) double spiritAbv) {
+    double mixed = Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, 0);
+    double mass = volumeL * density(abv) + soakedL * density(spiritAbv);
+    double mixedL = mass / density(mixed);
+    assertEquals(volumeL * abv + soakedL * spiritAbv, mixedL * mixed, 1e-8 * mixedL * mixed);
+    assertTrue(mixed > abv && mixed < spiritAbv);
+    assertTrue(mixed > Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL / 2));
+    assertEquals(abv, Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL), 1e-9);
+  }
+
+  private static double density(double abv) {
+    return EthanolWater.density(EthanolWater.massFraction(abv / 100), 20);
+  }
+
+  @Test
+  void moreCannotDrainThanWasSoaked() {
+    assertEquals(
+        "drained is 6 L, more than soaked, 5 L.",
+        assertThrows(Refusal.class, () -> Barrel.spiritGain(220, 12, 5, 60, 6)).getMessage());
+  }
+}
