@@ -1,5 +1,8 @@
 package meadcell.blend;
 
+import java.util.Comparator;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -37,6 +40,17 @@ public final class Blend {
   private static final String REFERMENT_CAUTION =
       "Live yeast ferments the honey: bottles may burst and casks blow their bungs. Stabilise first"
           + " or keep it where gas can leave; carbon dioxide gathers in closed rooms and kills.";
+  private static final String LOG_NOTE =
+      "A name that was never filled is a source: a liquid of that name, as much as is drawn. A barrel"
+          + " that was full before the log began needs a gauge row first. Names are alike in any"
+          + " case; a misspelt one shows up as a source.\n"
+          + "day left out is the last day of the log; give TODAY() to count up to now.\n"
+          + "Write loss in to for what was lost. Write gauge in from or to for a measured content:"
+          + " what the log has beyond it is counted as loss, a little more than the log has scales"
+          + " the content.\n"
+          + "Logs overdraw a little: up to tolerance, in % of the most the vessel held since it was"
+          + " last empty, the vessel counts as having held that much more; beyond it the row is"
+          + " refused.";
   private static final String SPIRIT_CAUTION =
       "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
           + " tax class: ask your authority.";
@@ -200,8 +214,9 @@ public final class Blend {
               + " least sum of relaxations, each counted in the span of that property in the lots.",
       example = "BLEND.PLAN({500,2,12;300,3,16};{13;14};400)",
       note =
-          "Alcohol contracts by at most a few tenths of a per cent between meads; give pH no target,"
-              + " for it does not mix by volume: blend a sample and measure.\n"
+          "% vol may be a property: between meads (6 and 20 % vol) contraction moves it by less than"
+              + " 0.01. Give pH no target, for it does not mix by volume: blend a sample and"
+              + " measure.\n"
               + "A blank row of stock is no lot and gets 0. Properties are counted from the third"
               + " column of stock. Cost is per unit of volume and only looked at for the goal"
               + " cost.\n"
@@ -494,6 +509,91 @@ public final class Blend {
               byDefault = "100")
           double strength) {
     return volumeL * 1000 * addedMl / trialMl * strength / 100;
+  }
+
+  /** What a lot is made of. */
+  @CellarFunction(
+      summary = "Every liquid that ended in a lot and its share in %, largest first, then by name.",
+      formula =
+          "The log is replayed by day, rows of one day as written; each vessel counts as well mixed,"
+              + " and a transfer takes its mixture along. Shares are by volume and add up to 100.",
+      source = "Conservation of volume; no source needed.",
+      example =
+          "BLEND.LINEAGE({\"Heather must\",\"Tank\",300,1;\"Cherry must\",\"Tank\",100,1;\"Tank\","
+              + "\"Cask\",225,9};\"Cask\")",
+      note = LOG_NOTE)
+  public static Object[][] lineage(
+      @Arg(
+              name = "transfers",
+              help = "A row per transfer: from, to, volume, day",
+              columns = {Quantity.TEXT, Quantity.TEXT, Quantity.VOLUME, Quantity.DATE})
+          Object[][] transfers,
+      @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it") String lot,
+      @Arg(
+              name = "day",
+              help = "State at the end of this day; left out: after the last transfer",
+              is = Quantity.DATE,
+              above = 0,
+              to = 300000)
+          OptionalDouble day,
+      @Arg(
+              name = "tolerance",
+              help = "How much of a vessel's fill may be drawn beyond what the log has left in it",
+              is = Quantity.PERCENT,
+              from = 0,
+              to = 20,
+              byDefault = "3")
+          double tolerancePercent) {
+    TransferLog log = new TransferLog(transfers, day, tolerancePercent);
+    double[] shares = new Ancestry(log, log.find("The lot", lot)).sourceShare;
+    return IntStream.range(0, shares.length)
+        .filter(source -> shares[source] > 0)
+        .boxed()
+        .sorted(
+            Comparator.<Integer>comparingDouble(source -> -shares[source]).thenComparing(log::name))
+        .map(source -> new Object[] {log.name(source), 100 * shares[source]})
+        .toArray(Object[][]::new);
+  }
+
+  /** How long a lot was in a vessel. */
+  @CellarFunction(
+      summary =
+          "Days that the liquid now in a lot has spent in a vessel, on average over all of it.",
+      gives = Quantity.DAYS,
+      formula =
+          "Volume-weighted mean: each part of the liquid counts its own days in the vessel, and none"
+              + " if it never was there. Over all vessels they add up to the mean age since the liquid"
+              + " entered the log.",
+      source = "Conservation of volume; no source needed.",
+      example =
+          "BLEND.AGE({\"Heather must\",\"Cask\",225,1;\"Cask\",\"Tank\",150,181;\"Cherry must\","
+              + "\"Tank\",50,181};\"Tank\";\"Cask\")",
+      note = LOG_NOTE)
+  public static double age(
+      @Arg(
+              name = "transfers",
+              help = "A row per transfer: from, to, volume, day",
+              columns = {Quantity.TEXT, Quantity.TEXT, Quantity.VOLUME, Quantity.DATE})
+          Object[][] transfers,
+      @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it") String lot,
+      @Arg(name = "vessel", help = "Vessel it was in, as transfers name it") String vessel,
+      @Arg(
+              name = "day",
+              help = "State at the end of this day; left out: after the last transfer",
+              is = Quantity.DATE,
+              above = 0,
+              to = 300000)
+          OptionalDouble day,
+      @Arg(
+              name = "tolerance",
+              help = "How much of a vessel's fill may be drawn beyond what the log has left in it",
+              is = Quantity.PERCENT,
+              from = 0,
+              to = 20,
+              byDefault = "3")
+          double tolerancePercent) {
+    TransferLog log = new TransferLog(transfers, day, tolerancePercent);
+    return new Ancestry(log, log.find("The lot", lot)).days[log.find("The vessel", vessel)];
   }
 
   private static void refuseEmpty(double[] volumesL) {
