@@ -1,0 +1,7 @@
+package meadcell.bottle;
+
+/** Whose law a label follows. */
+public enum LabelRule {
+  USA,
+  EU
+}

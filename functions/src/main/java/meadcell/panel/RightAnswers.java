@@ -1,0 +1,55 @@
+package meadcell.panel;
+
+import org.apache.commons.math3.special.Beta;
+
+/** How many right answers chance alone gives: the exact binomial. */
+final class RightAnswers {
+  /** Rounding that must not decide where a probability equals the limit exactly. */
+  private static final double SLACK = 1 + 1e-12;
+
+  private RightAnswers() {}
+
+  /** Probability of at least so many right answers. */
+  static double atLeast(int right, int tasters, double chance) {
+    return right <= 0 ? 1 : right > tasters ? 0 : upperTail(right, tasters, chance);
+  }
+
+  private static double upperTail(int right, int tasters, double chance) {
+    return Beta.regularizedBeta(chance, right, tasters - right + 1.0);
+  }
+
+  /** Probability of at most so many right answers. */
+  static double atMost(int right, int tasters, double chance) {
+    return atLeast(tasters - right, tasters, 1 - chance);
+  }
+
+  /** Fewest right answers that are no likelier than alpha; one more than the tasters if none is. */
+  static int least(int tasters, double chance, double alpha) {
+    int tooFew = -1;
+    int enough = tasters + 1;
+    while (enough - tooFew > 1) {
+      int middle = (tooFew + enough) / 2;
+      if (atLeast(middle, tasters, chance) <= alpha * SLACK) {
+        enough = middle;
+      } else {
+        tooFew = middle;
+      }
+    }
+    return enough;
+  }
+
+  /** Chance that the test comes out when that share of the people truly notices. */
+  static double power(int tasters, double noticing, Discrimination test, double alpha) {
+    int least = least(tasters, test.guess, alpha);
+    return atLeast(least, tasters, test.shareRight(noticing));
+  }
+
+  /** Smallest panel whose chance reaches {@code wanted}. */
+  static int tasters(double noticing, Discrimination test, double alpha, double wanted) {
+    int tasters = 1;
+    while (power(tasters, noticing, test, alpha) < wanted) {
+      tasters++;
+    }
+    return tasters;
+  }
+}

@@ -1,0 +1,87 @@
+package meadcell.panel;
+
+import java.util.Comparator;
+import java.util.stream.IntStream;
+import meadcell.catalogue.Refusal;
+import org.apache.commons.math3.distribution.TDistribution;
+import org.apache.commons.math3.stat.StatUtils;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+
+/** Scores of a panel, taken as normal. */
+final class Scores {
+  /** 365.25 days by 12. */
+  private static final double DAYS_PER_MONTH = 30.4375;
+
+  private Scores() {}
+
+  static Panel.Score mean(double[] scores) {
+    atLeast("scores", scores.length, 2);
+    double deviation = Math.sqrt(StatUtils.variance(scores));
+    double t = student(scores.length - 1).inverseCumulativeProbability(0.975);
+    return new Panel.Score(StatUtils.mean(scores), t * deviation / Math.sqrt(scores.length));
+  }
+
+  /** Place of the outlier, from 1, or 0. */
+  static int outlier(double[] scores, double alpha) {
+    int n = scores.length;
+    atLeast("scores", n, 3);
+    double mean = StatUtils.mean(scores);
+    int farthest =
+        IntStream.range(0, n)
+            .boxed()
+            .max(Comparator.comparingDouble(i -> Math.abs(scores[i] - mean)))
+            .orElseThrow();
+    double distance = Math.abs(scores[farthest] - mean);
+    if (distance <= 1e-12 * Math.abs(mean)) {
+      return 0; // all the same but for rounding
+    }
+    double g2 = distance * distance / StatUtils.variance(scores);
+    return grubbs(g2, n) <= alpha ? farthest + 1 : 0;
+  }
+
+  /** Two-sided probability of at least this G², which is at most (n − 1)²/n. */
+  static double grubbs(double g2, int n) {
+    double most = (n - 1.0) * (n - 1.0);
+    double left = most - n * g2;
+    if (left <= 1e-12 * most) {
+      return 0; // the other scores are all the same
+    }
+    double t = Math.sqrt(n * (n - 2) * g2 / left);
+    return Math.min(1, 2 * n * student(n - 2).cumulativeProbability(-t));
+  }
+
+  static Panel.Trend trend(double[] days, double[] scores, int last) {
+    int[] byDay =
+        IntStream.range(0, days.length)
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> days[i]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    int used = last == 0 ? byDay.length : last;
+    atLeast(last == 0 ? "days" : "last", used, 3);
+    atLeast("days", byDay.length, used);
+    SimpleRegression line = new SimpleRegression();
+    for (int i = byDay.length - used; i < byDay.length; i++) {
+      line.addData(days[byDay[i]], scores[byDay[i]]);
+    }
+    if (line.getXSumSquares() == 0) {
+      throw Refusal.inconsistent("days are all the same: one day shows no trend.");
+    }
+    double slope = line.getSlope() * DAYS_PER_MONTH;
+    double t = student(used - 2).inverseCumulativeProbability(0.975);
+    double half = t * line.getSlopeStdErr() * DAYS_PER_MONTH;
+    return new Panel.Trend(slope, slope - half, slope + half);
+  }
+
+  private static void atLeast(String what, int given, int least) {
+    if (given < least) {
+      throw Refusal.inconsistent(
+          what + ": only " + given + " tasted; at least " + least + " are needed.");
+    }
+  }
+
+  /** Without the random generator that the one-argument constructor would seed. */
+  private static TDistribution student(int freedom) {
+    return new TDistribution(null, freedom);
+  }
+}
