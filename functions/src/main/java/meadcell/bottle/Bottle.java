@@ -31,6 +31,37 @@ public final class Bottle {
   private static final String FERMENTABLE =
       "Fermentable sugar left, not extract: ALCOHOL.SUGARLEFT";
 
+  /** Whose law a label follows. */
+  public enum Rule {
+    USA,
+    EU
+  }
+
+  /** Whose standard drink is counted. */
+  public enum Drink {
+    /** 14 g = 0.6 US fl oz. */
+    USA(14),
+    /** No law of the Union; the commonest figure in its countries. */
+    EU(10),
+    /** The unit: 10 mL of pure alcohol. */
+    UK(EthanolWater.PURE_ETHANOL_DENSITY_20 / 100),
+    AUSTRALIA(10);
+
+    private final double ethanolG;
+
+    Drink(double ethanolG) {
+      this.ethanolG = ethanolG;
+    }
+  }
+
+  /** Where the gas in a sparkling mead came from. */
+  public enum Carbonation {
+    /** Fermented in the closed vessel. */
+    NATURAL,
+    /** Put in from a cylinder. */
+    ARTIFICIAL
+  }
+
   private Bottle() {}
 
   /** Whole bottles from a volume. */
@@ -110,7 +141,7 @@ public final class Bottle {
               from = 0.5,
               to = 24)
           double label,
-      @Arg(name = "rule", help = "Whose law", byDefault = "usa") LabelRule rule) {
+      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
     return LabelStrength.allowed(label, rule);
   }
 
@@ -208,7 +239,7 @@ public final class Bottle {
           double bottleMl,
       @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 96)
           double abv,
-      @Arg(name = "rule", help = "Whose drink", byDefault = "usa") DrinkRule rule) {
+      @Arg(name = "rule", help = "Whose drink", byDefault = "usa") Drink rule) {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
 

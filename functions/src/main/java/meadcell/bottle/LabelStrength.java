@@ -13,7 +13,7 @@ final class LabelStrength {
 
   private LabelStrength() {}
 
-  static Bottle.LabelRange allowed(double label, LabelRule rule) {
+  static Bottle.LabelRange allowed(double label, Bottle.Rule rule) {
     return switch (rule) {
       case EU -> new Bottle.LabelRange(label - 1, label + 1);
       case USA -> label < WINE ? inside(label, 0.75, 0.5, WINE) : wine(label);

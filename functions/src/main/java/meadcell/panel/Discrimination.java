@@ -14,18 +14,7 @@ import org.apache.commons.math3.special.Erf;
  * {@code guess + a·e + b·e·f + c·G} with e = erf(d′/2), f = erf(d′/√12), G = ∫₀^d′ φ(t/√2)/√2 ·
  * erf(t/√12) dt.
  */
-public enum Discrimination {
-  /** Which of three is the odd one. */
-  TRIANGLE(1 / 3.0, 0, 1, -2),
-  /** Which of two is like the reference. */
-  DUO_TRIO(0.5, 0, 0.5, 0),
-  /** Which of two has more of a named property. */
-  PAIRED(0.5, 0.5, 0, 0),
-  /** Which of three has most of a named property. */
-  THREE_AFC(1 / 3.0, 0.5, 0, 1),
-  /** Four glasses to be put in two groups. */
-  TETRAD(1 / 3.0, 0, 0, 4);
-
+final class Discrimination {
   /** Beyond this the share right is 1 to within 1e-9 in every test. */
   private static final double FARTHEST = 15;
 

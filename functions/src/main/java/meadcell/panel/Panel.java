@@ -40,6 +40,26 @@ public final class Panel {
   private static final String FRIEDMAN_SOURCE =
       "Friedman 1937; formulas and correction for ties as in NF ISO 8587, quoted at second hand.";
 
+  /** Kinds of test that ask for one right answer. */
+  public enum Protocol {
+    /** Which of three is the odd one. */
+    TRIANGLE(1 / 3.0, 0, 1, -2),
+    /** Which of two is like the reference. */
+    DUO_TRIO(0.5, 0, 0.5, 0),
+    /** Which of two has more of a named property. */
+    PAIRED(0.5, 0.5, 0, 0),
+    /** Which of three has most of a named property. */
+    THREE_AFC(1 / 3.0, 0.5, 0, 1),
+    /** Four glasses to be put in two groups. */
+    TETRAD(1 / 3.0, 0, 0, 4);
+
+    final Discrimination model;
+
+    Protocol(double guess, double single, double product, double integral) {
+      model = new Discrimination(guess, single, product, integral);
+    }
+  }
+
   private Panel() {}
 
   /** Triangle test. */
@@ -55,7 +75,7 @@ public final class Panel {
           double tasters,
       @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
           double correct) {
-    return probability(tasters, correct, Discrimination.TRIANGLE);
+    return probability(tasters, correct, Protocol.TRIANGLE);
   }
 
   /** Right answers needed in a triangle test. */
@@ -77,7 +97,7 @@ public final class Panel {
               to = 0.5,
               byDefault = "0.05")
           double alpha) {
-    return needed(tasters, alpha, alpha, Discrimination.TRIANGLE);
+    return needed(tasters, alpha, alpha, Protocol.TRIANGLE);
   }
 
   /** Duo-trio test. */
@@ -93,7 +113,7 @@ public final class Panel {
           double tasters,
       @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
           double correct) {
-    return probability(tasters, correct, Discrimination.DUO_TRIO);
+    return probability(tasters, correct, Protocol.DUO_TRIO);
   }
 
   /** Right answers needed in a duo-trio test. */
@@ -115,7 +135,7 @@ public final class Panel {
               to = 0.5,
               byDefault = "0.05")
           double alpha) {
-    return needed(tasters, alpha, alpha, Discrimination.DUO_TRIO);
+    return needed(tasters, alpha, alpha, Protocol.DUO_TRIO);
   }
 
   /** Paired comparison. */
@@ -143,7 +163,7 @@ public final class Panel {
           double correct,
       @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
     double majority = isTwoSided(sides) ? Math.max(correct, tasters - correct) : correct;
-    return Math.min(1, sides * probability(tasters, majority, Discrimination.PAIRED));
+    return Math.min(1, sides * probability(tasters, majority, Protocol.PAIRED));
   }
 
   /** Majority needed in a paired comparison. */
@@ -167,7 +187,7 @@ public final class Panel {
           double alpha,
       @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
     double tail = isTwoSided(sides) ? alpha / 2 : alpha;
-    return needed(tasters, alpha, tail, Discrimination.PAIRED);
+    return needed(tasters, alpha, tail, Protocol.PAIRED);
   }
 
   /** Similarity. */
@@ -205,7 +225,7 @@ public final class Panel {
               byDefault = "0.05")
           double beta) {
     int n = tasters(tasters);
-    double chance = Discrimination.TRIANGLE.shareRight(sharePercent / 100);
+    double chance = Protocol.TRIANGLE.model.shareRight(sharePercent / 100);
     return RightAnswers.atMost(correct(correct, n), n, chance) <= beta;
   }
 
@@ -229,7 +249,7 @@ public final class Panel {
               above = 0,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Discrimination test,
+      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
       @Arg(
               name = "alpha",
               help = "Risk of seeing a difference that is not there",
@@ -238,7 +258,7 @@ public final class Panel {
               to = 0.5,
               byDefault = "0.05")
           double alpha) {
-    return RightAnswers.power(tasters(tasters), discriminatorsPercent / 100, test, alpha);
+    return RightAnswers.power(tasters(tasters), discriminatorsPercent / 100, test.model, alpha);
   }
 
   /** Panels that notice with 80 and 90 %. */
@@ -266,7 +286,7 @@ public final class Panel {
               from = 10,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Discrimination test,
+      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
       @Arg(
               name = "alpha",
               help = "Risk of seeing a difference that is not there",
@@ -277,8 +297,8 @@ public final class Panel {
           double alpha) {
     double noticing = discriminatorsPercent / 100;
     return new Tasters(
-        RightAnswers.tasters(noticing, test, alpha, 0.8),
-        RightAnswers.tasters(noticing, test, alpha, 0.9));
+        RightAnswers.tasters(noticing, test.model, alpha, 0.8),
+        RightAnswers.tasters(noticing, test.model, alpha, 0.9));
   }
 
   /** Thurstone's distance. */
@@ -301,17 +321,17 @@ public final class Panel {
               from = 1,
               to = 99.9)
           double correctPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Discrimination test) {
+      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test) {
     double share = correctPercent / 100;
-    if (share < test.guess - 1e-12) {
+    if (share < test.model.guess - 1e-12) {
       throw Refusal.noSolution(
           "correctPercent is "
               + Numbers.text(correctPercent)
               + " %, less than the "
-              + Numbers.text(100 * test.guess)
+              + Numbers.text(100 * test.model.guess)
               + " % that guessing gives: there is no d′.");
     }
-    return test.distance(share);
+    return test.model.distance(share);
   }
 
   /** Friedman's test. */
@@ -459,14 +479,14 @@ public final class Panel {
     return Scores.trend(days, scores, whole("last", last));
   }
 
-  private static double probability(double tasters, double correct, Discrimination test) {
+  private static double probability(double tasters, double correct, Protocol test) {
     int n = tasters(tasters);
-    return RightAnswers.atLeast(correct(correct, n), n, test.guess);
+    return RightAnswers.atLeast(correct(correct, n), n, test.model.guess);
   }
 
-  private static double needed(double tasters, double alpha, double tail, Discrimination test) {
+  private static double needed(double tasters, double alpha, double tail, Protocol test) {
     int n = tasters(tasters);
-    int least = RightAnswers.least(n, test.guess, tail);
+    int least = RightAnswers.least(n, test.model.guess, tail);
     if (least > n) {
       throw Refusal.noSolution(
           "Even "

@@ -1,7 +1,0 @@
-package meadcell.bottle;
-
-/** Whose law a label follows. */
-public enum LabelRule {
-  USA,
-  EU
-}
