@@ -10,19 +10,18 @@ import org.apache.commons.math3.special.Erf;
  * whom the two meads lie d′ apart.
  *
  * <p>Thurstone's models as in Ennis 1993, Journal of Sensory Studies 8:353. Differentiated by d′,
- * every one of them is made of φ(d′/√2), φ(d′/√6) and erf of d′/2 and d′/√12; so the share right is
- * {@code guess + a·e + b·e·f + c·G} with e = erf(d′/2), f = erf(d′/√12), G = ∫₀^d′ φ(t/√2)/√2 ·
- * erf(t/√12) dt.
+ * each of them is made of φ(d′/√2), φ(d′/√6), e = erf(d′/2) and f = erf(d′/√12); integrated again,
+ * the share right is {@code guess + a·e + b·e·f + c·(1/6 − 2T)}, T Owen's T of d′/√2 and 1/√3.
  */
 final class Discrimination {
   /** Beyond this the share right is 1 to within 1e-9 in every test. */
   private static final double FARTHEST = 15;
 
   private static final double SQRT_12 = Math.sqrt(12);
-  private static final double HALF_BY_SQRT_PI = 0.5 / Math.sqrt(Math.PI);
 
-  /** From −1 to 1. */
-  private static final GaussIntegrator RULE = new GaussIntegratorFactory().legendre(40);
+  /** Over Owen's T from 0 to 1/√3, where it is as smooth as can be. */
+  private static final GaussIntegrator RULE =
+      new GaussIntegratorFactory().legendre(20, 0, 1 / Math.sqrt(3));
 
   /** Share of guesses that are right. */
   final double guess;
@@ -50,23 +49,17 @@ final class Discrimination {
     if (product != 0) {
       share += product * e * Erf.erf(distance / SQRT_12);
     }
-    return integral == 0 ? share : share + integral * overlap(distance);
+    return integral == 0 ? share : share + integral * (1 / 6.0 - 2 * owensT(distance));
   }
 
-  private static double overlap(double distance) {
-    double half = distance / 2;
-    return half
-        * HALF_BY_SQRT_PI
-        * RULE.integrate(
-            x -> {
-              double t = half * (1 + x);
-              return Math.exp(-t * t / 4) * Erf.erf(t / SQRT_12);
-            });
+  private static double owensT(double distance) {
+    double quarter = distance * distance / 4;
+    return RULE.integrate(x -> Math.exp(-quarter * (1 + x * x)) / (1 + x * x)) / (2 * Math.PI);
   }
 
   /** The distance d′ at which that share is right; it is at least the guess. */
   double distance(double shareRight) {
-    if (shareRight <= guess) {
+    if (shareRight <= shareAt(0)) {
       return 0;
     }
     return new BracketingNthOrderBrentSolver(1e-12, 1e-12, 5)

@@ -1,23 +1,25 @@
 package meadcell.panel;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Exact distribution of Σ R² over the rank sums R when every order of every taster's ranks is
  * equally likely.
  *
  * <p>Taster by taster, every order is added to every set of sums reached so far. The meads are
- * interchangeable, so sets of sums are kept sorted, which leaves few.
+ * interchangeable, so sets of sums are kept sorted, which leaves few. Ranks are doubled throughout,
+ * so that shared places are whole numbers.
  */
 final class RankSums {
   /** Most tasters counted exactly, by number of meads; beyond, the counting takes too long. */
@@ -25,15 +27,20 @@ final class RankSums {
 
   private static final int REMEMBERED = 32;
 
-  private static final Map<List<String>, RankSums> CACHE =
+  private static final Map<List<List<Integer>>, RankSums> CACHE =
       new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<List<String>, RankSums> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<List<List<Integer>>, RankSums> eldest) {
           return size() > REMEMBERED;
         }
       };
+
+  /** Rows with most different ranks first: ties make many sets of sums, late they do it once. */
+  private static final Comparator<List<Integer>> TIES_LAST =
+      Comparator.<List<Integer>>comparingInt(row -> -Set.copyOf(row).size())
+          .thenComparing(List::toString);
 
   /** Probability of at least this Σ (2R)². */
   private final NavigableMap<Long, Double> tail;
@@ -46,18 +53,20 @@ final class RankSums {
     return tasters <= EXACT.getOrDefault(meads, 0);
   }
 
-  /** The distribution for these rows of doubled ranks, in any order. */
+  /** The distribution for tasters who gave these doubled ranks, to whichever mead. */
   static RankSums of(int[][] doubled) {
-    int[][] rows = Arrays.stream(doubled).map(RankSums::sorted).toArray(int[][]::new);
-    List<String> key = Arrays.stream(rows).map(Arrays::toString).sorted().toList();
+    List<List<Integer>> rows =
+        Arrays.stream(doubled)
+            .map(row -> Arrays.stream(row).sorted().boxed().toList())
+            .sorted(TIES_LAST)
+            .toList();
     synchronized (CACHE) {
-      return CACHE.computeIfAbsent(key, k -> count(rows));
+      return CACHE.computeIfAbsent(rows, RankSums::count);
     }
   }
 
   double atLeast(double[] sums) {
-    long squares = Math.round(4 * Arrays.stream(sums).map(sum -> sum * sum).sum());
-    return tail.get(squares);
+    return tail.get(Math.round(4 * Arrays.stream(sums).map(sum -> sum * sum).sum()));
   }
 
   /** The values Σ (2R)² can take, with the probability of at least each. */
@@ -65,84 +74,53 @@ final class RankSums {
     return tail;
   }
 
-  private static RankSums count(int[][] rows) {
-    Map<Long, Double> reached = Map.of(pack(rows[0]), 1.0);
-    for (int i = 1; i < rows.length; i++) {
-      Collection<int[]> orders = orders(rows[i]);
-      double each = 1.0 / orders.size();
+  private static RankSums count(List<List<Integer>> rows) {
+    Map<Long, Double> reached = Map.of(0L, 1.0);
+    for (int i = 0; i < rows.size(); i++) {
+      List<int[]> orders = i == 0 ? List.of(array(rows.get(0))) : orders(rows.get(i)).toList();
+      boolean last = i == rows.size() - 1;
+      int[] sums = new int[rows.get(i).size()];
       Map<Long, Double> next = new HashMap<>();
-      int meads = rows[i].length;
-      reached.forEach(
-          (packed, probability) -> {
-            int[] sums = unpack(packed, meads);
-            for (int[] order : orders) {
-              int[] added = new int[meads];
-              for (int j = 0; j < meads; j++) {
-                added[j] = sums[j] + order[j];
-              }
-              next.merge(pack(sorted(added)), probability * each, Double::sum);
-            }
-          });
+      for (Map.Entry<Long, Double> before : reached.entrySet()) {
+        double probability = before.getValue() / orders.size();
+        for (int[] order : orders) {
+          add(before.getKey(), order, sums);
+          next.merge(last ? squares(sums) : packed(sums), probability, Double::sum);
+        }
+      }
       reached = next;
     }
-    return new RankSums(tail(reached, rows[0].length));
-  }
-
-  private static NavigableMap<Long, Double> tail(Map<Long, Double> reached, int meads) {
-    NavigableMap<Long, Double> bySquares = new TreeMap<>();
-    reached.forEach(
-        (packed, probability) -> {
-          long squares = Arrays.stream(unpack(packed, meads)).mapToLong(s -> (long) s * s).sum();
-          bySquares.merge(squares, probability, Double::sum);
-        });
+    NavigableMap<Long, Double> tail = new TreeMap<>(reached);
     double sum = 0;
-    for (Map.Entry<Long, Double> entry : bySquares.descendingMap().entrySet()) {
+    for (Map.Entry<Long, Double> entry : tail.descendingMap().entrySet()) {
       sum += entry.getValue();
       entry.setValue(Math.min(1, sum));
     }
-    return bySquares;
+    return new RankSums(tail);
+  }
+
+  private static int[] array(List<Integer> row) {
+    return row.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /** All different orders of a row. */
-  private static Collection<int[]> orders(int[] row) {
-    if (row.length == 1) {
-      return List.of(row);
+  private static Stream<int[]> orders(List<Integer> row) {
+    if (row.isEmpty()) {
+      return Stream.of(new int[0]);
     }
-    Set<Integer> firsts = Arrays.stream(row).boxed().collect(Collectors.toCollection(HashSet::new));
-    return firsts.stream()
-        .flatMap(first -> orders(without(row, first)).stream().map(rest -> joined(first, rest)))
-        .toList();
+    return row.stream().distinct().flatMap(first -> beginningWith(first, row));
   }
 
-  private static int[] without(int[] row, int value) {
-    int[] rest = new int[row.length - 1];
-    boolean dropped = false;
-    int at = 0;
-    for (int element : row) {
-      if (element == value && !dropped) {
-        dropped = true;
-      } else {
-        rest[at++] = element;
-      }
-    }
-    return rest;
+  private static Stream<int[]> beginningWith(Integer first, List<Integer> row) {
+    List<Integer> rest = new ArrayList<>(row);
+    rest.remove(first);
+    return orders(rest)
+        .map(order -> IntStream.concat(IntStream.of(first), Arrays.stream(order)).toArray());
   }
 
-  private static int[] joined(int first, int[] rest) {
-    int[] row = new int[rest.length + 1];
-    row[0] = first;
-    System.arraycopy(rest, 0, row, 1, rest.length);
-    return row;
-  }
-
-  private static int[] sorted(int[] values) {
-    int[] copy = values.clone();
-    Arrays.sort(copy);
-    return copy;
-  }
-
-  /** Doubled sums stay below 2¹⁰, and there are at most six. */
-  private static long pack(int[] sums) {
+  /** Sorted sums in one number: they stay below 2¹⁰, and there are at most six. */
+  private static long packed(int[] sums) {
+    Arrays.sort(sums);
     long packed = 0;
     for (int sum : sums) {
       packed = packed << 10 | sum;
@@ -150,12 +128,19 @@ final class RankSums {
     return packed;
   }
 
-  private static int[] unpack(long packed, int length) {
-    int[] sums = new int[length];
-    for (int j = length - 1; j >= 0; j--) {
-      sums[j] = (int) (packed & 1023);
-      packed >>>= 10;
+  private static void add(long packed, int[] order, int[] sums) {
+    long rest = packed;
+    for (int j = order.length - 1; j >= 0; j--) {
+      sums[j] = (int) (rest & 1023) + order[j];
+      rest >>>= 10;
     }
-    return sums;
+  }
+
+  private static long squares(int[] sums) {
+    long squares = 0;
+    for (int sum : sums) {
+      squares += (long) sum * sum;
+    }
+    return squares;
   }
 }

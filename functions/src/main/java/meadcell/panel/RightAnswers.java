@@ -1,6 +1,7 @@
 package meadcell.panel;
 
 import org.apache.commons.math3.special.Beta;
+import org.apache.commons.math3.special.Erf;
 
 /** How many right answers chance alone gives: the exact binomial. */
 final class RightAnswers {
@@ -25,17 +26,15 @@ final class RightAnswers {
 
   /** Fewest right answers that are no likelier than alpha; one more than the tasters if none is. */
   static int least(int tasters, double chance, double alpha) {
-    int tooFew = -1;
-    int enough = tasters + 1;
-    while (enough - tooFew > 1) {
-      int middle = (tooFew + enough) / 2;
-      if (atLeast(middle, tasters, chance) <= alpha * SLACK) {
-        enough = middle;
-      } else {
-        tooFew = middle;
-      }
+    double normal = Math.sqrt(2 * tasters * chance * (1 - chance)) * Erf.erfInv(1 - 2 * alpha);
+    int least = Math.min(tasters, (int) Math.rint(tasters * chance + normal)); // near it
+    while (atLeast(least, tasters, chance) > alpha * SLACK) {
+      least++;
     }
-    return enough;
+    while (atLeast(least - 1, tasters, chance) <= alpha * SLACK) {
+      least--;
+    }
+    return least;
   }
 
   /** Chance that the test comes out when that share of the people truly notices. */

@@ -26,11 +26,12 @@ final class Scores {
     int n = scores.length;
     atLeast("scores", n, 3);
     double mean = StatUtils.mean(scores);
-    int farthest =
-        IntStream.range(0, n)
-            .boxed()
-            .max(Comparator.comparingDouble(i -> Math.abs(scores[i] - mean)))
-            .orElseThrow();
+    int farthest = 0;
+    for (int i = 1; i < n; i++) {
+      if (Math.abs(scores[i] - mean) > Math.abs(scores[farthest] - mean)) {
+        farthest = i;
+      }
+    }
     double distance = Math.abs(scores[farthest] - mean);
     if (distance <= 1e-12 * Math.abs(mean)) {
       return 0; // all the same but for rounding

@@ -1,0 +1,120 @@
+package meadcell.bottle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import meadcell.bottle.Bottle.Carbonation;
+import meadcell.bottle.Bottle.LabelRange;
+import meadcell.bottle.Bottle.Rule;
+import meadcell.catalogue.Refusal;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+
+class BottleTest {
+  private static final List<String> WORDS = List.of("dry", "medium dry", "medium", "sweet");
+
+  @Property
+  void pressureInvertsCo2(
+      @ForAll @Scale(2) @DoubleRange(min = -50, max = 1500) double kPa,
+      @ForAll @Scale(2) @DoubleRange(min = 0.1, max = 39) double temperatureC,
+      @ForAll @Scale(2) @DoubleRange(min = 1, max = 25) double abv,
+      @ForAll @Scale(1) @DoubleRange(max = 300) double sugar) {
+    double co2 = Bottle.co2(kPa, temperatureC, abv, sugar);
+    assertEquals(kPa, Bottle.pressure(co2, temperatureC, abv, sugar), 1e-9 * (kPa + 101.325));
+    assertTrue(Bottle.pressure(co2, temperatureC + 1, abv, sugar) > kPa, "warmer presses more");
+    assertTrue(Bottle.pressure(co2 + 0.01, temperatureC, abv, sugar) > kPa);
+  }
+
+  /** Liger-Belair et al. 2017, Scientific Reports 7:10938, table 1: bar of CO₂ at 6, 12, 20 °C. */
+  @Test
+  void sparklingWinePressesAsMeasuredFromSixToTwentyDegrees() {
+    double co2 = Bottle.co2(750 - 101.325, 20, 12.5, 10);
+    assertEquals(4.7, (Bottle.pressure(co2, 6, 12.5, 10) + 101.325) / 100, 0.1);
+    assertEquals(5.8, (Bottle.pressure(co2, 12, 12.5, 10) + 101.325) / 100, 0.1);
+  }
+
+  @Property
+  void refermentedSugarIsFoundAgainAsGas(
+      @ForAll @Scale(1) @DoubleRange(max = 150) double sugar,
+      @ForAll @Scale(2) @DoubleRange(min = 1, max = 16) double abv,
+      @ForAll @Scale(2) @DoubleRange(max = 15) double co2,
+      @ForAll @Scale(1) @DoubleRange(min = 1, max = 40) double temperatureC) {
+    double kPa = Bottle.referment(sugar, abv, co2, temperatureC);
+    double held = CarbonDioxide.dissolved(kPa, temperatureC, abv + sugar / 16.83, 0);
+    assertEquals(co2 + 2 * 44.009 / 180.156 * sugar, held, 1e-9);
+    assertTrue(Bottle.referment(sugar + 1, abv, co2, temperatureC) > kPa);
+  }
+
+  @Property
+  void primingGivesTheRiseItWasMadeFor(
+      @ForAll @Scale(1) @DoubleRange(min = 1, max = 5000) double volumeL,
+      @ForAll @Scale(2) @DoubleRange(min = 0.1, max = 12) double rise,
+      @ForAll @Scale(1) @DoubleRange(min = 10, max = 100) double percent) {
+    double sucrose = Bottle.priming(volumeL, rise, percent) * percent / 100;
+    assertEquals(rise, sucrose / volumeL * 4 * 44.009 / 342.297, 1e-9);
+  }
+
+  @Property
+  void aLabelIsWithinItsOwnRangeAndTheRangeWithinItsClass(
+      @ForAll @Scale(1) @DoubleRange(min = 0.5, max = 24) double label, @ForAll Rule rule) {
+    LabelRange range = Bottle.labelRange(label, rule);
+    assertTrue(range.lowest() <= label && label <= range.highest());
+    assertTrue(range.highest() - range.lowest() <= 3 + 1e-9);
+    if (rule == Rule.USA) {
+      for (double end : new double[] {14, 16, 21, 24}) {
+        assertEquals(label <= end, range.highest() <= end, label + " and " + end);
+        assertTrue(label <= end || range.lowest() >= end, label + " and " + end);
+      }
+    }
+  }
+
+  @Property
+  void moreSugarIsNeverDrierAndMoreAcidNeverSweeter(
+      @ForAll @Scale(1) @DoubleRange(max = 60) double sugar,
+      @ForAll @Scale(1) @DoubleRange(max = 15) double acidity) {
+    OptionalDouble acid = OptionalDouble.of(acidity);
+    int word = WORDS.indexOf(Bottle.sweetness(sugar, acid));
+    assertTrue(word <= WORDS.indexOf(Bottle.sweetness(sugar + 0.5, acid)));
+    assertTrue(word >= WORDS.indexOf(Bottle.sweetness(sugar, OptionalDouble.of(acidity + 0.5))));
+    assertTrue(word <= WORDS.indexOf(Bottle.sweetness(sugar, OptionalDouble.empty())));
+  }
+
+  @Property
+  void bottlesTakeWhatTheyHoldAndOneMoreWouldNotFill(
+      @ForAll @Scale(1) @DoubleRange(min = 1, max = 5000) double volumeL,
+      @ForAll @Scale(0) @DoubleRange(min = 50, max = 3000) double bottleMl,
+      @ForAll @Scale(1) @DoubleRange(max = 50) double loss) {
+    double bottles = Bottle.count(volumeL, bottleMl, loss);
+    double left = volumeL * 10 * (100 - loss) - bottles * bottleMl;
+    assertTrue(left > -1e-5 && left < bottleMl, "left " + left);
+  }
+
+  @Property
+  void volumeComesBackWithTheTemperature(
+      @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double from,
+      @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double to,
+      @ForAll @Scale(1) @DoubleRange(min = 1, max = 96) double abv) {
+    double there = Bottle.volumeAt(225, from, to, abv);
+    assertEquals(225, Bottle.volumeAt(there, to, from, abv), 1e-10);
+  }
+
+  @Property
+  void energyAddsUp(
+      @ForAll @Scale(1) @DoubleRange(max = 25) double abv,
+      @ForAll @Scale(1) @DoubleRange(max = 300) double sugar) {
+    double apart = Bottle.energy(100, abv, 0, 0, 0) + Bottle.energy(100, 0, sugar, 0, 0);
+    assertEquals(apart, Bottle.energy(100, abv, sugar, 0, 0), 1e-9);
+    assertEquals(3 * apart, Bottle.energy(300, abv, sugar, 0, 0), 1e-9);
+  }
+
+  @Test
+  void madeOnlyFromHoneyAndWaterIsYesOrNo() {
+    assertThrows(Refusal.class, () -> Bottle.taxClass(8, 5, Carbonation.NATURAL, 0.5));
+  }
+}

@@ -1,0 +1,61 @@
+package meadcell.panel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import meadcell.catalogue.Refusal;
+import meadcell.panel.Panel.Protocol;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import org.junit.jupiter.api.Test;
+
+class DiscriminationTest {
+  private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
+
+  @Property
+  void theShareAtADistanceGivesTheDistanceBack(
+      @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 7) double distance, @ForAll Protocol test) {
+    double share = test.model.shareAt(distance);
+    assertEquals(distance, test.model.distance(share), 1e-6);
+    assertTrue(test.model.shareAt(distance + 0.01) > share);
+  }
+
+  /** The integrals as published, by the plainest quadrature. */
+  @Property(tries = 50)
+  void sharesAreThePublishedIntegrals(@ForAll @Scale(2) @DoubleRange(max = 6) double distance) {
+    double triangle = 0;
+    double threeAfc = 0;
+    double tetrad = 0;
+    double step = 0.002;
+    for (double z = -9 + step / 2; z < 9 + distance; z += step) {
+      double density = NORMAL.density(z) * step;
+      double at = NORMAL.cumulativeProbability(z);
+      double before = NORMAL.cumulativeProbability(z - distance);
+      threeAfc += at * at * NORMAL.density(z - distance) * step;
+      tetrad += density * (2 * at * before - before * before);
+      if (z > 0) {
+        double shift = distance * Math.sqrt(2.0 / 3);
+        double spread = z * Math.sqrt(3);
+        triangle +=
+            density
+                * (NORMAL.cumulativeProbability(shift - spread)
+                    + NORMAL.cumulativeProbability(-shift - spread));
+      }
+    }
+    assertEquals(2 * triangle, Protocol.TRIANGLE.model.shareAt(distance), 1e-6);
+    assertEquals(threeAfc, Protocol.THREE_AFC.model.shareAt(distance), 1e-6);
+    assertEquals(1 - 2 * tetrad, Protocol.TETRAD.model.shareAt(distance), 1e-6);
+  }
+
+  @Test
+  void lessThanGuessingHasNoDistance() {
+    assertEquals(0, Panel.dprime(50, Protocol.PAIRED));
+    assertEquals(0, Panel.dprime(100 / 3.0, Protocol.TRIANGLE), 1e-6);
+    Refusal refusal = assertThrows(Refusal.class, () -> Panel.dprime(30, Protocol.TRIANGLE));
+    assertEquals(Refusal.Kind.NO_SOLUTION, refusal.kind());
+  }
+}

@@ -1,0 +1,107 @@
+package meadcell.panel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import meadcell.catalogue.Refusal;
+import meadcell.panel.Panel.Protocol;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Scale;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RightAnswersTest {
+  @Property
+  void tailsAreThoseOfAnotherLibrary(
+      @ForAll @IntRange(min = 2, max = 1000) int tasters,
+      @ForAll @Scale(2) @DoubleRange(min = 0.01, max = 0.99) double chance,
+      @ForAll @Scale(2) @DoubleRange(max = 1) double where) {
+    int right = (int) Math.rint(where * tasters);
+    BinomialDistribution referee = BinomialDistribution.of(tasters, chance);
+    double more = referee.survivalProbability(right - 1);
+    double less = referee.cumulativeProbability(right);
+    assertEquals(more, RightAnswers.atLeast(right, tasters, chance), 1e-12 + 1e-9 * more);
+    assertEquals(less, RightAnswers.atMost(right, tasters, chance), 1e-12 + 1e-9 * less);
+  }
+
+  @Property
+  void twoSidesAreThoseOfAnotherLibrary(
+      @ForAll @IntRange(min = 2, max = 300) int tasters,
+      @ForAll @Scale(2) @DoubleRange(max = 1) double where) {
+    int chosen = (int) Math.rint(where * tasters);
+    BinomialDistribution referee = BinomialDistribution.of(tasters, 0.5);
+    double less = referee.cumulativeProbability(chosen);
+    double more = referee.survivalProbability(chosen - 1);
+    double twice = Math.min(1, 2 * Math.min(less, more));
+    assertEquals(twice, Panel.paired(tasters, chosen, 2), 1e-9 * twice);
+  }
+
+  @Property
+  void whatIsNeededIsTheFirstThatShowsADifference(
+      @ForAll @IntRange(min = 12, max = 1000) int tasters,
+      @ForAll @Scale(4) @DoubleRange(min = 0.0005, max = 0.5) double alpha) {
+    double triangle = Panel.triangleNeeded(tasters, alpha);
+    assertTrue(Panel.triangle(tasters, triangle) <= alpha * (1 + 1e-12));
+    assertTrue(Panel.triangle(tasters, triangle - 1) > alpha);
+    double duotrio = Panel.duotrioNeeded(tasters, alpha);
+    assertTrue(Panel.duotrio(tasters, duotrio) <= alpha * (1 + 1e-12));
+    assertTrue(Panel.duotrio(tasters, duotrio - 1) > alpha);
+    double paired = Panel.pairedNeeded(tasters, alpha, 2);
+    assertTrue(Panel.paired(tasters, paired, 2) <= alpha * (1 + 1e-12));
+    assertTrue(Panel.paired(tasters, paired - 1, 2) > alpha);
+  }
+
+  /** 1/16 is reached exactly by four right of four. */
+  @Test
+  void aProbabilityEqualToAlphaCounts() {
+    assertEquals(4, Panel.duotrioNeeded(4, 0.0625));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"3, 0.01", "3, 0.001", "4, 0.01", "4, 0.001", "5, 0.001", "6, 0.001"})
+  void theEmptyCellsOfThePublishedTableAreRefused(int tasters, double alpha) {
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> Panel.triangleNeeded(tasters, alpha), "FAO V7180E");
+    assertEquals(Refusal.Kind.NO_SOLUTION, refusal.kind());
+  }
+
+  @Property
+  void powerRisesWithThoseWhoNoticeFromAlphaToOne(
+      @ForAll @IntRange(min = 6, max = 200) int tasters,
+      @ForAll @Scale(2) @DoubleRange(min = 1, max = 98) double percent,
+      @ForAll Protocol test) {
+    double power = Panel.power(tasters, percent, test, 0.05);
+    double higher = Panel.power(tasters, percent + 1, test, 0.05);
+    assertTrue(percent < 50 ? power < higher : power <= higher + 1e-12);
+    assertTrue(Panel.power(tasters, 1e-9, test, 0.05) <= 0.05 + 1e-9);
+    assertEquals(1, Panel.power(tasters, 100, test, 0.05), 1e-12);
+  }
+
+  @Property(tries = 60)
+  void thePanelNamedIsTheFirstThatReachesTheChance(
+      @ForAll @Scale(0) @DoubleRange(min = 20, max = 100) double percent, @ForAll Protocol test) {
+    Panel.Tasters needed = Panel.tastersNeeded(percent, test, 0.05);
+    assertTrue(Panel.power(needed.for80(), percent, test, 0.05) >= 0.8);
+    assertTrue(Panel.power(needed.for90(), percent, test, 0.05) >= 0.9);
+    for (int fewer = 1; fewer < needed.for80(); fewer++) {
+      assertTrue(Panel.power(fewer, percent, test, 0.05) < 0.8);
+    }
+  }
+
+  @Test
+  void answersAreWholeAndNoMoreThanTasters() {
+    assertEquals(
+        "correct is 13, more than the 12 tasters.",
+        assertThrows(Refusal.class, () -> Panel.triangle(12, 13)).getMessage());
+    assertThrows(Refusal.class, () -> Panel.triangle(12, 4.5));
+    assertThrows(Refusal.class, () -> Panel.triangle(12.5, 4));
+    assertThrows(Refusal.class, () -> Panel.paired(12, 4, 1.5));
+    assertThrows(Refusal.class, () -> Panel.similar(12, 13, 30, 0.05));
+  }
+}
