@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.apache.commons.math3.exception.NoBracketingException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -207,19 +208,20 @@ class EthanolWaterTest {
   }
 
   @Property
-  void massFractionInvertsVolumeFraction(@ForAll @DoubleRange(min = 0, max = 1) double p) {
+  void massFractionInvertsVolumeFraction(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p) {
     assertEquals(p, EthanolWater.massFraction(EthanolWater.volumeFraction(p)), 2e-12);
   }
 
   @Property
-  void massFractionInvertsDensity(@ForAll @DoubleRange(min = 0, max = 1) double p) {
+  void massFractionInvertsDensity(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p) {
     assertEquals(p, EthanolWater.massFractionFromDensity(EthanolWater.density(p, 20)), 2e-12);
   }
 
   @Property
   void lighterWithAlcohol(
-      @ForAll @DoubleRange(min = 0, max = 1) double p,
-      @ForAll @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
     assertTrue(
         EthanolWater.density(p + 1e-6, temperatureC) < EthanolWater.density(p, temperatureC));
   }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -28,31 +29,31 @@ class MixtureTest {
 
   @Property
   void extractInvertsGravity(
-      @ForAll @DoubleRange(min = -50, max = 500) double extract,
-      @ForAll @DoubleRange(min = 0, max = 0.3) double abv) {
+      @ForAll @Scale(6) @DoubleRange(min = -50, max = 500) double extract,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.3) double abv) {
     assertEquals(extract, Mixture.extract(Mixture.gravity(extract, abv), abv), 1e-11);
   }
 
   @Property
   void gravityInvertsDensity(
-      @ForAll @DoubleRange(min = 0.98, max = 1.2) double gravity,
-      @ForAll @DoubleRange(min = 0, max = 0.3) double abv,
-      @ForAll @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 0.98, max = 1.2) double gravity,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.3) double abv,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
     double density = Mixture.density(gravity, abv, temperatureC);
     assertEquals(gravity, Mixture.gravityFromDensity(density, abv, temperatureC), 5e-15);
   }
 
   @Property
   void at20ItIsGravityTimesWater(
-      @ForAll @DoubleRange(min = 0.98, max = 1.2) double gravity,
-      @ForAll @DoubleRange(min = 0, max = 0.3) double abv) {
+      @ForAll @Scale(6) @DoubleRange(min = 0.98, max = 1.2) double gravity,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.3) double abv) {
     assertEquals(gravity * Water.bettinSpieweck(20), Mixture.density(gravity, abv, 20), 5e-12);
   }
 
   @Property
   void withoutAlcoholItIsSucrose(
-      @ForAll @DoubleRange(min = 0, max = 0.6) double w,
-      @ForAll @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.6) double w,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
     double density = Sucrose.density(w, temperatureC);
     assertEquals(density, Mixture.density(Sucrose.specificGravity(w), 0, temperatureC), 1e-12);
     assertEquals(w, Mixture.extractMassFraction(density, 0, temperatureC), 2e-15);
@@ -60,8 +61,8 @@ class MixtureTest {
 
   @Property
   void withoutExtractItIsEthanolWater(
-      @ForAll @DoubleRange(min = 0, max = 0.3) double abv,
-      @ForAll @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.3) double abv,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
     double density =
         EthanolWater.density(EthanolWater.massFraction(abv), temperatureC)
             * Water.bettinSpieweck(temperatureC)
@@ -72,16 +73,16 @@ class MixtureTest {
 
   @Property
   void theWatersOfTheTwoFormulasHardlyDiffer(
-      @ForAll @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
     assertEquals(Water.bettinSpieweck(temperatureC), EthanolWater.density(0, temperatureC), 0.0041);
   }
 
   // water is densest near 4 °C, and what is dissolved in it only lowers that
   @Property
   void warmerIsLighter(
-      @ForAll @DoubleRange(min = 1, max = 1.2) double gravity,
-      @ForAll @DoubleRange(min = 0, max = 0.3) double abv,
-      @ForAll @DoubleRange(min = 4, max = 40) double temperatureC) {
+      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double gravity,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.3) double abv,
+      @ForAll @Scale(6) @DoubleRange(min = 4, max = 40) double temperatureC) {
     assertTrue(
         Mixture.density(gravity, abv, temperatureC + 0.01)
             < Mixture.density(gravity, abv, temperatureC));
