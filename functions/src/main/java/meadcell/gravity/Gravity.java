@@ -4,14 +4,35 @@ import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
+import meadcell.density.Mixture;
+import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
+import meadcell.density.Water;
 
 /** What an instrument says, made true. */
 @Family(name = "GRAVITY", about = "What an instrument says, made true.")
 public final class Gravity {
   private static final String SPS4 =
       "Sucrose density: ICUMSA Methods Book SPS-4; SG is true 20/20 °C.";
+  private static final String BAUME = "AOAC 942.33: modulus 145, with gravity 20/20 °C.";
+  private static final String OECHSLE =
+      "German definition: density of the must less that of water, both at 20 °C. Water: Bettin and"
+          + " Spieweck 1990.";
+  private static final String INDEX =
+      "ICUMSA 1974 table in OIV-MA-AS2-02, Table II, and CRC Handbook of Chemistry and Physics, 102nd"
+          + " ed.; a polynomial fitted to both, within 0.000007 of the first.";
+  private static final String INDEX_OF_SUCROSE =
+      "n = 1.33298807 + 0.14294802 w + 0.05202587 w² + 0.02395537 w³ − 0.00582385 w⁴, w = °Bx / 100.";
+  private static final String MUST = "Specific gravity of the unfermented must";
+
+  private static final double BAUME_MODULUS = 145;
+  private static final double WATER_20 = Water.bettinSpieweck(20);
+
+  /** An extract, in g/L, so little below 0 that it is rounding. */
+  private static final double ROUNDING = 1e-6;
 
   private Gravity() {}
 
@@ -29,7 +50,18 @@ public final class Gravity {
           "Glass expansion 25·10⁻⁶ per °C: ISO 1768:1975. Sucrose and water: ICUMSA SPS-4 with"
               + " Bettin and Spieweck 1990. Ethanol–water: OIML R 22 (1975). Mixture: Tabarié,"
               + " OIV-MA-AS2-03B. Alcohol from original: Balling's balance.",
-      example = "GRAVITY.CORRECT(1.104;29)")
+      example = "GRAVITY.CORRECT(1.104;29)",
+      note =
+          "The result is on the hydrometer's own scale, on which water at the calibration temperature is"
+              + " 1. The other functions take 20/20 °C; a 60/60 °F hydrometer shows 0.0002 more in a must"
+              + " of 1.050, 0.0005 more at 1.100, 0.0008 more at 1.200.\n"
+              + "The usual rule of thumb, a cubic in °F that multiplies every reading by the same factor"
+              + " (from memory), less this, calibrated at 20 °C: at 10 °C -0.0002 for 1.000, +0.0007 for"
+              + " 1.080, +0.0014 for 1.150; at 30 °C +0.0001, -0.0005, -0.0009; at 40 °C +0.0003,"
+              + " -0.0007, -0.0014.\n"
+              + "Degas a fermenting sample: bubbles lift the hydrometer. Above 40 °C the ethanol formula"
+              + " is stretched beyond its range. Water is densest at 4 °C:"
+              + " below 8 °C a sample near 1.000 hardly changes with temperature.")
   public static double correct(
       @Arg(
               name = "reading",
@@ -75,12 +107,7 @@ public final class Gravity {
           "Printed tables of gravity often hold apparent gravities, weighed in air: at 20 °Bx they"
               + " are 0.0001 higher than true ones.")
   public static double toBrix(
-      @Arg(
-              name = "sg",
-              help = "Specific gravity of the unfermented must",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 1,
-              to = 1.45)
+      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
           double sg) {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
@@ -96,5 +123,202 @@ public final class Gravity {
       @Arg(name = "brix", help = "Degrees Brix at 20 °C", is = Quantity.BRIX, from = 0, to = 83)
           double brix) {
     return Sucrose.specificGravity(brix / 100);
+  }
+
+  /** Specific gravity from degrees Baumé. */
+  @CellarFunction(
+      summary = "Specific gravity 20/20 °C of a must of these degrees Baumé (heavier than water).",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula = "145 / (145 − °Bé)",
+      source = BAUME,
+      example = "GRAVITY.FROMBAUME(13)")
+  public static double fromBaume(
+      @Arg(
+              name = "be",
+              help = "Degrees Baumé, modulus 145, at 20 °C",
+              is = Quantity.BAUME,
+              from = 0,
+              to = 45)
+          double be) {
+    return BAUME_MODULUS / (BAUME_MODULUS - be);
+  }
+
+  /** Degrees Baumé from specific gravity. */
+  @CellarFunction(
+      summary = "Degrees Baumé (heavier than water) of a must of this specific gravity.",
+      gives = Quantity.BAUME,
+      formula = "145 − 145 / SG",
+      source = BAUME,
+      example = "GRAVITY.TOBAUME(1.1)",
+      note =
+          "Other moduli are in use, such as 144.3 (from memory): 0.06 °Bé less at 1.100. Look what your"
+              + " instrument says.")
+  public static double toBaume(
+      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
+          double sg) {
+    return BAUME_MODULUS - BAUME_MODULUS / sg;
+  }
+
+  /** Specific gravity from degrees Oechsle. */
+  @CellarFunction(
+      summary = "Specific gravity 20/20 °C of a must of these degrees Oechsle.",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula = "1 + °Oe / 998.2, the density of water at 20 °C in kg/m³",
+      source = OECHSLE,
+      example = "GRAVITY.FROMOECHSLE(100)")
+  public static double fromOechsle(
+      @Arg(name = "oe", help = "Degrees Oechsle", is = Quantity.OECHSLE, from = 0, to = 449)
+          double oe) {
+    return 1 + oe / WATER_20;
+  }
+
+  /** Degrees Oechsle from specific gravity. */
+  @CellarFunction(
+      summary = "Degrees Oechsle of a must of this specific gravity.",
+      gives = Quantity.OECHSLE,
+      formula = "Density of the must less density of water at 20 °C, in kg/m³.",
+      source = OECHSLE,
+      example = "GRAVITY.TOOECHSLE(1.1)",
+      note = "Often simplified to 1000 (SG − 1), which is 0.2 % more.")
+  public static double toOechsle(
+      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.449)
+          double sg) {
+    return (sg - 1) * WATER_20;
+  }
+
+  /** Refractometer reading corrected to 20 °C. */
+  @CellarFunction(
+      summary =
+          "Degrees Brix that a refractometer without temperature compensation would show at 20 °C.",
+      gives = Quantity.BRIX,
+      formula = "Reading plus a correction, linear between the entries of a table.",
+      source =
+          "International table for sucrose, 10 to 30 °C, as in Table A.1 of a GOST on refractometric"
+              + " soluble solids; from memory: its rows from 23 °C on.",
+      example = "GRAVITY.BRIXCORRECT(22;27)",
+      note =
+          "The later table of OIV-MA-AS2-02 (ICUMSA 1974) differs by up to 0.02 °Bx below 40 °Bx."
+              + " An instrument with automatic compensation needs no correction.")
+  public static double brixCorrect(
+      @Arg(name = "brix", help = "Degrees Brix as read", is = Quantity.BRIX, from = 0, to = 70)
+          double brix,
+      @Arg(
+              name = "temperature",
+              help = "Temperature of prism and sample",
+              is = Quantity.TEMPERATURE,
+              from = 10,
+              to = 30)
+          double temperatureC) {
+    return brix + Refractometer.correction(brix, temperatureC);
+  }
+
+  /** Degrees Brix from refractive index. */
+  @CellarFunction(
+      summary = "Degrees Brix of a must of this refractive index.",
+      gives = Quantity.BRIX,
+      formula = "The sucrose content w that has this index: " + INDEX_OF_SUCROSE,
+      source = INDEX,
+      example = "GRAVITY.BRIXFROMINDEX(1.36384)",
+      note = "0.0001 in the index is 0.06 °Bx. Below 1.33299, the index of water, it is negative.")
+  public static double brixFromIndex(
+      @Arg(
+              name = "n",
+              help = "Refractive index at 20 °C and 589 nm",
+              is = Quantity.REFRACTIVE_INDEX,
+              from = 1.3329,
+              to = 1.501)
+          double n) {
+    return 100 * RefractiveIndex.sucroseMassFraction(n);
+  }
+
+  /** Refractive index from degrees Brix. */
+  @CellarFunction(
+      summary = "Refractive index at 20 °C and 589 nm of a must of these degrees Brix.",
+      gives = Quantity.REFRACTIVE_INDEX,
+      formula = INDEX_OF_SUCROSE,
+      source = INDEX,
+      example = "GRAVITY.INDEXFROMBRIX(20)")
+  public static double indexFromBrix(
+      @Arg(name = "brix", help = "Degrees Brix at 20 °C", is = Quantity.BRIX, from = 0, to = 83.9)
+          double brix) {
+    return RefractiveIndex.sucrose(brix / 100);
+  }
+
+  /** Density at a temperature. */
+  @CellarFunction(
+      summary = "Density of a must or mead at a temperature.",
+      gives = Quantity.DENSITY,
+      formula =
+          "ρ(t) = sucrose density at t + ρw(t) (ρ(ethanol, t) / ρ(no ethanol, t) − 1), with the extract"
+              + " that gravity and alcohol leave at 20 °C.",
+      source =
+          "Sucrose: ICUMSA SPS-4. Ethanol: OIML R 22 (1975). Mixture: Tabarié, OIV-MA-AS2-03B.",
+      example = "GRAVITY.DENSITY(0.995;12;14)",
+      note = "In vacuo; weights in air are 0.1 % less.")
+  public static double density(
+      @Arg(
+              name = "sg",
+              help = "Specific gravity 20/20 °C",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.45)
+          double sg,
+      @Arg(name = "temperature", help = "Temperature", is = Quantity.TEMPERATURE, from = 2, to = 40)
+          double temperatureC,
+      @Arg(
+              name = "abv",
+              help = "Alcohol; 0 for a must",
+              is = Quantity.PERCENT_VOL,
+              from = 0,
+              to = 30,
+              byDefault = "0")
+          double abv) {
+    if (Mixture.extract(sg, abv / 100) < -ROUNDING) {
+      throw Refusal.inconsistent(
+          "sg "
+              + Numbers.text(sg)
+              + " is lighter than water with "
+              + Numbers.text(abv)
+              + " % vol of alcohol; is abv left out?");
+    }
+    return Mixture.density(sg, abv / 100, temperatureC) / 1000;
+  }
+
+  /** Sugar of an unfermented must. */
+  @CellarFunction(
+      summary = "Sugar of an unfermented must, all its extract counted as sucrose.",
+      gives = Quantity.GRAM_PER_LITRE,
+      formula = "1000 w ρ(w) at 20 °C, with w the sucrose content that has this gravity.",
+      source = SPS4,
+      example = "GRAVITY.SUGAR(1.1)",
+      note =
+          "Of honey's solids about 94 % is fermentable sugar: HONEY.SUGAR. For fermenting mead take"
+              + " ALCOHOL.SUGARLEFT.")
+  public static double sugar(
+      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
+          double sg) {
+    return Sucrose.gramsPerLitre(sg);
+  }
+
+  /** A gravity as a logbook has it. */
+  @CellarFunction(
+      summary =
+          "Specific gravity from a note such as \"1.085\", \"1085\", \"20.5 Bx\" or \"11.2 Bé\".",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula = "One number, with at most one scale before or after it.",
+      source = "Rules of our own, in the note.",
+      example = "GRAVITY.READ(\"20,5 °Bx\")",
+      note =
+          "Decimal point or decimal comma; capitals, accents, spaces and the degree sign do not matter."
+              + " OG or FG may come first.\n"
+              + "Without a scale: 0.98 to 1.2 with two decimals or more is a gravity, 980 to 1200 its"
+              + " thousandfold. Everything else is refused: \"85\" may be points or Oechsle, \"20\" Brix"
+              + " or degrees, \"1.1\" a gravity or Brix.\n"
+              + "Scales: SG; Bx, Brix, Plato or °P, all g sucrose in 100 g; Be, Bé or Baumé; Oe or"
+              + " Oechsle. Each is taken over what 0.98 to 1.2 is on it, below zero too.\n"
+              + "Refused besides: two numbers, a number with two separators, ranges, question marks,"
+              + " \"about\", and any other word. Temperature is not corrected: see GRAVITY.CORRECT.")
+  public static double read(@Arg(name = "text", help = "The note") String text) {
+    return LogbookNote.gravity(text);
   }
 }
