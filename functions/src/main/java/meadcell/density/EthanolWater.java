@@ -83,6 +83,11 @@ public final class EthanolWater {
     return massFraction(AT_20, density20);
   }
 
+  /** Inverse of {@link #gravity20}. */
+  public static double volumeFractionFromGravity(double gravity20) {
+    return volumeFraction(massFractionFromDensity(gravity20 * WATER_20));
+  }
+
   /** Gravity of a water–ethanol mixture of that volume fraction, on R 22's own water. */
   public static double gravity20(double volumeFraction) {
     return density20(massFraction(volumeFraction)) / WATER_20;

@@ -1,0 +1,221 @@
+package meadcell.alcohol;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Locale;
+import meadcell.alcohol.Alcohol.Attenuation;
+import meadcell.alcohol.Alcohol.Method;
+import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
+import meadcell.gravity.Gravity;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AlcoholTest {
+  /** OIML R 22: kg/L of pure ethanol at 20 °C. */
+  private static final double ETHANOL = 0.7892391233;
+
+  private static double abv(double original, double present) {
+    return Alcohol.abv(original, present, Method.BALANCE);
+  }
+
+  /** A present gravity that such a must can have, from unfermented to all but free of extract. */
+  private static double present(double original, double share) {
+    double lowest = 1 - 0.17 * (original - 1);
+    return original - share * (original - lowest);
+  }
+
+  // Nielsen et al.: 2.0665 g extract become 1 g ethanol, 0.9565 g carbon dioxide, 0.11 g yeast
+  @Property
+  void massIsConserved(
+      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+    double present = present(original, share);
+    double ethanol = 10 * abv(original, present) * ETHANOL;
+    double extract = Alcohol.extract(original, present);
+    double lost = (0.9565 + 0.11) * ethanol;
+    double must = 1000 * Gravity.density(present, 20, abv(original, present)) + lost;
+    double mustExtract = must * Gravity.toBrix(original) / 100;
+    assertEquals(mustExtract, extract + ethanol + lost, 1e-6);
+  }
+
+  @Property
+  void gravityIsThatOfAlcoholAndExtract(
+      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+    double present = present(original, share);
+    assertEquals(
+        Alcohol.extract(original, present),
+        Alcohol.dryExtract(present, abv(original, present)),
+        1e-9);
+  }
+
+  @Property
+  void originalInvertsAbv(
+      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+    double present = present(original, share);
+    assertEquals(original, Alcohol.original(abv(original, present), present), 1e-11);
+    assertEquals(abv(original, present), Alcohol.potential(original, present));
+  }
+
+  @Property
+  void alcoholRisesAsGravityFalls(
+      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+    double present = present(original, share);
+    for (Method method : Method.values()) {
+      assertTrue(
+          Alcohol.abv(original, present, method) > Alcohol.abv(original, present + 1e-5, method));
+    }
+  }
+
+  @Property
+  void unfermentedMustHasNoAlcohol(
+      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original) {
+    for (Method method : Method.values()) {
+      assertEquals(0, Alcohol.abv(original, original, method), 1e-12);
+    }
+    assertEquals(Gravity.sugar(original), Alcohol.extract(original, original), 1e-9);
+  }
+
+  @Test
+  void sweetStrongMeadsConverge() {
+    assertEquals(16.56, abv(1.17, 1.05), 0.005);
+    assertEquals(184.8, Alcohol.extract(1.17, 1.05), 0.05);
+    assertTrue(abv(1.2, 1.1) > 13);
+  }
+
+  @Test
+  void theNotesTellHowTheMethodsDiffer() {
+    String note = Cellar.catalogue().get("ALCOHOL.ABV").declaration().note();
+    for (double[] mead : new double[][] {{1.1, 0.995}, {1.17, 1.05}}) {
+      for (Method method : Method.values()) {
+        String value = String.format(Locale.ROOT, "%.2f", Alcohol.abv(mead[0], mead[1], method));
+        assertTrue(note.contains(value), () -> value + " is not in: " + note);
+      }
+    }
+    assertEquals(32, Alcohol.extract(1.1, 0.994), 0.5);
+    assertEquals(1.1007, Alcohol.original(abv(1.1, 0.995) + 0.1, 0.995), 5e-5);
+  }
+
+  @Test
+  void extractIsNotSugar() {
+    assertEquals(30, Alcohol.extract(1.09, 0.994), 3);
+    assertEquals(3, Alcohol.sugarLeft(1.09, 0.994, 25), 0.5);
+    assertEquals(0, Alcohol.sugarLeft(1.08, 0.994, 25));
+    assertEquals(0, Alcohol.sugarLeft(1.1, 0.994, 35));
+  }
+
+  @Property
+  void sugarLeftIsNeverNegativeAndNeverAllOfTheExtract(
+      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+    double present = present(original, share);
+    double sugar = Alcohol.sugarLeft(original, present, 25);
+    assertTrue(sugar >= 0);
+    assertEquals(sugar == 0 ? 0 : Alcohol.extract(original, present) - 25, sugar);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"1.1, 1.1001", "1, 1.05", "1.03, 0.98", "1, 0.9999"})
+  void gravitiesThatCannotBothBeTrueAreRefused(double original, double present) {
+    for (Method method : Method.values()) {
+      Refusal refusal = assertThrows(Refusal.class, () -> Alcohol.abv(original, present, method));
+      assertEquals(Refusal.Kind.INCONSISTENT, refusal.kind());
+    }
+    assertThrows(Refusal.class, () -> Alcohol.extract(original, present));
+    assertThrows(Refusal.class, () -> Alcohol.potential(original, present));
+    assertThrows(Refusal.class, () -> Alcohol.uncertainty(original, present, 0, 0, 0));
+  }
+
+  @Test
+  void aGravityTooLowForItsAlcoholIsRefused() {
+    assertThrows(Refusal.class, () -> Alcohol.dryExtract(0.98, 5));
+    assertThrows(Refusal.class, () -> Alcohol.original(5, 0.98));
+  }
+
+  @Property
+  void realAttenuationIsTheSmaller(
+      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+    double present = present(original, share);
+    double apparent = Alcohol.attenuation(original, present, Attenuation.APPARENT);
+    double real = Alcohol.attenuation(original, present, Attenuation.REAL);
+    assertTrue(real > 0 && real < apparent);
+    assertTrue(real <= 100);
+    assertEquals(0, Alcohol.attenuation(original, original, Attenuation.REAL), 1e-9);
+    assertEquals(100, Alcohol.attenuation(original, 1, Attenuation.APPARENT), 1e-9);
+  }
+
+  @Property
+  void massAndVolumeAreInverse(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 100) double abv) {
+    assertEquals(abv, Alcohol.byVolume(Alcohol.byMass(abv)), 1e-9);
+    assertTrue(Alcohol.byMass(abv) <= abv + 1e-9);
+  }
+
+  // OIML R 22: density of water at 20 °C
+  @Property
+  void aDistillateIsWaterAndEthanol(
+      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 99.9) double abv) {
+    assertEquals(abv, Alcohol.fromDistillate(Alcohol.density(abv, 20) / 0.99820123), 1e-4);
+  }
+
+  @Property
+  void moreAlcoholAndMoreWarmthAreLighter(
+      @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 99) double abv,
+      @ForAll @Scale(6) @DoubleRange(min = 6, max = 39) double temperatureC) {
+    double density = Alcohol.density(abv, temperatureC);
+    assertTrue(Alcohol.density(abv + 0.1, temperatureC) < density);
+    assertTrue(Alcohol.density(abv, temperatureC + 0.5) < density);
+  }
+
+  @Property
+  void boilingOffFindsTheAlcoholOfTheBalance(
+      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.15) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+    double present = present(original, share);
+    double residue = 1 + present - gravityOfAlcohol(abv(original, present));
+    assertEquals(abv(original, present), Alcohol.fromBoil(present, residue), 1e-4);
+  }
+
+  private static double gravityOfAlcohol(double abv) {
+    return Alcohol.density(abv, 20) / 0.99820123;
+  }
+
+  @Test
+  void boilingOffRefusesWhatCannotBe() {
+    assertEquals(0, Alcohol.fromBoil(1.02, 1.02), 1e-9);
+    assertThrows(Refusal.class, () -> Alcohol.fromBoil(1.02, 1.019));
+    assertThrows(Refusal.class, () -> Alcohol.fromBoil(1, 1.04));
+    assertThrows(Refusal.class, () -> Alcohol.fromBoil(0.98, 1.24));
+  }
+
+  @Property
+  void uncertaintyIsThatOfSmallErrors(
+      @ForAll @Scale(6) @DoubleRange(min = 1.02, max = 1.2) double original,
+      @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 0.95) double share) {
+    double present = present(original, share);
+    double u = 1e-5;
+    double byOriginal = (abv(original + u, present) - abv(original - u, present)) / 2;
+    double byPresent = (abv(original, present + u) - abv(original, present - u)) / 2;
+    assertEquals(
+        Math.abs(byOriginal), Alcohol.uncertainty(original, present, u, 0, 0), 1e-4 * byOriginal);
+    assertEquals(
+        Math.hypot(byOriginal, byPresent),
+        Alcohol.uncertainty(original, present, u, u, 0),
+        1e-4 * byOriginal);
+    assertEquals(0.5, Alcohol.uncertainty(original, present, 0, 0, 0.5));
+    assertEquals(
+        Math.hypot(0.5, Math.hypot(byOriginal, byPresent)),
+        Alcohol.uncertainty(original, present, u, u, 0.5),
+        1e-9);
+  }
+}
