@@ -263,17 +263,17 @@ public final class Blend {
               name = "abv",
               help = "Alcohol of the mead",
               is = Quantity.PERCENT_VOL,
-              above = 0,
+              from = 1,
               to = 100)
           double abv,
       @Arg(
               name = "spirit",
               help = "Alcohol of the spirit",
               is = Quantity.PERCENT_VOL,
-              above = 0,
+              from = 1,
               to = 100)
           double spirit,
-      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double target) {
     if (target < abv || target >= spirit) {
       throw Refusal.inconsistent(
@@ -305,9 +305,9 @@ public final class Blend {
               above = 0,
               to = MOST_VOLUME_L)
           double volumeL,
-      @Arg(name = "abv", help = "Its alcohol", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+      @Arg(name = "abv", help = "Its alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double abv,
-      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double target) {
     if (target > abv) {
       throw Refusal.inconsistent(
@@ -401,12 +401,7 @@ public final class Blend {
               from = 0.98,
               to = 1.2)
           double target,
-      @Arg(
-              name = "abv",
-              help = "Alcohol of the mead",
-              is = Quantity.PERCENT_VOL,
-              above = 0,
-              to = 30)
+      @Arg(name = "abv", help = "Alcohol of the mead", is = Quantity.PERCENT_VOL, from = 1, to = 30)
           double abv,
       @Arg(
               name = "moisture",

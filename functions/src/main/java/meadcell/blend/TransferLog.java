@@ -17,7 +17,7 @@ import meadcell.catalogue.Refusal;
  * <p>A name that was never filled is a source: what is drawn from it is liquid of that name.
  */
 final class TransferLog {
-  static final String LOSS = "loss";
+  private static final String LOSS = "loss";
   private static final String GAUGE = "gauge";
 
   /** A remainder, as a part of the fill, that is only rounding. */
@@ -127,7 +127,7 @@ final class TransferLog {
     if (volumeL == 0 && from != gauge && to != gauge) {
       throw Refusal.outOfRange("volume" + where + " is 0.");
     }
-    if (from == to || from == loss) {
+    if (from == to || from == loss || from == gauge && to == loss) {
       throw Refusal.inconsistent(
           "Row "
               + row

@@ -259,6 +259,7 @@ class LineageTest {
         new Object[][] {
           {"Tank", "Tank", 5.0, 1.0},
           {"loss", "Tank", 5.0, 1.0},
+          {"gauge", "loss", 5.0, 1.0},
           {"Tank", "Cask", 0.0, 1.0},
           {"Tank", "Cask", -5.0, 1.0},
           {"Tank", "Cask", "5 L", 1.0},
