@@ -76,8 +76,8 @@ public final class Bottle {
               + " 1.8, 1.5, 1 L; 750, 720, 700, 620, 600, 568, 550, 500, 473, 375, 360, 355, 330,"
               + " 300, 250, 200, 187, 180, 100, 50 mL; whole litres from 4 L (355, 250, 200 mL and"
               + " the litres from memory).\n"
-              + "US fill, 27 CFR 24.255: a bottle may be off by 1.5 % from 1 to 14.9 L, 2 % at"
-              + " 750 mL, 3 % at 375 mL, 4.5 % at 187 and 100 mL, 9 % at 50 mL.",
+              + "US fill, 27 CFR 24.255, read in 2026: a bottle may be off by 1.5 % from 1 to 14.9 L,"
+              + " 2 % at 750 mL, 3 % at 375 mL, 4.5 % at 187 and 100 mL, 9 % at 50 mL.",
       caution = CHECK_LAW)
   public static double count(
       @Arg(
@@ -118,9 +118,9 @@ public final class Bottle {
           "usa: ±1.5 to 14 % vol, ±1.0 above, ±0.75 below 7, and never across 7, 14, 16, 21 or 24."
               + " eu: ±1.0.",
       source =
-          "27 CFR 4.36(b)(1) and (c), text of 2026; 27 CFR 24.257(a)(3); classes of 26 U.S.C."
-              + " 5041(b), text of November 2024; 27 CFR 4.7. Regulation (EU) 1169/2011, Annex XII:"
-              + " mead ±1.0 % vol.",
+          "27 CFR 4.36(b)(1) and (c), 24.257(a)(3) and 4.7, read in 2026; classes of 26 U.S.C."
+              + " 5041(b), text of November 2024. Regulation (EU) 1169/2011 of 25 October 2011, Annex"
+              + " XII: mead ±1.0 % vol.",
       example = "BOTTLE.LABELRANGE(13.5)",
       note =
           "Of a class both ends count as the law writes them: 14.0 is \"14 or less\", and a label of"
@@ -152,7 +152,9 @@ public final class Bottle {
           "Still holds at most 3.92 g/L CO₂; classes end at 16, 21 and 24 % vol. More CO₂: sparkling"
               + " or artificially carbonated. Made only from honey and water, below 8.5 % vol and at"
               + " most 6.4 g/L: taxed as still to 16 % vol.",
-      source = "26 U.S.C. 5041(a), (b) and (h), text of November 2024; 27 CFR 27.42a, 26.222.",
+      source =
+          "26 U.S.C. 5041(a), (b) and (h), text of November 2024; tolerance: 27 CFR 27.42a and"
+              + " 26.222, read in 2026.",
       example = "BOTTLE.TAXCLASS(14.5)",
       note =
           "Rates per wine gallon (231 in³) before credits, same text: still to 16 % vol $1.07, over"
@@ -197,8 +199,8 @@ public final class Bottle {
           "dry to 4 g/L, or to 9 if sugar is at most 2 above acidity; medium dry to 12, or to 18 if"
               + " sugar is at most 10 above acidity; medium to 45; sweet above.",
       source =
-          "Delegated Regulation (EU) 2019/33, Annex III, part B; the same limits in the OIV"
-              + " International Standard for the Labelling of Wines, 3.1.6.",
+          "Delegated Regulation (EU) 2019/33 of 17 October 2018, Annex III, part B; the same limits"
+              + " in the OIV International Standard for the Labelling of Wines, 3.1.6.",
       example = "BOTTLE.SWEETNESS(8;6.5)",
       note =
           "The law is for grape wine; for mead the words are a convention.\n"
@@ -255,8 +257,8 @@ public final class Bottle {
           "29 kJ/g ethanol + 17 kJ/g sugar + 10 kJ/g glycerol (a polyol) + 13 kJ/g organic acid;"
               + " ethanol 0.789239 g/mL.",
       source =
-          "Regulation (EU) 1169/2011, Annex XIV, read in the identical Austrian regulation NWKV § 6;"
-              + " ethanol at 20 °C: OIML R 22 (1975).",
+          "Regulation (EU) 1169/2011 of 25 October 2011, Annex XIV, read in the identical Austrian"
+              + " regulation NWKV § 6; ethanol at 20 °C: OIML R 22 (1975).",
       example = "BOTTLE.ENERGY(100;14.5;90;7;6)",
       note =
           "A label's kcal come from factors of their own, 7, 4, 2.4 and 3 kcal/g, not from the kJ.",
@@ -418,8 +420,8 @@ public final class Bottle {
               + " bottling and the 35 °C are common practice, no source.",
       example = "BOTTLE.REFERMENT(12;13)",
       note =
-          "The worst case: all sugar ferments, all gas stays in the mead. Take the fermentable sugar"
-              + " (ALCOHOL.SUGARLEFT), not the extract.\n"
+          "The worst case: all sugar ferments, all gas stays in the mead; the model can be 10 % off."
+              + " Take the fermentable sugar (ALCOHOL.SUGARLEFT), not the extract.\n"
               + "Bottles for still wine are not made for pressure at all. Above 1000 kPa the number"
               + " only says: it bursts.",
       caution =

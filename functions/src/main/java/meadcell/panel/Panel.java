@@ -31,7 +31,7 @@ public final class Panel {
 
   private static final String LEAST = "Smallest k with P(X ≥ k) ≤ alpha, X binomial with p = ";
 
-  private static final String RANKS = "Ranks: a row for each taster, a column for each mead";
+  private static final String RANKS = "A row for each taster, a column for each mead";
 
   private static final String RANK_NOTE =
       "Each row holds 1 to the number of meads; ties share the mean of their places, as RANK.AVG"
@@ -201,7 +201,7 @@ public final class Panel {
       note =
           "Likeness needs more tasters than a difference: with the defaults 30 tasters may give at"
               + " most 11 right answers, as many as guessing gives on average and one more. 0 means"
-              + " not shown, not unlike.\n"
+              + " not shown, not unlike. One answer from each taster.\n"
               + SIX_TASTERS)
   public static boolean similar(
       @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
