@@ -259,7 +259,7 @@ public final class Barrel {
           "BARREL.VOLUME of the inside: diameters less 2 stave, length less 2 (croze + stave).",
       source =
           "Stave 2.7 cm: transport barrel, dimensionsguide.com. Croze 4 cm: common practice, no"
-              + " source."
+              + " source. "
               + GAUGING,
       example = "BARREL.FROMOUTSIDE(55.5;69;94.5)",
       note =

@@ -169,17 +169,16 @@ final class Cask {
       return 2 * bilgeRadius;
     }
     return contents <= full / 2
-        ? segmentDepth(contents / full)
-        : 2 * bilgeRadius - segmentDepth(missing / full);
+        ? segmentDepth(contents, full)
+        : 2 * bilgeRadius - segmentDepth(missing, full);
   }
 
   /**
-   * Halley's method on the logarithms, where volume against depth is nearly straight: from a
-   * thousandth to half of the cask the slope goes from 2.5 to 1.2.
+   * Halley's method on the logarithms, where volume against depth is nearly straight: its slope
+   * only goes from 2.5 or less for a drop to 1.3 at half full.
    */
-  private double segmentDepth(double share) {
-    double wanted = share * volume();
-    double depth = bilgeRadius * Math.pow(2 * share, 0.6);
+  private double segmentDepth(double wanted, double full) {
+    double depth = bilgeRadius * Math.pow(2 * wanted / full, 0.6);
     for (int i = 0; i < 20; i++) {
       Segment s = segment(depth);
       double error = Math.log(s.volume / wanted);

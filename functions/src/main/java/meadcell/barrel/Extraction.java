@@ -4,8 +4,7 @@ import static meadcell.catalogue.Numbers.text;
 
 import java.util.Arrays;
 import meadcell.catalogue.Refusal;
-import org.apache.commons.math3.exception.TooManyEvaluationsException;
-import org.apache.commons.math3.exception.TooManyIterationsException;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
@@ -62,7 +61,7 @@ final class Extraction {
       RealVector errors = best.getSigma(1e-14).mapMultiply(noise);
       return new Barrel.ExtractionFit(
           best.getPoint().getEntry(0), halfTime, errors.getEntry(0), errors.getEntry(1));
-    } catch (TooManyEvaluationsException | TooManyIterationsException | SingularMatrixException e) {
+    } catch (MathIllegalStateException | SingularMatrixException e) {
       throw Refusal.notConverged("No limit and half time fit these intensities.");
     }
   }

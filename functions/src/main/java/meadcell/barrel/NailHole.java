@@ -77,7 +77,8 @@ final class NailHole {
     double gas = Air.STANDARD_PRESSURE - vacuum;
     double atRest = Air.STANDARD_PRESSURE - head(depthCm, densityKgPerL);
     double first = driving(depthCm, densityKgPerL, vacuum);
-    double last = Math.max(0, first - gas * amountMl / (before + amountMl));
+    double last =
+        Math.max(0, first - gas * amountMl / (before + amountMl)); // never below 0 by rounding
     double scale = gas * before / (atRest * Math.sqrt(atRest));
     return Math.sqrt(densityKgPerL / 2)
         / (coefficient * area(holeMm))

@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Test;
 
 /** The shape of casks against plain geometry, integrated another way. */
 class CaskTest {
+  private static final IterativeLegendreGaussIntegrator ADAPTIVE =
+      new IterativeLegendreGaussIntegrator(10, 1e-11, 1e-12);
+
   /** A cask and how deep the surface lies, as a share of the bilge. */
   record Lying(double head, double bilge, double length, Shape shape, double share) {
     double depth() {
@@ -127,9 +130,8 @@ class CaskTest {
     double sections =
         c.length
             / 2
-            * new IterativeLegendreGaussIntegrator(10, 1e-12, 1e-300)
-                .integrate(
-                    100_000, u -> Math.PI * c.radius(u) * c.radius(u), 1 - 2 * depth / c.length, 1);
+            * ADAPTIVE.integrate(
+                100_000, u -> Math.PI * c.radius(u) * c.radius(u), 1 - 2 * depth / c.length, 1);
     assertEquals(sections, c.cask().standing(depth), 1e-9 * sections);
     double full = c.cask().volume();
     assertEquals(full, c.cask().standing(depth) + c.cask().standing(c.length - depth), 1e-9 * full);
@@ -141,17 +143,15 @@ class CaskTest {
     double length = Math.max(c.length, c.bilge / 2);
     Lying usual = new Lying(c.head, c.bilge, length, c.shape, c.share);
     double rings =
-        new IterativeLegendreGaussIntegrator(10, 1e-10, 1e-300)
-            .integrate(
-                100_000,
-                u -> {
-                  double step = 1e-5;
-                  double slope =
-                      (usual.radius(u + step) - usual.radius(u - step)) / (step * length);
-                  return 2 * Math.PI * usual.radius(u) * Math.hypot(1, slope);
-                },
-                0,
-                1);
+        ADAPTIVE.integrate(
+            100_000,
+            u -> {
+              double step = 1e-5;
+              double slope = (usual.radius(u + step) - usual.radius(u - step)) / (step * length);
+              return 2 * Math.PI * usual.radius(u) * Math.hypot(1, slope);
+            },
+            0,
+            1);
     double expected = length * rings + Math.PI * c.head * c.head / 2;
     assertEquals(expected, usual.cask().area(), 1e-8 * expected);
   }
@@ -203,13 +203,11 @@ class CaskTest {
     double sum = 0;
     double from = 0;
     for (int piece = 1; piece <= 12; piece++) {
-      double to = piece == 12 ? end : end * (1 - Math.pow(0.25, piece));
-      sum +=
-          new IterativeLegendreGaussIntegrator(10, 1e-11, 1e-12 * largest)
-              .integrate(100_000, u -> segment(c.radius(u), k), from, to);
+      double to = piece < 12 ? end * (1 - Math.pow(0.25, piece)) : end;
+      sum += ADAPTIVE.integrate(100_000, u -> segment(c.radius(u), k) / largest, from, to);
       from = to;
     }
-    return c.length * sum;
+    return c.length * largest * sum;
   }
 
   /** r² (θ − sin θ cos θ), with the half angle found without a small difference. */
