@@ -481,7 +481,7 @@ public final class Barrel {
               name = "share",
               help = "Share of the wet wood that is liquid",
               is = Quantity.PERCENT,
-              above = 0,
+              from = 1,
               to = 100,
               byDefault = "50")
           double share) {
@@ -505,7 +505,7 @@ public final class Barrel {
               name = "exchange",
               help = EXCHANGE,
               is = Quantity.PERCENT,
-              above = 0,
+              from = 1,
               to = 100,
               byDefault = "100")
           double exchange) {
@@ -540,7 +540,7 @@ public final class Barrel {
               name = "exchange",
               help = EXCHANGE,
               is = Quantity.PERCENT,
-              above = 0,
+              from = 1,
               to = 100,
               byDefault = "100")
           double exchange,
@@ -581,7 +581,7 @@ public final class Barrel {
               above = 0,
               to = LARGEST)
           double volumeL,
-      @Arg(name = "abv", help = "Strength of it", is = Quantity.PERCENT_VOL, above = 0, to = 25)
+      @Arg(name = "abv", help = "Strength of it", is = Quantity.PERCENT_VOL, from = 1, to = 25)
           double abv,
       @Arg(
               name = "soaked",
@@ -594,7 +594,7 @@ public final class Barrel {
               name = "spiritAbv",
               help = "Strength of that spirit",
               is = Quantity.PERCENT_VOL,
-              above = 0,
+              from = 10,
               to = 96)
           double spiritAbv,
       @Arg(
@@ -662,7 +662,7 @@ public final class Barrel {
   public static double headspaceAfter(
       @Arg(name = "capacity", help = CAPACITY, is = Quantity.VOLUME, above = 0, to = LARGEST)
           double capacityL,
-      @Arg(name = "lossRate", help = LOSS_RATE, is = Quantity.PERCENT_PER_YEAR, above = 0, to = 50)
+      @Arg(name = "lossRate", help = LOSS_RATE, is = Quantity.PERCENT_PER_YEAR, from = 0.1, to = 50)
           double lossRate,
       @Arg(name = "days", help = "Days since", is = Quantity.DAYS, above = 0, to = 20000)
           double days,
@@ -697,7 +697,7 @@ public final class Barrel {
   public static double daysToTop(
       @Arg(name = "capacity", help = CAPACITY, is = Quantity.VOLUME, above = 0, to = LARGEST)
           double capacityL,
-      @Arg(name = "lossRate", help = LOSS_RATE, is = Quantity.PERCENT_PER_YEAR, above = 0, to = 50)
+      @Arg(name = "lossRate", help = LOSS_RATE, is = Quantity.PERCENT_PER_YEAR, from = 0.1, to = 50)
           double lossRate,
       @Arg(
               name = "limit",
@@ -744,9 +744,9 @@ public final class Barrel {
           "An estimate: warmth, draught, wood and bung are not in it. Measure before you print a"
               + " label.")
   public static double strength(
-      @Arg(name = "abv", help = "Strength before", is = Quantity.PERCENT_VOL, above = 0, to = 75)
+      @Arg(name = "abv", help = "Strength before", is = Quantity.PERCENT_VOL, from = 1, to = 75)
           double abv,
-      @Arg(name = "loss", help = "Volume lost", is = Quantity.PERCENT, above = 0, to = 60)
+      @Arg(name = "loss", help = "Volume lost", is = Quantity.PERCENT, from = 0.1, to = 60)
           double loss,
       @Arg(
               name = "humidity",
@@ -915,7 +915,7 @@ public final class Barrel {
               name = "depletion",
               help = "What each fill takes away from the limit",
               is = Quantity.PERCENT,
-              from = 0,
+              from = 1,
               to = 99,
               byDefault = "50")
           double depletion) {
