@@ -17,6 +17,9 @@ public final class Honey {
   /** Mean of 490 US honeys: White et al. 1962, USDA Technical Bulletin 1261. */
   public static final String MEAN_MOISTURE = "17.2";
 
+  /** Share of honey solids that yeast can ferment: White et al. 1962, 78.1 of 82.8. */
+  public static final String FERMENTABLE = "94";
+
   /** Specific gravity above which a mixture is no must. */
   public static final double THICKEST_MUST = 1.3;
 
@@ -170,7 +173,7 @@ public final class Honey {
               is = Quantity.PERCENT,
               from = 50,
               to = 100,
-              byDefault = "94")
+              byDefault = FERMENTABLE)
           double fermentablePercent) {
     return solids(massKg, moisturePercent) * fermentablePercent / 100;
   }

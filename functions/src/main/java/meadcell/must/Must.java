@@ -1,9 +1,625 @@
 package meadcell.must;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Gives;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
+import meadcell.density.Sucrose;
+import meadcell.density.Water;
+import meadcell.ferment.Ferment;
 
-/** The must before it ferments: recipe, fruit, nutrients, acid. */
-@Family(name = "MUST", about = "The must before it ferments: recipe, fruit, nutrients, acid.")
+/** What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast. */
+@Family(
+    name = "MUST",
+    about = "What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast.")
 public final class Must {
+  private static final String RECIPE =
+      "Rows of ingredient, mass, and if need be moisture of honey or °Brix of juice, and sugars in %"
+          + " of the fruit's flesh";
+  private static final String FRUIT = "Name of the fruit; MUST.FRUITS lists them";
+  private static final String WHOLE =
+      "1 if weighed with stones, stems or peel, which are taken off; 0 if prepared";
+  private static final String SUGARS_GIVEN = "Sugars you know of, of the edible part";
+  private static final String BRIX_GIVEN = "°Brix of the juice as measured";
+
+  private static final String MIXING =
+      "Mass balance; sucrose density: ICUMSA SPS-4. That honey and fruit solids count as sucrose is"
+          + " from memory: the usual approximation for musts.";
+  private static final String USDA =
+      " Fruit: USDA National Nutrient Database for Standard Reference, release 26 (2013).";
+  private static final String JUICE = " Least °Brix of juice: 21 CFR 101.30(h)(1).";
+  private static final String RECIPE_NOTE =
+      "Names are honey, water, sugar and the fruits of MUST.FRUITS. Blank rows are skipped. Fruit is"
+          + " taken as bought: stones, stems and peel are taken off by USDA's refuse, and all of the"
+          + " flesh but its fibre becomes juice, which pressing never quite reaches.\n"
+          + "The table's °Brix are the least that juice may have; measure yours and give it in the"
+          + " third column.";
+  private static final String MOLAR =
+      "Computed from molar masses; tartaric acid 150.086 g/mol, two" + " protons.";
+
   private Must() {}
+
+  /** Gravity of a recipe. */
+  @CellarFunction(
+      summary = "Specific gravity of a must by its recipe.",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula =
+          "The SG of the sucrose solution with the solids of honey (100 − moisture), sugar and juice"
+              + " (°Brix) in the mass of all liquid.",
+      source = MIXING + USDA + JUICE,
+      example = "MUST.GRAVITY({\"honey\",30;\"water\",70;\"raspberry\",10})",
+      note = RECIPE_NOTE)
+  public static double gravity(
+      @Arg(
+              name = "recipe",
+              help = RECIPE,
+              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
+          Object[][] recipe) {
+    return new Recipe(recipe).liquid().gravity();
+  }
+
+  /** Volume of a recipe. */
+  @CellarFunction(
+      summary = "Volume of a must by its recipe, at 20 °C and without the pulp of fruit.",
+      gives = Quantity.VOLUME,
+      formula = "Mass of all liquid over the density of its gravity.",
+      source = MIXING + USDA + JUICE,
+      example = "MUST.VOLUME({\"honey\",30;\"water\",70;\"raspberry\",10})",
+      note = RECIPE_NOTE + "\nLeave room in the tank for pulp and foam.")
+  public static double volume(
+      @Arg(
+              name = "recipe",
+              help = RECIPE,
+              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
+          Object[][] recipe) {
+    return new Recipe(recipe).liquid().volumeL();
+  }
+
+  /** Fermentable sugar of a recipe. */
+  @CellarFunction(
+      summary = "Fermentable sugar of a must by its recipe.",
+      gives = Quantity.MASS,
+      formula =
+          "Honey: 94 % of its solids. Sugar: 99.8 %. Fruit: USDA's total sugars of the flesh, or the"
+              + " fourth column; with °Brix in the third column only, in proportion to it.",
+      source =
+          "Honey: White et al. 1962, USDA Technical Bulletin 1261. Sugar: NDB 19335."
+              + USDA
+              + " Sugars in proportion to °Brix: common practice, no source.",
+      example = "MUST.SUGAR({\"honey\",30;\"water\",70;\"raspberry\",10})",
+      note = RECIPE_NOTE)
+  public static double sugar(
+      @Arg(
+              name = "recipe",
+              help = RECIPE,
+              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
+          Object[][] recipe) {
+    return new Recipe(recipe).sugarKg();
+  }
+
+  /** The table of fruits. */
+  @CellarFunction(
+      summary =
+          "The table of fruits: name, USDA number, g of water, sugars and fibre in 100 g of flesh, %"
+              + " refuse, °Brix of the juice.",
+      formula = "None; blank where the source has no value.",
+      source = "USDA National Nutrient Database for Standard Reference, release 26 (2013)." + JUICE,
+      example = "MUST.FRUITS()",
+      note =
+          "The fibre of blackcurrant is not USDA's but what its water leaves beside juice of 11 °Bx.")
+  public static Object[][] fruits() {
+    return Ingredient.fruits().stream()
+        .map(
+            fruit ->
+                new Object[] {
+                  fruit.name(),
+                  fruit.ndb(),
+                  fruit.waterPercent(),
+                  orBlank(fruit.sugarsPercent()),
+                  fruit.fibrePercent(),
+                  fruit.refusePercent(),
+                  orBlank(fruit.brix())
+                })
+        .toArray(Object[][]::new);
+  }
+
+  private static Object orBlank(OptionalDouble value) {
+    return value.isPresent() ? (Object) value.getAsDouble() : "";
+  }
+
+  /** Sugar of a fruit. */
+  @CellarFunction(
+      summary = "Fermentable sugar in fruit.",
+      gives = Quantity.MASS,
+      formula = "mass · (1 − refuse/100) · sugars/100.",
+      source = "USDA National Nutrient Database for Standard Reference, release 26 (2013).",
+      example = "MUST.FRUITSUGAR(\"sour cherry\";25)",
+      note =
+          "For black currant, elderberry, muscadine, prickly pear and quince USDA has no sugars: give"
+              + " your own. Fruit differs by a third either way with kind and ripeness.")
+  public static double fruitSugar(
+      @Arg(name = "fruit", help = FRUIT) String fruit,
+      @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
+      @Arg(name = "whole", help = WHOLE, from = 0, to = 1, byDefault = "1") double whole,
+      @Arg(name = "sugars", help = SUGARS_GIVEN, is = Quantity.PERCENT, from = 1, to = 100)
+          OptionalDouble sugarsPercent) {
+    Ingredient found = Ingredient.fruit(fruit);
+    return found.sugarKg(edibleKg(found, massKg, whole), sugarsPercent);
+  }
+
+  /** Juice of a fruit. */
+  @CellarFunction(
+      summary = "Juice that fruit gives to a must.",
+      gives = Quantity.VOLUME,
+      formula = "mass · (1 − refuse/100) · (1 − fibre/100) over the density of juice of its °Brix.",
+      source =
+          "USDA National Nutrient Database for Standard Reference, release 26 (2013)."
+              + JUICE
+              + " That all but the fibre becomes juice: common practice, no source.",
+      example = "MUST.FRUITJUICE(\"sour cherry\";25)",
+      note =
+          "All that can come, after weeks on the fruit. A press gets less: see what yours leaves.")
+  public static double fruitJuice(
+      @Arg(name = "fruit", help = FRUIT) String fruit,
+      @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
+      @Arg(name = "whole", help = WHOLE, from = 0, to = 1, byDefault = "1") double whole,
+      @Arg(name = "brix", help = BRIX_GIVEN, is = Quantity.BRIX, from = 1, to = 85)
+          OptionalDouble brix) {
+    Ingredient found = Ingredient.fruit(fruit);
+    return juice(found, edibleKg(found, massKg, whole), brix).volumeL();
+  }
+
+  private static double edibleKg(Ingredient fruit, double massKg, double whole) {
+    if (whole != 0 && whole != 1) {
+      throw Refusal.outOfRange("whole is " + Numbers.text(whole) + "; it must be 0 or 1.");
+    }
+    return whole == 1 ? fruit.edibleKg(massKg) : massKg;
+  }
+
+  private static Liquid juice(Ingredient fruit, double edibleKg, OptionalDouble brix) {
+    double kg = fruit.liquidKg(edibleKg);
+    return new Liquid(kg, kg * fruit.brix(brix) / 100);
+  }
+
+  /** Gravity after fruit. */
+  @CellarFunction(
+      summary = "Specific gravity of a must or mead once the juice of whole fruit has mixed in.",
+      gives = Quantity.SPECIFIC_GRAVITY,
+      formula =
+          "Masses and dissolved solids of must and juice are added; the juice as in MUST.FRUITJUICE.",
+      source = MIXING + USDA + JUICE,
+      example = "MUST.AFTERFRUIT(100;1.08;\"raspberry\";20)",
+      note =
+          "In a ferment it is the gravity just after mixing, an approximation; and fruit changes the"
+              + " original gravity for alcohol too.")
+  public static double afterFruit(
+      @Arg(
+              name = "volume",
+              help = "Must before the fruit",
+              is = Quantity.VOLUME,
+              above = 0,
+              to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Its gravity",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double gravity,
+      @Arg(name = "fruit", help = FRUIT) String fruit,
+      @Arg(name = "mass", help = "Whole fruit", is = Quantity.MASS, above = 0, to = 1e6)
+          double massKg,
+      @Arg(name = "brix", help = BRIX_GIVEN, is = Quantity.BRIX, from = 1, to = 85)
+          OptionalDouble brix) {
+    Ingredient found = Ingredient.fruit(fruit);
+    return Liquid.of(volumeL, gravity).plus(juice(found, found.edibleKg(massKg), brix)).gravity();
+  }
+
+  /** Water for a lower gravity. */
+  @CellarFunction(
+      summary = "Water to add to a must to bring it down to a target gravity.",
+      gives = Quantity.VOLUME,
+      formula =
+          "mass · (w(gravity) / w(target) − 1) of water, with w the sucrose content of that SG; water"
+              + " at 20 °C, 0.9982 kg/L.",
+      source = MIXING + " Water: Tanaka et al. 2001.",
+      example = "MUST.DILUTE(100;1.12;1.1)",
+      note = "For unfermented musts.",
+      caution =
+          "In the United States water may not bring the juice of honey wine below 13 °Brix (27 CFR"
+              + " 24.203).")
+  public static double dilute(
+      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Its gravity",
+              is = Quantity.SPECIFIC_GRAVITY,
+              above = 1,
+              to = 1.3)
+          double gravity,
+      @Arg(
+              name = "target",
+              help = "Gravity wanted",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 1.002,
+              to = 1.3)
+          double target) {
+    if (target > gravity) {
+      throw Refusal.inconsistent(
+          "target is "
+              + Numbers.text(target)
+              + ", above the must's gravity "
+              + Numbers.text(gravity)
+              + "; water cannot raise it.");
+    }
+    Liquid must = Liquid.of(volumeL, gravity);
+    double waterKg = must.solidsKg() / Sucrose.massFractionFromGravity(target) - must.kg();
+    return waterKg / (Water.density(20) / 1000);
+  }
+
+  /** Temperature of a mix. */
+  @CellarFunction(
+      summary = "Temperature of a must right after mixing its ingredients.",
+      gives = Quantity.TEMPERATURE,
+      formula =
+          "Σ mass · c · temperature / Σ mass · c, with c in kJ/(kg·K): water 4.19, honey 2.26, sugar"
+              + " 1.24, fruit 4.19 for its water and 0.84 for the rest.",
+      source =
+          "Honey of 17.4 % moisture at 20 °C: 0.54 cal/(g·°C), White's value as suppliers repeat it."
+              + " Fruit: R. L. Earle, Unit Operations in Food Processing, Appendix 7, with USDA's"
+              + " water. Water and sugar: from memory.",
+      example = "MUST.MIXTEMPERATURE({\"honey\";\"water\"};{30;70};{15;30})",
+      note =
+          "The tank takes its part: steel little, thick walls more. Frozen fruit must be thawed"
+              + " first: melting takes more heat than all the rest.",
+      caution = "Pour hot honey and water slowly; both scald.")
+  public static double mixTemperature(
+      @Arg(name = "ingredients", help = "Names, as in a recipe") String[] ingredients,
+      @Arg(name = "masses", help = "Their masses", is = Quantity.MASS, above = 0, to = 1e6)
+          double[] massesKg,
+      @Arg(
+              name = "temperatures",
+              help = "Their temperatures",
+              is = Quantity.TEMPERATURE,
+              above = 0,
+              to = 100)
+          double[] temperaturesC) {
+    double heat = 0;
+    double capacity = 0;
+    for (int i = 0; i < ingredients.length; i++) {
+      double part = massesKg[i] * Ingredient.named(ingredients[i]).specificHeat();
+      capacity += part;
+      heat += part * temperaturesC[i];
+    }
+    return heat / capacity;
+  }
+
+  /** How much nitrogen a yeast asks for, against the table's. */
+  public enum Demand {
+    LOW(0.75),
+    MEDIUM(1),
+    HIGH(1.25);
+
+    private final double factor;
+
+    Demand(double factor) {
+      this.factor = factor;
+    }
+  }
+
+  /** Nitrogen to add. */
+  @CellarFunction(
+      summary = "Yeast assimilable nitrogen that a must still needs.",
+      gives = Quantity.MILLIGRAM_PER_LITRE,
+      formula =
+          "200 mg N/L at 21 °Bx and 25 more for each °Bx above (less below), but not more than the 350"
+              + " of 27 °Bx; times 0.75, 1 or 1.25 for low, medium or high demand; not less than 140;"
+              + " less what is present, and not below 0.",
+      source =
+          "From memory: Bisson and Butzke 2000, Am. J. Enol. Vitic. 51:168, 200, 250, 300, 350 mg N/L"
+              + " at 21, 23, 25, 27 °Bx. Least 140: the low end of what healthy ferments are reported"
+              + " with (Butzke 1998, Spayd 1998, in Watson et al., Oregon State University). Demand"
+              + " factors: common practice, no source.",
+      example = "MUST.NITROGEN(1.1;\"medium\";20)",
+      note =
+          "The published range ends at 27 °Bx, SG 1.115, and is for grape must: above it the answer"
+              + " stays at its end, not because strong musts need no more, but because nothing"
+              + " published says how much. Honey itself brings almost none.\n"
+              + "More than yeast uses feeds spoilage.")
+  public static double nitrogen(
+      @Arg(
+              name = "gravity",
+              help = "Gravity of the must",
+              is = Quantity.SPECIFIC_GRAVITY,
+              above = 1,
+              to = 1.2)
+          double gravity,
+      @Arg(name = "demand", help = "What the yeast asks for", byDefault = "medium") Demand demand,
+      @Arg(
+              name = "present",
+              help = "Assimilable nitrogen that is there",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              from = 0,
+              to = 1000,
+              byDefault = "0")
+          double present) {
+    double brix = 100 * Sucrose.massFractionFromGravity(gravity);
+    double table = Math.min(350, 200 + 25 * (brix - 21));
+    return Math.max(0, Math.max(140, demand.factor * table) - present);
+  }
+
+  /** Whose law sets a limit. */
+  public enum Rule {
+    USA(8 * 453.59237 / 3785.411784), // 8 lb in 1000 gal
+    EU(1);
+
+    private final double mostPhosphate;
+
+    Rule(double mostPhosphate) {
+      this.mostPhosphate = mostPhosphate;
+    }
+  }
+
+  /** What to weigh out. */
+  public record Nutrient(
+      @Gives(value = "ammonium phosphate", is = Quantity.GRAM) double phosphate,
+      @Gives(value = "organic nutrient", is = Quantity.GRAM) double organic) {}
+
+  /** Nutrients for that nitrogen. */
+  @CellarFunction(
+      summary =
+          "Nutrients for that much nitrogen: ammonium phosphate up to the legal maximum, organic"
+              + " nutrient for the rest.",
+      formula =
+          "Diammonium phosphate is 21.21 % nitrogen; at most 0.96 g/L of it (USA) or 1 g/L (EU)."
+              + " Organic nutrient: the rest over organicPercent.",
+      source =
+          "USA: 27 CFR 24.246, 8 lb per 1000 gal (0.96 g/L) of ammonium phosphates. EU: from memory,"
+              + " Delegated Regulation (EU) 2019/934, 1 g/L of ammonium salts. Nitrogen of the salt:"
+              + " computed from molar masses, 28.014 of 132.056.",
+      example = "MUST.NUTRIENT(100;250)",
+      note =
+          "Gives two cells in a row. Monoammonium phosphate has 12.18 % nitrogen and counts to the"
+              + " same limit. Whether organic nitrogen counts in full is disputed.",
+      caution =
+          "The limit is for all ammonium phosphate that the lot ever gets. Laws change: the text in"
+              + " force decides.")
+  public static Nutrient nutrient(
+      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "nitrogen",
+              help = "Nitrogen to add, as MUST.NITROGEN gives it",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              from = 0,
+              to = 600)
+          double nitrogen,
+      @Arg(
+              name = "organicPercent",
+              help = "Nitrogen in the organic nutrient, from its label",
+              is = Quantity.PERCENT,
+              from = 1,
+              to = 15,
+              byDefault = "4")
+          double organicPercent,
+      @Arg(name = "rule", help = "Whose limit", byDefault = "usa") Rule rule) {
+    double share = 2 * 14.007 / 132.056;
+    double phosphate = Math.min(nitrogen / 1000 / share, rule.mostPhosphate);
+    double rest = nitrogen / 1000 - phosphate * share;
+    return new Nutrient(volumeL * phosphate, volumeL * rest / (organicPercent / 100));
+  }
+
+  /** When to feed. */
+  @CellarFunction(
+      summary =
+          "When to feed nitrogen: for each part the gravity at which to give it, mg N/L of it, and g N"
+              + " for the batch.",
+      formula =
+          "Equal parts at equal steps of sugar gone, the first at the original gravity, the last when"
+              + " one third of the sugar is gone (FERMENT.BREAK).",
+      source = "Common practice, no source.",
+      example = "MUST.FEEDING(100;250;1.1)",
+      note =
+          "A row for each part. The first one is for when the yeast has begun to work, some hours"
+              + " after pitching. After the third break yeast takes up little.",
+      caution =
+          "Powder thrown into a working ferment makes it foam over: dissolve it first. Stirring frees"
+              + " carbon dioxide: ventilate.")
+  public static Object[][] feeding(
+      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "nitrogen",
+              help = "Nitrogen to add in all, as MUST.NITROGEN gives it",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              from = 0,
+              to = 600)
+          double nitrogen,
+      @Arg(
+              name = "original",
+              help = "Gravity of the must before fermentation",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 1.02,
+              to = 1.2)
+          double original,
+      @Arg(
+              name = "parts",
+              help = "How many parts, a whole number",
+              is = Quantity.COUNT,
+              from = 1,
+              to = 10,
+              byDefault = "4")
+          double parts) {
+    if (parts != Math.rint(parts)) {
+      throw Refusal.outOfRange("parts is " + Numbers.text(parts) + "; a whole number is due.");
+    }
+    List<Object[]> rows = new ArrayList<>();
+    for (int i = 0; i < parts; i++) {
+      double gravity =
+          i == 0 ? original : Ferment.Break(original, 100.0 / 3 * i / (parts - 1), 0.995);
+      double part = nitrogen / parts;
+      rows.add(new Object[] {gravity, part, part * volumeL / 1000});
+    }
+    return rows.toArray(Object[][]::new);
+  }
+
+  /** Acids by grams for a mole of protons: molar mass over protons. */
+  public enum Acid {
+    TARTARIC(150.086, 2),
+    MALIC(134.087, 2),
+    CITRIC(192.123, 3),
+    CITRIC_MONOHYDRATE(210.138, 3),
+    LACTIC(90.078, 1),
+    ACETIC(60.052, 1),
+    SUCCINIC(118.088, 2),
+    GLUCONIC(196.155, 1),
+    SULFURIC(98.072, 2);
+
+    private final double gramsPerProton;
+
+    Acid(double molarMass, int protons) {
+      gramsPerProton = molarMass / protons;
+    }
+  }
+
+  /** An acidity in terms of another acid. */
+  @CellarFunction(
+      summary = "An acidity stated as one acid, restated as another.",
+      gives = Quantity.GRAM_PER_LITRE,
+      formula = "amount · (molar mass / protons) of the one over that of the other.",
+      source = MOLAR,
+      example = "MUST.ACIDAS(6;\"tartaric\";\"gluconic\")",
+      note = "Gluconic acid is the main acid of honey (from memory).")
+  public static double acidAs(
+      @Arg(name = "amount", help = "Acidity", is = Quantity.GRAM_PER_LITRE, from = 0, to = 100)
+          double amount,
+      @Arg(name = "from", help = "The acid it is stated as") Acid from,
+      @Arg(name = "to", help = "The acid to state it as") Acid to) {
+    return amount * to.gramsPerProton / from.gramsPerProton;
+  }
+
+  /** Acid to add. */
+  @CellarFunction(
+      summary = "Acid to add to raise the titratable acidity to a target.",
+      gives = Quantity.GRAM,
+      formula = "volume · (target − present) · (molar mass / protons) over that of tartaric acid.",
+      source = MOLAR,
+      example = "MUST.ACIDADD(100;3;5;\"malic\")",
+      note =
+          "present and target are g/L as tartaric acid. pH does not follow from it: try on a sample"
+              + " and taste.",
+      caution = "Which acids may be added, and how much, is a matter of law where you sell.")
+  public static double acidAdd(
+      @Arg(name = "volume", help = "Must or mead", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "present",
+              help = "Titratable acidity now, as tartaric",
+              is = Quantity.GRAM_PER_LITRE,
+              from = 0,
+              to = 30)
+          double present,
+      @Arg(
+              name = "target",
+              help = "Titratable acidity wanted, as tartaric",
+              is = Quantity.GRAM_PER_LITRE,
+              above = 0,
+              to = 30)
+          double target,
+      @Arg(name = "acid", help = "The acid to add") Acid acid) {
+    if (target < present) {
+      throw Refusal.inconsistent(
+          "target is "
+              + Numbers.text(target)
+              + " g/L, below the present "
+              + Numbers.text(present)
+              + "; to lower acidity see MUST.DEACIDIFY.");
+    }
+    return volumeL * acidAs(target - present, Acid.TARTARIC, acid);
+  }
+
+  /** Carbonates by grams for a mole of protons. */
+  public enum Salt {
+    POTASSIUM_BICARBONATE(100.114, 1),
+    POTASSIUM_CARBONATE(138.205, 2),
+    CALCIUM_CARBONATE(100.086, 2);
+
+    private final double gramsPerProton;
+
+    Salt(double molarMass, int protons) {
+      gramsPerProton = molarMass / protons;
+    }
+  }
+
+  /** Carbonate to lower acidity. */
+  @CellarFunction(
+      summary = "Carbonate salt that takes a given acidity away.",
+      gives = Quantity.GRAM,
+      formula =
+          "volume · drop · (molar mass / protons taken) of the salt over that of tartaric acid.",
+      source =
+          MOLAR
+              + " Potassium bicarbonate 100.114, potassium carbonate 138.205, calcium carbonate"
+              + " 100.086 g/mol.",
+      example = "MUST.DEACIDIFY(100;1;\"potassiumbicarbonate\")",
+      note =
+          "drop is g/L as tartaric acid. Where grape brings tartaric acid, potassium salts"
+              + " let cream of tartar settle and less is needed; honey and most fruit bring none. Add"
+              + " half, wait, measure.",
+      caution =
+          "It foams and frees carbon dioxide: leave headspace, stir in little by little, ventilate."
+              + " In the United States the fixed acids may not be brought below 5 g/L (27 CFR"
+              + " 24.246); other laws differ.")
+  public static double deacidify(
+      @Arg(name = "volume", help = "Must or mead", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "drop",
+              help = "Titratable acidity to take away, as tartaric",
+              is = Quantity.GRAM_PER_LITRE,
+              above = 0,
+              to = 15)
+          double drop,
+      @Arg(name = "salt", help = "The salt to add") Salt salt) {
+    return volumeL * drop * salt.gramsPerProton / Acid.TARTARIC.gramsPerProton;
+  }
+
+  /** Dry yeast. */
+  @CellarFunction(
+      summary = "Dry yeast for a must.",
+      gives = Quantity.GRAM,
+      formula =
+          "volume · dose; if dose is left out 0.25 g/L up to SG 1.100, 0.5 from 1.150 on, in"
+              + " proportion between.",
+      source = "Common practice, no source.",
+      example = "MUST.YEAST(100;1.12)",
+      note = "The maker's leaflet goes before this. Rehydrate as it says.")
+  public static double yeast(
+      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
+          double volumeL,
+      @Arg(
+              name = "gravity",
+              help = "Gravity of the must",
+              is = Quantity.SPECIFIC_GRAVITY,
+              above = 1,
+              to = 1.2)
+          double gravity,
+      @Arg(
+              name = "dose",
+              help = "Dry yeast for a litre",
+              is = Quantity.GRAM_PER_LITRE,
+              from = 0.05,
+              to = 2)
+          OptionalDouble dose) {
+    double strength = Math.min(1, Math.max(0, (gravity - 1.1) / 0.05));
+    return volumeL * dose.orElse(0.25 + 0.25 * strength);
+  }
 }

@@ -1,0 +1,157 @@
+package meadcell.must;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import meadcell.catalogue.Refusal;
+import meadcell.honey.Honey;
+
+/**
+ * What goes into a must: its liquid part (all but fibre), what is dissolved in that, and the sugar.
+ *
+ * @param ndb number in the USDA database, empty for honey and water
+ * @param waterPercent water in the edible part
+ * @param sugarsPercent fermentable sugars in the edible part
+ * @param fibrePercent the part that does not become liquid
+ * @param refusePercent stones, stems, cores and peel of the whole
+ * @param brix dissolved solids of the liquid part
+ */
+record Ingredient(
+    String name,
+    String ndb,
+    double waterPercent,
+    OptionalDouble sugarsPercent,
+    double fibrePercent,
+    double refusePercent,
+    OptionalDouble brix) {
+
+  private static final double MEAN_MOISTURE = Double.parseDouble(Honey.MEAN_MOISTURE);
+  private static final double FERMENTABLE = Double.parseDouble(Honey.FERMENTABLE);
+
+  static final Ingredient WATER = pure("water", "", 100, 0, 0);
+  static final Ingredient HONEY =
+      pure(
+          "honey",
+          "",
+          MEAN_MOISTURE,
+          Honey.sugar(100, MEAN_MOISTURE, FERMENTABLE),
+          100 - MEAN_MOISTURE);
+
+  /** Granulated sugar: USDA Standard Reference 26. */
+  static final Ingredient SUGAR = pure("sugar", "19335", 0.02, 99.8, 99.98);
+
+  private static final Map<String, Ingredient> FRUITS = readFruits();
+  private static final Map<String, Ingredient> ALL = new LinkedHashMap<>(FRUITS);
+
+  static {
+    for (Ingredient plain : List.of(HONEY, WATER, SUGAR)) {
+      ALL.put(plain.name, plain);
+    }
+  }
+
+  private static Ingredient pure(
+      String name, String ndb, double water, double sugars, double brix) {
+    return new Ingredient(
+        name, ndb, water, OptionalDouble.of(sugars), 0, 0, OptionalDouble.of(brix));
+  }
+
+  private static Map<String, Ingredient> readFruits() {
+    Map<String, Ingredient> fruits = new LinkedHashMap<>();
+    try (InputStream in = Ingredient.class.getResourceAsStream("/meadcell/must/fruit.tsv")) {
+      new String(in.readAllBytes(), StandardCharsets.UTF_8)
+          .lines()
+          .filter(line -> !line.startsWith("#"))
+          .map(line -> line.split("\t", -1))
+          .forEach(
+              cells ->
+                  fruits.put(
+                      key(cells[0]),
+                      new Ingredient(
+                          cells[0],
+                          cells[1],
+                          number(cells[2]).orElseThrow(),
+                          number(cells[3]),
+                          number(cells[4]).orElseThrow(),
+                          number(cells[5]).orElse(0),
+                          number(cells[6]))));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return fruits;
+  }
+
+  private static OptionalDouble number(String cell) {
+    return cell.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(cell));
+  }
+
+  /** Capitals, spaces and hyphens do not matter. */
+  private static String key(String name) {
+    return name.toLowerCase(Locale.ROOT).replaceAll("[ -]", "");
+  }
+
+  static Collection<Ingredient> fruits() {
+    return FRUITS.values();
+  }
+
+  static Ingredient fruit(String name) {
+    return find(name, "The fruit", FRUITS);
+  }
+
+  static Ingredient named(String name) {
+    return find(name, "The ingredient", ALL);
+  }
+
+  private static Ingredient find(String name, String what, Map<String, Ingredient> known) {
+    Ingredient found = known.get(key(name));
+    if (found == null) {
+      List<String> names = new ArrayList<>();
+      known.values().forEach(ingredient -> names.add(ingredient.name));
+      throw Refusal.unknownName(what, name, names);
+    }
+    return found;
+  }
+
+  /** kJ/(kg·K). */
+  double specificHeat() {
+    if (this == HONEY) {
+      return 2.26;
+    }
+    if (this == SUGAR) {
+      return 1.24;
+    }
+    return (4.19 * waterPercent + 0.84 * (100 - waterPercent)) / 100;
+  }
+
+  double edibleKg(double massKg) {
+    return massKg * (1 - refusePercent / 100);
+  }
+
+  double liquidKg(double edibleKg) {
+    return edibleKg * (1 - fibrePercent / 100);
+  }
+
+  /** The dissolved solids of the liquid, %: as measured, or the table's. */
+  double brix(OptionalDouble measured) {
+    if (measured.isEmpty() && brix.isEmpty()) {
+      throw Refusal.noSolution(
+          "There is no °Brix of the juice of " + name + " in the table; measure it and give it.");
+    }
+    return measured.orElseGet(brix::getAsDouble);
+  }
+
+  double sugarKg(double edibleKg, OptionalDouble measuredPercent) {
+    if (measuredPercent.isEmpty() && sugarsPercent.isEmpty()) {
+      throw Refusal.noSolution(
+          "USDA's table has no sugars for " + name + "; give them, in % of the edible part.");
+    }
+    return edibleKg * measuredPercent.orElseGet(sugarsPercent::getAsDouble) / 100;
+  }
+}

@@ -1,0 +1,187 @@
+package meadcell.must;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.OptionalDouble;
+import meadcell.catalogue.Refusal;
+import meadcell.ferment.Ferment;
+import meadcell.honey.Honey;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+
+class MustTest {
+  private static final OptionalDouble NONE = OptionalDouble.empty();
+
+  private static Object[][] recipe(Object[]... rows) {
+    return rows;
+  }
+
+  private static Object[] row(Object... cells) {
+    return cells;
+  }
+
+  @Property
+  void aRecipeOfHoneyAndWaterIsWhatTheHoneyFunctionsSay(
+      @ForAll @DoubleRange(min = 1, max = 100) double honey,
+      @ForAll @DoubleRange(min = 50, max = 300) double water,
+      @ForAll @DoubleRange(min = 13, max = 21) double moisture) {
+    Object[][] recipe = recipe(row("honey", honey, moisture), row("water", water, null));
+    double volume = Must.volume(recipe);
+    double gravity = Must.gravity(recipe);
+    assertEquals(Honey.gravity(volume, honey, moisture), gravity, 1e-12);
+    assertEquals(honey, Honey.needed(volume, gravity, moisture), 1e-9);
+    assertEquals(Honey.sugar(honey, moisture, 94), Must.sugar(recipe), 1e-9);
+  }
+
+  @Property
+  void mixingEqualPartsChangesNothing(
+      @ForAll @DoubleRange(min = 1, max = 40) double honey,
+      @ForAll @DoubleRange(min = 1, max = 50) double fruit) {
+    Object[][] once = recipe(row("honey", honey), row("water", 80.0), row("plum", fruit));
+    Object[][] twice =
+        recipe(
+            row("plum", fruit),
+            row("honey", honey),
+            row("water", 160.0),
+            row(null, null),
+            row("honey", honey),
+            row("plum", fruit));
+    assertEquals(Must.gravity(once), Must.gravity(twice), 1e-12);
+    assertEquals(2 * Must.volume(once), Must.volume(twice), 1e-9);
+    assertEquals(2 * Must.sugar(once), Must.sugar(twice), 1e-9);
+  }
+
+  @Property
+  void fruitInTheRecipeOrAfterwardsIsTheSame(
+      @ForAll @DoubleRange(min = 5, max = 40) double honey,
+      @ForAll @DoubleRange(min = 1, max = 50) double fruit) {
+    Object[][] without = recipe(row("honey", honey, null), row("water", 80.0, null));
+    Object[][] with =
+        recipe(row("honey", honey, null), row("water", 80.0, null), row("pear", fruit, 13.0));
+    assertEquals(
+        Must.gravity(with),
+        Must.afterFruit(
+            Must.volume(without), Must.gravity(without), "pear", fruit, OptionalDouble.of(13)),
+        1e-12);
+  }
+
+  @Property
+  void waterBringsAMustToItsTarget(
+      @ForAll @Scale(4) @DoubleRange(min = 1.06, max = 1.25) double gravity,
+      @ForAll @Scale(4) @DoubleRange(min = 1.01, max = 1.05) double target) {
+    double honey = Honey.needed(100, gravity, 17.2);
+    double water = Must.dilute(100, gravity, target);
+    double all = Honey.water(honey, gravity, 17.2) + water;
+    assertEquals(Honey.water(honey, target, 17.2), all, 1e-9 * all);
+    assertEquals(0, Must.dilute(100, gravity, gravity), 1e-9);
+  }
+
+  @Property
+  void aMixIsNoWarmerThanItsWarmestPart(
+      @ForAll @DoubleRange(min = 1, max = 100) double honeyKg,
+      @ForAll @DoubleRange(min = 1, max = 100) double waterKg,
+      @ForAll @DoubleRange(min = 5, max = 40) double honeyC,
+      @ForAll @DoubleRange(min = 5, max = 80) double waterC) {
+    double mixed =
+        Must.mixTemperature(
+            new String[] {"honey", "water"},
+            new double[] {honeyKg, waterKg},
+            new double[] {honeyC, waterC});
+    assertTrue(mixed >= Math.min(honeyC, waterC) - 1e-9);
+    assertTrue(mixed <= Math.max(honeyC, waterC) + 1e-9);
+  }
+
+  @Property
+  void nutrientsHoldTheNitrogen(
+      @ForAll @DoubleRange(min = 0, max = 600) double nitrogen,
+      @ForAll @DoubleRange(min = 1, max = 15) double organicPercent) {
+    for (Must.Rule rule : Must.Rule.values()) {
+      Must.Nutrient nutrient = Must.nutrient(100, nitrogen, organicPercent, rule);
+      double given =
+          nutrient.phosphate() * 28.014 / 132.056 + nutrient.organic() * organicPercent / 100;
+      assertEquals(nitrogen * 100 / 1000, given, 1e-9);
+      assertTrue(nutrient.phosphate() <= (rule == Must.Rule.EU ? 100 : 95.87));
+      assertTrue(nutrient.organic() >= -1e-12);
+    }
+  }
+
+  @Property
+  void feedingEndsAtTheThirdBreak(
+      @ForAll @Scale(4) @DoubleRange(min = 1.05, max = 1.2) double original) {
+    Object[][] rows = Must.feeding(100, 240, original, 4);
+    double before = 2;
+    double sum = 0;
+    for (Object[] row : rows) {
+      assertTrue((double) row[0] < before);
+      before = (double) row[0];
+      sum += (double) row[1];
+    }
+    assertEquals(240, sum, 1e-9);
+    assertEquals(Ferment.Break(original, 100.0 / 3, 0.995), before, 1e-12);
+  }
+
+  @Property
+  void acidsThereAndBack(@ForAll @DoubleRange(min = 0, max = 100) double amount) {
+    for (Must.Acid from : Must.Acid.values()) {
+      for (Must.Acid to : Must.Acid.values()) {
+        assertEquals(amount, Must.acidAs(Must.acidAs(amount, from, to), to, from), 1e-12);
+      }
+    }
+  }
+
+  @Test
+  void moreYeastForStrongerMustsWithoutAStep() {
+    assertEquals(Must.yeast(1, 1.1, NONE), Must.yeast(1, 1.1001, NONE), 0.001);
+    assertTrue(Must.yeast(1, 1.13, NONE) > Must.yeast(1, 1.12, NONE));
+  }
+
+  @Test
+  void sugarGoesWithTheMeasuredBrixUnlessGiven() {
+    assertEquals(
+        1.5 * Must.sugar(recipe(row("grape", 10.0))),
+        Must.sugar(recipe(row("grape", 10.0, 24.0))),
+        1e-12);
+    assertEquals(0.96 * 2, Must.sugar(recipe(row("grape", 10.0, 24.0, 20.0))), 1e-12);
+  }
+
+  @Test
+  void namesInAnySpelling() {
+    double expected = Must.fruitSugar("sour cherry", 10, 1, NONE);
+    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, 1, NONE));
+    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, 1, NONE));
+  }
+
+  @Test
+  void refusalsSayWhy() {
+    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, 1, NONE));
+    refuses("Did you mean honey?", () -> Must.gravity(recipe(row("hony", 1.0))));
+    refuses("is not known", () -> Must.fruitSugar("honey", 1, 1, NONE));
+    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, 1, NONE));
+    refuses("no sugars for elderberry", () -> Must.sugar(recipe(row("elderberry", 1.0))));
+    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, 1, NONE));
+    refuses("whole is 0.5", () -> Must.fruitJuice("apple", 1, 0.5, NONE));
+    refuses("Is the water missing?", () -> Must.gravity(recipe(row("honey", 10.0))));
+    refuses(
+        "row 2: mass is blank", () -> Must.gravity(recipe(row("honey", 1.0), row("water", null))));
+    refuses("row 1: mass is the text", () -> Must.gravity(recipe(row("honey", "1 kg"))));
+    refuses("it must be 10 to 30", () -> Must.gravity(recipe(row("honey", 1.0, 0.172))));
+    refuses("nothing else", () -> Must.gravity(recipe(row("water", 1.0, 5.0))));
+    refuses("name of an ingredient", () -> Must.gravity(recipe(row(3.0, 1.0))));
+    refuses("1 columns", () -> Must.gravity(recipe(row("honey"))));
+    refuses("every mass is 0", () -> Must.gravity(recipe(row("honey", 0.0))));
+    refuses("only blank", () -> Must.gravity(recipe(row(null, null))));
+    refuses("cannot raise", () -> Must.dilute(100, 1.08, 1.09));
+    refuses("MUST.DEACIDIFY", () -> Must.acidAdd(100, 6, 5, Must.Acid.MALIC));
+    refuses("whole number", () -> Must.feeding(100, 200, 1.1, 2.5));
+  }
+
+  private static void refuses(String why, Runnable call) {
+    Refusal refusal = assertThrows(Refusal.class, call::run);
+    assertTrue(refusal.getMessage().contains(why), refusal.getMessage());
+  }
+}
