@@ -25,10 +25,21 @@ final class Archive {
 
   /** Adds the files of a folder, and of the folders in it. */
   Archive addAll(String prefix, Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
+    return add(prefix, folder, Integer.MAX_VALUE, "");
+  }
+
+  /** Adds the files with this ending that lie in a folder itself. */
+  Archive addFolder(String prefix, Path folder, String ending) throws IOException {
+    return add(prefix, folder, 1, ending);
+  }
+
+  private Archive add(String prefix, Path folder, int depth, String ending) throws IOException {
+    try (Stream<Path> files = Files.walk(folder, depth)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         String name = folder.relativize(file).toString().replace('\\', '/');
-        add(prefix + name, Files.readAllBytes(file));
+        if (name.endsWith(ending)) {
+          add(prefix + name, Files.readAllBytes(file));
+        }
       }
     }
     return this;

@@ -1,7 +1,5 @@
 package meadcell.calc.build;
 
-import static meadcell.calc.build.Xml.with;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,39 +18,19 @@ final class CheckWorkbook {
   private static final List<String> HEADINGS =
       List.of("Call", "Gives", "Published", "Tolerance", "Holds", "Source", "Where");
 
-  private final Xml xml;
+  private final Sheets sheets;
   private int row = HEAD;
 
-  private CheckWorkbook(Xml xml) {
-    this.xml = xml;
+  private CheckWorkbook(Sheets sheets) {
+    this.sheets = sheets;
   }
 
   static byte[] write(List<CheckRow> rows) {
     int cells = rows.stream().mapToInt(row -> width(row.expected())).sum();
-    return Xml.document(
-        xml ->
-            xml.element(
-                "office:document",
-                with(
-                    "xmlns:office", "urn:oasis:names:tc:opendocument:xmlns:office:1.0",
-                    "xmlns:table", "urn:oasis:names:tc:opendocument:xmlns:table:1.0",
-                    "xmlns:text", "urn:oasis:names:tc:opendocument:xmlns:text:1.0",
-                    "xmlns:of", "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
-                    "office:version", "1.3",
-                    "office:mimetype", "application/vnd.oasis.opendocument.spreadsheet"),
-                () ->
-                    xml.element(
-                        "office:body",
-                        with(),
-                        () ->
-                            xml.element(
-                                "office:spreadsheet",
-                                with(),
-                                () ->
-                                    xml.element(
-                                        "table:table",
-                                        with("table:name", "Checks"),
-                                        () -> new CheckWorkbook(xml).table(rows, cells))))));
+    return Sheets.write(
+        sheets ->
+            sheets.sheet(
+                "Checks", new String[0], () -> new CheckWorkbook(sheets).table(rows, cells)));
   }
 
   private static int width(Object expected) {
@@ -62,15 +40,15 @@ final class CheckWorkbook {
   }
 
   private void table(List<CheckRow> rows, int cells) throws XMLStreamException {
-    row(
+    sheets.row(
         () -> {
-          text("All published numbers are met:");
-          formula("of:=AND([.E" + (HEAD + 1) + ":.E" + (HEAD + cells) + "])");
+          sheets.text(Sheets.HEADING, "All published numbers are met:");
+          sheets.formula("of:=AND([.E" + (HEAD + 1) + ":.E" + (HEAD + cells) + "])");
         });
-    row(
+    sheets.row(
         () -> {
           for (String heading : HEADINGS) {
-            text(heading);
+            sheets.text(Sheets.HEADING, heading);
           }
         });
     for (CheckRow check : rows) {
@@ -90,21 +68,21 @@ final class CheckWorkbook {
 
   private void check(CheckRow check, String call, Object expected) throws XMLStreamException {
     row++;
-    row(
+    sheets.row(
         () -> {
-          text(check.call());
-          formula("of:=" + call);
+          sheets.text(Sheets.PLAIN, check.call());
+          sheets.formula("of:=" + call);
           if (expected instanceof Double number) {
-            number(number);
-            number(check.tolerance());
-            formula("of:=ABS([.B%1$d]-[.C%1$d])<=[.D%1$d]".formatted(row));
+            sheets.number(number);
+            sheets.number(check.tolerance());
+            sheets.formula("of:=ABS([.B%1$d]-[.C%1$d])<=[.D%1$d]".formatted(row));
           } else {
-            text((String) expected);
-            number(check.tolerance());
-            formula("of:=EXACT([.B%1$d];[.C%1$d])".formatted(row));
+            sheets.text(Sheets.PLAIN, (String) expected);
+            sheets.number(check.tolerance());
+            sheets.formula("of:=EXACT([.B%1$d];[.C%1$d])".formatted(row));
           }
-          text(check.source());
-          text(check.where());
+          sheets.text(Sheets.PLAIN, check.source());
+          sheets.text(Sheets.PLAIN, check.where());
         });
   }
 
@@ -128,24 +106,5 @@ final class CheckWorkbook {
           .collect(Collectors.joining("|", "{", "}"));
     }
     return value instanceof String text ? '"' + text.replace("\"", "\"\"") + '"' : "" + value;
-  }
-
-  private void row(Xml.Content cells) throws XMLStreamException {
-    xml.element("table:table-row", with(), cells);
-  }
-
-  private void text(String text) throws XMLStreamException {
-    xml.element(
-        "table:table-cell",
-        with("office:value-type", "string"),
-        () -> xml.text("text:p", with(), text));
-  }
-
-  private void number(double value) throws XMLStreamException {
-    xml.empty("table:table-cell", "office:value-type", "float", "office:value", "" + value);
-  }
-
-  private void formula(String formula) throws XMLStreamException {
-    xml.empty("table:table-cell", "table:formula", formula);
   }
 }

@@ -17,6 +17,7 @@ import javax.tools.JavaCompiler;
 import javax.tools.ToolProvider;
 import meadcell.calc.AddIn;
 import meadcell.calc.UnoNames;
+import meadcell.calc.menu.Menu;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
 import org.apache.commons.math3.util.FastMath;
@@ -28,6 +29,14 @@ public final class Extension {
 
   /** The component, in the package. */
   static final String JAR = "meadcell-calc.jar";
+
+  /** The menu, in the package. */
+  static final String MENU_JAR = "meadcell-menu.jar";
+
+  private static final int FUNCTIONS_JAVA = 17;
+
+  /** As old as the office's own classes: the menu must run wherever the office finds a Java. */
+  private static final int MENU_JAVA = 8;
 
   private final Catalogue catalogue;
   private final List<String> families;
@@ -49,7 +58,9 @@ public final class Extension {
     this.work = work;
   }
 
-  /** Arguments: folder of the package's fixed files, licence, work folder, package to write. */
+  /**
+   * Arguments: folder of the package's fixed files, Java sources, work folder, package to write.
+   */
   public static void main(String[] arguments) throws IOException {
     new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
         .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
@@ -61,17 +72,18 @@ public final class Extension {
   }
 
   /** Writes the package. */
-  public void write(Path fixed, Path licence, Path target) throws IOException {
+  public void write(Path fixed, Path sources, Path target) throws IOException {
     Archive archive =
         new Archive()
             .addAll("", fixed)
-            .add("LICENSE", Files.readAllBytes(licence))
             .add("icon.png", Icon.png())
             .add("meadcell.components", Components.write(families))
             .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
-            .add(JAR, componentJar());
+            .add("guide.fods", GuideWorkbook.write(catalogue, families))
+            .add(JAR, componentJar())
+            .add(MENU_JAR, menuJar(sources));
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
@@ -87,54 +99,66 @@ public final class Extension {
   }
 
   private byte[] componentJar() throws IOException {
-    Path own = locationOf(AddIn.class);
-    Archive jar =
-        new Archive().add("META-INF/MANIFEST.MF", jarManifest()).addAll("", compiledInterfaces());
-    try (Stream<Path> files = Files.list(own.resolve("meadcell/calc"))) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        jar.add(own.relativize(file).toString(), Files.readAllBytes(file));
-      }
+    Path sources = Files.createDirectories(work.resolve("interfaces"));
+    List<Path> files = new ArrayList<>();
+    for (UnoInterface type : interfaces()) {
+      files.add(Files.writeString(sources.resolve(type.name() + ".java"), type.javaSource()));
     }
-    return jar.bytes();
+    return new Archive()
+        .add("META-INF/MANIFEST.MF", manifest(AddIn.class, libraryNames()))
+        .addAll("", compiled("interface-classes", FUNCTIONS_JAVA, files))
+        .addFolder("meadcell/calc/", locationOf(AddIn.class).resolve("meadcell/calc"), ".class")
+        .bytes();
+  }
+
+  private byte[] menuJar(Path sources) throws IOException {
+    String folder = "meadcell/calc/menu/";
+    List<Path> files;
+    try (Stream<Path> all = Files.list(sources.resolve(folder))) {
+      files = all.toList();
+    }
+    return new Archive()
+        .addFolder(folder, locationOf(Menu.class).resolve(folder), ".properties")
+        .add("META-INF/MANIFEST.MF", manifest(Menu.class, JAR + " " + libraryNames()))
+        .addAll("", compiled("menu-classes", MENU_JAVA, files))
+        .bytes();
+  }
+
+  private String libraryNames() {
+    return libraries.stream().map(l -> l.getFileName().toString()).collect(Collectors.joining(" "));
   }
 
   /** No UNO-Type-Path line: an empty one makes every call fail. */
-  private byte[] jarManifest() throws IOException {
+  private static byte[] manifest(Class<?> entry, String classPath) throws IOException {
     Manifest manifest = new Manifest();
     Attributes attributes = manifest.getMainAttributes();
     attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    attributes.put(new Attributes.Name("RegistrationClassName"), AddIn.class.getName());
-    attributes.put(
-        Attributes.Name.CLASS_PATH,
-        libraries.stream().map(l -> l.getFileName().toString()).collect(Collectors.joining(" ")));
+    attributes.put(new Attributes.Name("RegistrationClassName"), entry.getName());
+    attributes.put(Attributes.Name.CLASS_PATH, classPath);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     manifest.write(bytes);
     return bytes.toByteArray();
   }
 
-  private Path compiledInterfaces() throws IOException {
-    Path sources = Files.createDirectories(work.resolve("interfaces"));
-    Path classes = Files.createDirectories(work.resolve("interface-classes"));
+  private Path compiled(String folder, int release, List<Path> sources) throws IOException {
+    Path classes = Files.createDirectories(work.resolve(folder));
     List<String> command =
         new ArrayList<>(
             List.of(
                 "--release",
-                "17",
+                "" + release,
+                "-Xlint:-options",
                 "-classpath",
                 jarOf(XInterface.class).toString(),
                 "-d",
                 classes.toString()));
-    for (UnoInterface type : interfaces()) {
-      Path source = sources.resolve(type.name() + ".java");
-      Files.writeString(source, type.javaSource());
-      command.add(source.toString());
-    }
+    sources.forEach(source -> command.add(source.toString()));
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     if (compiler == null) {
       throw new IllegalStateException("the build needs a JDK, not a Java runtime alone");
     }
     if (compiler.run(null, null, null, command.toArray(String[]::new)) != 0) {
-      throw new IllegalStateException("the generated interfaces do not compile");
+      throw new IllegalStateException("does not compile: " + sources);
     }
     return classes;
   }

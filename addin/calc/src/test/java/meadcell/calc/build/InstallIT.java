@@ -11,7 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.zip.ZipFile;
+import java.util.stream.Stream;
 import meadcell.calc.office.Office;
 import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
@@ -56,13 +56,11 @@ class InstallIT {
   }
 
   private Path secondVersion() throws Exception {
+    Path first = TestOffice.extension().resolveSibling("package");
     Path fixed = folder.resolve("fixed");
-    try (ZipFile first = new ZipFile(TestOffice.extension().toFile())) {
-      for (String name : List.of("META-INF/manifest.xml", "description.xml", "LICENSE")) {
-        byte[] content = first.getInputStream(first.getEntry(name)).readAllBytes();
-        Path file = fixed.resolve(name);
-        Files.createDirectories(file.getParent());
-        Files.write(file, content);
+    try (Stream<Path> files = Files.walk(first)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, fixed.resolve(first.relativize(file).toString()));
       }
     }
     Path description = fixed.resolve("description.xml");
@@ -76,7 +74,7 @@ class InstallIT {
     Path target = folder.resolve("meadcell-second.oxt");
     try (URLClassLoader loader =
         new URLClassLoader(new URL[] {family.toUri().toURL()}, InstallIT.class.getClassLoader())) {
-      new Extension(loader, libraries, folder).write(fixed, fixed.resolve("LICENSE"), target);
+      new Extension(loader, libraries, folder).write(fixed, TestOffice.sources(), target);
     }
     return target;
   }

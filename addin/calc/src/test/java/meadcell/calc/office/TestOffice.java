@@ -15,6 +15,11 @@ public final class TestOffice {
     return Path.of(System.getProperty("meadcell.oxt"));
   }
 
+  /** Where the extension's own sources lie. */
+  public static Path sources() {
+    return Path.of("src/main/java").toAbsolutePath();
+  }
+
   public static synchronized Office get() throws Exception {
     if (office == null) {
       Office started = new Office();

@@ -1,0 +1,134 @@
+package meadcell.calc.menu;
+
+import com.sun.star.beans.NamedValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.deployment.PackageInformationProvider;
+import com.sun.star.lang.XMultiServiceFactory;
+import com.sun.star.sheet.XFunctionAccess;
+import com.sun.star.uno.UnoRuntime;
+import com.sun.star.uno.XComponentContext;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether all of it is there and works together: office, Java, functions, Calc. */
+public final class Installation {
+  private final XComponentContext context;
+  private final Texts texts;
+
+  public Installation(XComponentContext context) {
+    this.context = context;
+    this.texts = new Texts(setting("/org.openoffice.Setup/L10N", "ooLocale").split("[-_]")[0]);
+  }
+
+  /** The functions cannot be loaded; the message says why and what to do. */
+  static final class NotLoaded extends Exception {
+    private static final long serialVersionUID = 1;
+
+    NotLoaded(String message, Throwable cause) {
+      super(message, cause);
+    }
+  }
+
+  Texts texts() {
+    return texts;
+  }
+
+  /** The functions, if this Java can load them. */
+  Functions functions() throws NotLoaded {
+    try {
+      return (Functions) Class.forName(Functions.CLASS).getDeclaredConstructor().newInstance();
+    } catch (UnsupportedClassVersionError e) {
+      throw new NotLoaded(texts.say("javaTooOld", System.getProperty("java.version")), e);
+    } catch (ReflectiveOperationException e) {
+      throw new NotLoaded(texts.say("functionsFailed", e), e);
+    } catch (LinkageError e) {
+      throw new NotLoaded(texts.say("functionsFailed", e), e);
+    }
+  }
+
+  /** Versions, checks and verdict, a line each. */
+  public String report() {
+    String version = version();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        texts.say(
+            "versions",
+            version,
+            setting("/org.openoffice.Setup/Product", "ooName")
+                + " "
+                + setting("/org.openoffice.Setup/Product", "ooSetupVersionAboutBox"),
+            System.getProperty("java.version"),
+            System.getProperty("java.vendor")));
+    boolean sound = checks(lines);
+    sound &= cells(lines, version);
+    lines.add(texts.say(sound ? "sound" : "unsound"));
+    return String.join("\n", lines);
+  }
+
+  private boolean checks(List<String> lines) {
+    try {
+      Functions functions = functions();
+      List<String> missed = functions.missed();
+      if (missed.isEmpty()) {
+        lines.add(texts.say("checksMet", functions.checks()));
+      } else {
+        lines.add(texts.say("checksMissed", missed.size(), functions.checks()));
+        lines.addAll(missed);
+      }
+      return missed.isEmpty();
+    } catch (NotLoaded e) {
+      lines.add(e.getMessage());
+      return false;
+    }
+  }
+
+  /** The whole way: Calc, type library, component. */
+  private boolean cells(List<String> lines, String version) {
+    Object answer;
+    try {
+      answer =
+          as(XFunctionAccess.class, service("com.sun.star.sheet.FunctionAccess"))
+              .callFunction("CELLAR.VERSION", new Object[0]);
+    } catch (com.sun.star.uno.Exception e) {
+      answer = null; // said below, in words that help
+    }
+    if (!(answer instanceof String)) {
+      lines.add(texts.say("cellsFail"));
+      return false;
+    }
+    lines.add(texts.say(answer.equals(version) ? "cellsAnswer" : "cellsOther", answer));
+    return answer.equals(version);
+  }
+
+  private String version() {
+    for (String[] extension : PackageInformationProvider.get(context).getExtensionList()) {
+      if (extension[0].equals(Menu.PACKAGE)) {
+        return extension[1];
+      }
+    }
+    return "?";
+  }
+
+  private String setting(String path, String name) {
+    try {
+      Object settings =
+          as(
+                  XMultiServiceFactory.class,
+                  service("com.sun.star.configuration.ConfigurationProvider"))
+              .createInstanceWithArguments(
+                  "com.sun.star.configuration.ConfigurationAccess",
+                  new Object[] {new NamedValue("nodepath", path)});
+      return String.valueOf(as(XNameAccess.class, settings).getByName(name));
+    } catch (com.sun.star.uno.Exception e) {
+      throw new com.sun.star.uno.RuntimeException(e, path);
+    }
+  }
+
+  private Object service(String name) throws com.sun.star.uno.Exception {
+    return context.getServiceManager().createInstanceWithContext(name, context);
+  }
+
+  private static <T> T as(Class<T> type, Object object) {
+    return UnoRuntime.queryInterface(type, object);
+  }
+}

@@ -1,0 +1,67 @@
+package meadcell.calc.menu;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.star.uno.XComponentContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import meadcell.calc.office.TestOffice;
+import meadcell.catalogue.CheckRow;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+
+/** The menu's check of the installation, against the running office. */
+class InstallationIT {
+  @Test
+  void aSoundInstallationIsSaidToBeSound() throws Exception {
+    List<String> lines = new Installation(TestOffice.get().context()).report().lines().toList();
+    String version = Cellar.version();
+    assertTrue(lines.get(0).startsWith("Meadcell " + version + " in LibreOffice "), lines.get(0));
+    int checks = CheckRow.load(Cellar.catalogue()).size();
+    assertEquals("All %,d published numbers are met.".formatted(checks), lines.get(1));
+    assertEquals("Calc calls the functions: CELLAR.VERSION() gives " + version + ".", lines.get(2));
+    assertEquals("All is sound.", lines.get(3));
+    assertEquals(4, lines.size());
+  }
+
+  @Test
+  void aJavaThatIsTooOldForTheFunctionsIsNamed() throws Exception {
+    Class<?> installation = new OlderJava().loadClass(Installation.class.getName());
+    Object checked =
+        installation
+            .getConstructor(XComponentContext.class)
+            .newInstance(TestOffice.get().context());
+    String report = (String) installation.getMethod("report").invoke(checked);
+    String java = System.getProperty("java.version");
+    assertTrue(report.contains("Java " + java + " is too old for them. Install Java 17"), report);
+    assertTrue(report.endsWith("Something is wrong; the lines above say what."), report);
+  }
+
+  /** Loads the menu, and finds the functions compiled for a Java that does not exist yet. */
+  private static final class OlderJava extends ClassLoader {
+    private static final int MAJOR_VERSION_AT = 7;
+
+    OlderJava() {
+      super(InstallationIT.class.getClassLoader());
+    }
+
+    @Override
+    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+      Class<?> loaded = findLoadedClass(name);
+      if (loaded != null || !name.startsWith("meadcell.calc.")) {
+        return loaded != null ? loaded : super.loadClass(name, resolve);
+      }
+      try (InputStream in = getParent().getResourceAsStream(name.replace('.', '/') + ".class")) {
+        byte[] bytes = in.readAllBytes();
+        if (name.equals(Functions.CLASS)) {
+          bytes[MAJOR_VERSION_AT] = Byte.MAX_VALUE;
+        }
+        return defineClass(name, bytes, 0, bytes.length);
+      } catch (IOException e) {
+        throw new ClassNotFoundException(name, e);
+      }
+    }
+  }
+}
