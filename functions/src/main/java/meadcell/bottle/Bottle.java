@@ -138,7 +138,7 @@ public final class Bottle {
               name = "label",
               help = "Strength on the label",
               is = Quantity.PERCENT_VOL,
-              from = 0.5,
+              from = 1,
               to = 24)
           double label,
       @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
@@ -166,7 +166,7 @@ public final class Bottle {
               + " here. The label's boundary is 14 % vol, not 16.",
       caution = CHECK_LAW)
   public static String taxClass(
-      @Arg(name = "abv", help = "True strength", is = Quantity.PERCENT_VOL, from = 0.5, to = 60)
+      @Arg(name = "abv", help = "True strength", is = Quantity.PERCENT_VOL, from = 1, to = 60)
           double abv,
       @Arg(
               name = "co2",
@@ -239,7 +239,7 @@ public final class Bottle {
               above = 0,
               to = 30_000)
           double bottleMl,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 96)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
           double abv,
       @Arg(name = "rule", help = "Whose drink", byDefault = "usa") Drink rule) {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
@@ -271,7 +271,7 @@ public final class Bottle {
               above = 0,
               to = 1_000_000)
           double amountMl,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 0, to = 96)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
           double abv,
       @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 900)
           double sugar,
@@ -324,7 +324,7 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double temperatureC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 25)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
           double abv,
       @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 300)
           double sugar) {
@@ -359,7 +359,7 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double temperatureC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 25)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
           double abv,
       @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 300)
           double sugar) {
@@ -431,7 +431,7 @@ public final class Bottle {
   public static double referment(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 150)
           double sugar,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 25)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
           double abv,
       @Arg(
               name = "co2",
@@ -472,7 +472,7 @@ public final class Bottle {
   public static double delle(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 800)
           double sugar,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 0, to = 25)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
           double abv) {
     return sugar / 10 + 4.5 * abv;
   }
@@ -512,7 +512,7 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double toC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, above = 0, to = 96)
+      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
           double abv) {
     double mass = EthanolWater.massFraction(abv / 100);
     return volumeL * EthanolWater.density(mass, fromC) / EthanolWater.density(mass, toC);

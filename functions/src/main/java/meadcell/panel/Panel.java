@@ -246,7 +246,7 @@ public final class Panel {
               name = "discriminators",
               help = "Share of people who truly notice",
               is = Quantity.PERCENT,
-              above = 0,
+              from = 1,
               to = 100)
           double discriminatorsPercent,
       @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
