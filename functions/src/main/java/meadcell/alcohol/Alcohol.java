@@ -7,7 +7,6 @@ import meadcell.catalogue.Quantity;
 import meadcell.density.Balling;
 import meadcell.density.EthanolWater;
 import meadcell.density.Sucrose;
-import meadcell.density.Water;
 
 /** Strength, extract and sugar left. */
 @Family(name = "ALCOHOL", about = "Strength, extract and sugar left.")
@@ -26,8 +25,6 @@ public final class Alcohol {
   private static final double SUGAR_PER_PERCENT_VOL = 16.83;
 
   private static final double LINEAR_FACTOR = 131.25; // common practice, no source
-
-  private static final double WATER_20 = Water.bettinSpieweck(20);
 
   private Alcohol() {}
 
@@ -179,7 +176,7 @@ public final class Alcohol {
     double left =
         switch (kind) {
           case APPARENT -> Sucrose.massFractionFromGravity(present);
-          case REAL -> mead.extractGramsPerLitre() / (present * WATER_20);
+          case REAL -> mead.extractGramsPerLitre() / (present * Sucrose.WATER_20);
         };
     return 100 * (before - left) / before;
   }

@@ -29,7 +29,9 @@ public final class Sucrose {
 
   private static final double[] AT_20 = polynomial(20);
   private static final double[] GRAMS_PER_LITRE = Polynomial.timesX(AT_20);
-  static final double WATER_20 = AT_20[0];
+
+  /** Density of water at 20 °C: what a gravity is multiplied by to become a density. */
+  public static final double WATER_20 = AT_20[0];
 
   private Sucrose() {}
 

@@ -7,10 +7,10 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.density.EthanolWater;
 import meadcell.density.Mixture;
 import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
-import meadcell.density.Water;
 
 /** What an instrument says, made true. */
 @Family(name = "GRAVITY", about = "What an instrument says, made true.")
@@ -29,10 +29,6 @@ public final class Gravity {
   private static final String MUST = "Specific gravity of the unfermented must";
 
   private static final double BAUME_MODULUS = 145;
-  private static final double WATER_20 = Water.bettinSpieweck(20);
-
-  /** An extract, in g/L, so little below 0 that it is rounding. */
-  private static final double ROUNDING = 1e-6;
 
   private Gravity() {}
 
@@ -88,7 +84,7 @@ public final class Gravity {
           double calibrationC,
       @Arg(
               name = "original",
-              help = "Original gravity, once the batch ferments; left out for an unfermented must",
+              help = "Original gravity, only once the batch ferments",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 1,
               to = 1.2)
@@ -169,7 +165,7 @@ public final class Gravity {
   public static double fromOechsle(
       @Arg(name = "oe", help = "Degrees Oechsle", is = Quantity.OECHSLE, from = 0, to = 449)
           double oe) {
-    return 1 + oe / WATER_20;
+    return 1 + oe / Sucrose.WATER_20;
   }
 
   /** Degrees Oechsle from specific gravity. */
@@ -183,7 +179,7 @@ public final class Gravity {
   public static double toOechsle(
       @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.449)
           double sg) {
-    return (sg - 1) * WATER_20;
+    return (sg - 1) * Sucrose.WATER_20;
   }
 
   /** Refractometer reading corrected to 20 °C. */
@@ -261,7 +257,7 @@ public final class Gravity {
               help = "Specific gravity 20/20 °C",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
-              to = 1.45)
+              to = 1.44)
           double sg,
       @Arg(name = "temperature", help = "Temperature", is = Quantity.TEMPERATURE, from = 2, to = 40)
           double temperatureC,
@@ -273,7 +269,7 @@ public final class Gravity {
               to = 30,
               byDefault = "0")
           double abv) {
-    if (Mixture.extract(sg, abv / 100) < -ROUNDING) {
+    if (sg < EthanolWater.gravity20(abv / 100)) {
       throw Refusal.inconsistent(
           "sg "
               + Numbers.text(sg)
