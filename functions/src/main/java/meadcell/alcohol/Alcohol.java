@@ -118,7 +118,7 @@ public final class Alcohol {
               from = 0.98,
               to = 1.2)
           double gravity,
-      @Arg(name = "abv", help = "Measured alcohol", is = Quantity.PERCENT_VOL, above = 0, to = 30)
+      @Arg(name = "abv", help = "Measured alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 30)
           double abv) {
     return Fermentation.extract(gravity, abv);
   }
@@ -218,7 +218,7 @@ public final class Alcohol {
               name = "abv",
               help = "Alcohol that fermentation made",
               is = Quantity.PERCENT_VOL,
-              above = 0,
+              from = 1,
               to = 31)
           double abv,
       @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
@@ -252,7 +252,7 @@ public final class Alcohol {
               name = "brix",
               help = "Degrees Brix that the refractometer shows, at 20 °C",
               is = Quantity.BRIX,
-              above = 0,
+              from = 1,
               to = 50)
           double brix,
       @Arg(
@@ -328,7 +328,7 @@ public final class Alcohol {
       example = "ALCOHOL.BYMASS(14)",
       note = "In a mead the extract adds mass: there it is 0.7907 × % vol / gravity.")
   public static double byMass(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double abv) {
     return 100 * EthanolWater.massFraction(abv / 100);
   }
@@ -341,7 +341,7 @@ public final class Alcohol {
       source = R22,
       example = "ALCOHOL.BYVOLUME(40)")
   public static double byVolume(
-      @Arg(name = "abw", help = "Alcohol", is = Quantity.PERCENT_MASS, above = 0, to = 100)
+      @Arg(name = "abw", help = "Alcohol", is = Quantity.PERCENT_MASS, from = 1, to = 100)
           double abw) {
     return 100 * EthanolWater.volumeFraction(abw / 100);
   }
@@ -355,7 +355,7 @@ public final class Alcohol {
       example = "ALCOHOL.DENSITY(40;15)",
       note = "In vacuo; weights in air are 0.1 % less. For mead: GRAVITY.DENSITY.")
   public static double density(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, above = 0, to = 100)
+      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double abv,
       @Arg(
               name = "temperature",
