@@ -1,0 +1,56 @@
+package meadcell.samples;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.time.LocalDateTime;
+import java.util.function.BiFunction;
+import java.util.zip.CRC32;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+
+/** A zip file whose bytes depend on nothing but its content. */
+final class Repacked {
+  /** Where the zip format's clock starts: local time, so no zone comes in. */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  /** The type of an OpenDocument file must lie uncompressed at its front. */
+  private static final String MIMETYPE = "mimetype";
+
+  private Repacked() {}
+
+  /**
+   * The same entries in the same order, at one fixed time.
+   *
+   * @param change what to store for an entry's name and content; null leaves it out
+   */
+  static byte[] zip(byte[] zip, BiFunction<String, byte[], byte[]> change) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
+        ZipOutputStream out = new ZipOutputStream(bytes)) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        byte[] content = change.apply(entry.getName(), in.readAllBytes());
+        if (content != null) {
+          out.putNextEntry(entry(entry.getName(), content));
+          out.write(content);
+          out.closeEntry();
+        }
+      }
+    }
+    return bytes.toByteArray();
+  }
+
+  private static ZipEntry entry(String name, byte[] content) {
+    ZipEntry entry = new ZipEntry(name);
+    entry.setTimeLocal(TIME);
+    if (name.equals(MIMETYPE)) {
+      CRC32 crc = new CRC32();
+      crc.update(content);
+      entry.setMethod(ZipEntry.STORED);
+      entry.setSize(content.length);
+      entry.setCrc(crc.getValue());
+    }
+    return entry;
+  }
+}

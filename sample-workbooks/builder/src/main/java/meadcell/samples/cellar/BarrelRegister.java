@@ -1,0 +1,145 @@
+package meadcell.samples.cellar;
+
+import static meadcell.samples.sheet.Field.DATE;
+import static meadcell.samples.sheet.Field.TEXT;
+import static meadcell.samples.sheet.Field.VOLUME;
+import static meadcell.samples.sheet.Field.arg;
+import static meadcell.samples.sheet.Field.of;
+import static meadcell.samples.sheet.Field.words;
+import static meadcell.samples.sheet.Table.in;
+import static meadcell.samples.sheet.Table.out;
+
+import java.time.LocalDate;
+import meadcell.catalogue.Quantity;
+import meadcell.samples.sheet.Block;
+import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Page;
+import meadcell.samples.sheet.Table;
+
+/** Who made each cask, of what, how large, and everything it ever held. */
+final class BarrelRegister {
+  static final String TITLE = "Barrel register";
+  static final int CASKS = 8;
+  static final int FILLS = 12;
+
+  private BarrelRegister() {}
+
+  static void add(Book book) {
+    Page page = book.page(TITLE, 8, 22, 18, 12, 12, 9, 9, 9, 11, 11, 12, 13, 13);
+    Block block =
+        page.head(
+            "Barrel register",
+            "Inside sizes are measured once, empty and dry, through the bung hole and along the axis."
+                + " Everything about contents and wood follows from them.");
+    Table casks =
+        block.table(
+            CASKS,
+            in("Cask", TEXT),
+            in("Cooper", TEXT),
+            in("Wood", TEXT),
+            in("Toast", words("none", "light", "medium", "heavy", "char")),
+            in("Made", of(Quantity.NUMBER, 0)),
+            in("Head", arg("BARREL.VOLUME", "head", 1)),
+            in("Bilge", arg("BARREL.VOLUME", "bilge", 1)),
+            in("Length", arg("BARREL.VOLUME", "length", 1)),
+            out("Inside volume", VOLUME, "BARREL.VOLUME([Head],[Bilge],[Length],units)"),
+            out("Wetted wood", of(Quantity.AREA, 2), "BARREL.AREA([Head],[Bilge],[Length],units)"),
+            out(
+                "Wood, 225 L = 1",
+                of(Quantity.NUMBER, 2),
+                "BARREL.OAKRATIO([Head],[Bilge],[Length],units)"),
+            in("Holds now", TEXT),
+            in("Filled on", DATE));
+    page.freeze(casks.top());
+    casks.fill(
+        new Object[][] {
+          {
+            "C1",
+            "cooperage in the valley",
+            "oak, American",
+            "char",
+            2021,
+            50.0,
+            60.0,
+            80.0,
+            "Heather 25",
+            LocalDate.of(2025, 5, 12)
+          },
+          {
+            "C2",
+            "cooperage by the lake",
+            "chestnut",
+            "light",
+            2016,
+            51.0,
+            64.0,
+            81.0,
+            "Heather 25",
+            LocalDate.of(2025, 5, 12)
+          },
+          {
+            "C3",
+            "cooperage by the lake",
+            "oak, sessile",
+            "medium",
+            2025,
+            50.5,
+            63.5,
+            81.0,
+            "Bochet 25",
+            LocalDate.of(2025, 6, 16)
+          },
+          {
+            "C4",
+            "cooperage in the valley",
+            "oak, sessile",
+            "light",
+            2018,
+            40.0,
+            50.0,
+            66.0,
+            "Cherry 25",
+            LocalDate.of(2025, 10, 6)
+          }
+        });
+    casks
+        .name("Cask", "register_cask")
+        .name("Head", "register_head")
+        .name("Bilge", "register_bilge")
+        .name("Length", "register_length")
+        .name("Inside volume", "register_volume")
+        .name("Wetted wood", "register_area")
+        .name("Holds now", "register_lot")
+        .name("Filled on", "register_filled");
+    block
+        .heading("Every past occupant, oldest first")
+        .note(
+            "One line for each fill of each cask. The sheet Barrels reads a cask's lines from here.");
+    Table occupants =
+        block.table(
+            FILLS,
+            in("Cask", TEXT),
+            in("Liquid", TEXT),
+            in("From", DATE),
+            in("To", DATE),
+            in("Strength", arg("BLEND.ABV", "abvs", 1)),
+            in("Volume", arg("BARREL.HISTORY", "volumes", 0)),
+            out("Months", of(Quantity.NUMBER, 0), "([To]-[From])*12/365.25"),
+            out("Fill", TEXT, "[Cask]&\"/\"&COUNTIF(INDEX(occupant_cask,1):[Cask],[Cask])"));
+    occupants.fill(
+        new Object[][] {
+          {"C1", "rye spirit", LocalDate.of(2021, 3, 1), LocalDate.of(2025, 3, 10), 60.0, 196},
+          {"C2", "white wine", LocalDate.of(2016, 10, 3), LocalDate.of(2019, 9, 2), 12.5, 224},
+          {"C2", "vermouth", LocalDate.of(2019, 9, 9), LocalDate.of(2023, 5, 8), 17.0, 225},
+          {"C2", "Heather 23", LocalDate.of(2023, 6, 5), LocalDate.of(2024, 5, 27), 13.8, 226},
+          {"C2", "Heather 24", LocalDate.of(2024, 6, 3), LocalDate.of(2025, 5, 9), 14.1, 225},
+          {"C4", "Cherry 23", LocalDate.of(2023, 9, 4), LocalDate.of(2024, 8, 26), 12.2, 112},
+          {"C4", "Cherry 24", LocalDate.of(2024, 9, 9), LocalDate.of(2025, 9, 29), 12.4, 113}
+        });
+    occupants
+        .name("Cask", "occupant_cask")
+        .name("Fill", "occupant_fill")
+        .name("Liquid", "occupant_liquid")
+        .name("Volume", "occupant_volume");
+  }
+}

@@ -1,0 +1,237 @@
+package meadcell.samples.sheet;
+
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ss.usermodel.Hyperlink;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+
+/** A part of a sheet that grows downwards: label, value, note; headings, notes, tables. */
+public final class Block {
+  private final Page page;
+  private final int column;
+  private final int columns;
+  private int labelColumns = 1;
+  private int row;
+
+  Block(Page page, int row, int column, int columns) {
+    this.page = page;
+    this.row = row;
+    this.column = column;
+    this.columns = columns;
+  }
+
+  /** Lets labels run over this many columns; the value stands in the next one. */
+  public Block labels(int labelColumns) {
+    this.labelColumns = labelColumns;
+    return this;
+  }
+
+  /** The next free row, counted from 0. */
+  public int row() {
+    return row;
+  }
+
+  public Block skip(int rows) {
+    row += rows;
+    return this;
+  }
+
+  Block head(String title, String lead) {
+    page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
+    row++;
+    lines(Look.LEAD, lead);
+    return this;
+  }
+
+  public Block heading(String text) {
+    row++;
+    page.text(row++, column, 1, columns, Look.HEADING, text).getRow().setHeightInPoints(18);
+    return this;
+  }
+
+  public Block note(String text) {
+    return lines(Look.NOTE, text);
+  }
+
+  /** Words on safety or law. */
+  public Block warning(String text) {
+    return lines(Look.WARNING, text);
+  }
+
+  /** A sentence worked out by a formula, over the whole width. */
+  public Block verdict(String formula, int rows) {
+    return verdict(formula, rows, "");
+  }
+
+  /** The same, under a name. */
+  public Block verdict(String formula, int rows, String name) {
+    XSSFCell cell = page.text(row, column, rows, columns, Look.VERDICT, "=" + formula);
+    if (!name.isEmpty()) {
+      page.book.name(name, cell);
+    }
+    row += rows;
+    return this;
+  }
+
+  private Block lines(Look look, String text) {
+    int rows = rows(text, page.width(column, columns), look);
+    page.text(row, column, rows, columns, look, text);
+    row += rows;
+    return this;
+  }
+
+  /** How many lines a text needs; a character of text is a little narrower than a digit. */
+  private static int rows(String text, int width, Look look) {
+    double perLine = width * 10.9 / look.points;
+    int rows = 0;
+    for (String line : text.split("\n")) {
+      rows += (int) Math.max(1, Math.ceil(line.length() / perLine));
+    }
+    return rows;
+  }
+
+  /** A cell to type into, with the value of the demonstration. */
+  public Block input(String label, Field field, Object demo, String name, String note) {
+    XSSFCell cell = line(Look.INPUT, label, field, demo, name, note);
+    page.validate(
+        field,
+        label,
+        new CellRangeAddress(
+            cell.getRowIndex(), cell.getRowIndex(), cell.getColumnIndex(), cell.getColumnIndex()));
+    return this;
+  }
+
+  /** A cell to type an answer into, right or wrong. */
+  public Block prompted(String label, Field field, String name, String message) {
+    XSSFCell cell = line(Look.INPUT, label, field, null, name, "");
+    page.prompt(
+        label,
+        message,
+        new CellRangeAddress(
+            cell.getRowIndex(), cell.getRowIndex(), cell.getColumnIndex(), cell.getColumnIndex()));
+    return this;
+  }
+
+  /** A value that stays as it is. */
+  public Block fixed(String label, Field field, Object value, String name) {
+    line(Look.RESULT, label, field, value, name, "");
+    return this;
+  }
+
+  /** A computed cell. */
+  public Block result(String label, Field field, String formula, String name, String note) {
+    line(Look.RESULT, label, field, "=" + formula, name, note);
+    return this;
+  }
+
+  private XSSFCell line(
+      Look look, String label, Field field, Object value, String name, String note) {
+    int valueColumn = column + labelColumns;
+    int noteColumns = columns - labelColumns - 1;
+    boolean noted = !note.isEmpty() && noteColumns > 0;
+    int rows =
+        Math.max(
+            rows(label, page.width(column, labelColumns), Look.LABEL),
+            noted ? rows(note, page.width(valueColumn + 1, noteColumns), Look.NOTE) : 1);
+    page.text(row, column, rows, labelColumns, Look.LABEL, label);
+    XSSFCell cell = page.put(row, valueColumn, look, field, false, value);
+    if (noted) {
+      page.text(row, valueColumn + 1, rows, noteColumns, Look.NOTE, note);
+    }
+    if (!name.isEmpty()) {
+      page.book.name(name, cell);
+    }
+    row += rows;
+    return cell;
+  }
+
+  /** One cell of a line: typed where it has a demonstration value, else computed. */
+  public record Entry(Field field, Object demo, String formula, String name) {
+    public static Entry typed(Field field, Object demo, String name) {
+      return new Entry(field, demo, null, name);
+    }
+
+    public static Entry worked(Field field, String formula, String name) {
+      return new Entry(field, null, "=" + formula, name);
+    }
+  }
+
+  /** Headers side by side, the first over the labels; null leaves a place free. */
+  public Block headers(String... headers) {
+    for (int i = 0; i < headers.length; i++) {
+      if (headers[i] == null) {
+        continue;
+      }
+      page.text(
+          row,
+          i == 0 ? column : column + labelColumns + i - 1,
+          1,
+          i == 0 ? labelColumns : 1,
+          Look.HEADER,
+          headers[i]);
+    }
+    row++;
+    return this;
+  }
+
+  /** A label and several cells side by side; null leaves a place free. */
+  public Block line(String label, Entry... entries) {
+    page.text(row, column, 1, labelColumns, Look.LABEL, label);
+    for (int i = 0; i < entries.length; i++) {
+      Entry entry = entries[i];
+      if (entry == null) {
+        continue;
+      }
+      boolean typed = entry.formula() == null;
+      XSSFCell cell =
+          page.put(
+              row,
+              column + labelColumns + i,
+              typed ? Look.INPUT : Look.RESULT,
+              entry.field(),
+              false,
+              typed ? entry.demo() : entry.formula());
+      if (typed) {
+        page.validate(
+            entry.field(),
+            label,
+            new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex()));
+      }
+      if (!entry.name().isEmpty()) {
+        page.book.name(entry.name(), cell);
+      }
+    }
+    row++;
+    return this;
+  }
+
+  /** Numbers of one array formula side by side, each under its header. */
+  public Block row(String formula, String[] headers, Field... fields) {
+    for (int i = 0; i < fields.length; i++) {
+      page.text(row, column + i, 1, 1, Look.HEADER, headers[i]);
+      page.put(row + 1, column + i, Look.RESULT, fields[i], false, null);
+    }
+    CellRangeAddress cells =
+        new CellRangeAddress(row + 1, row + 1, column, column + fields.length - 1);
+    page.book.later(() -> page.sheet.setArrayFormula(formula, cells));
+    row += 2;
+    return this;
+  }
+
+  /** A table with room for this many rows. */
+  public Table table(int rows, Table.Column... columns) {
+    Table table = new Table(page, row, column, rows, columns);
+    row = table.bottom();
+    return table;
+  }
+
+  /** A line that leads to another sheet. */
+  public Block link(String sheet, String note) {
+    XSSFCell cell = page.text(row, column, 1, 1, Look.LABEL, sheet);
+    Hyperlink link = page.book.workbook.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+    link.setAddress("'" + sheet + "'!A1");
+    cell.setHyperlink(link);
+    page.text(row++, column + 1, 1, columns - 1, Look.NOTE, note);
+    return this;
+  }
+}

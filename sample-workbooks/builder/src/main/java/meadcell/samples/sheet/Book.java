@@ -1,0 +1,131 @@
+package meadcell.samples.sheet;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.List;
+import java.util.Optional;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.cellar.Cellar;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Name;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** A workbook under construction. */
+public final class Book {
+  /** Fixed, so that the same book gives the same bytes. */
+  private static final Date CREATED = Date.from(Instant.parse("2026-11-01T00:00:00Z"));
+
+  /**
+   * LibreOffice keeps stored texts, when functions are missing, only of files by known programs.
+   */
+  private static final String TRUSTED = "Microsoft Excel";
+
+  final XSSFWorkbook workbook = new XSSFWorkbook();
+  final Styles styles = new Styles(workbook);
+  final CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+  private final List<Page> pages = new ArrayList<>();
+  private final List<Runnable> formulas = new ArrayList<>();
+
+  public Book(String title) {
+    workbook.addToolPack(functions);
+    workbook.getProperties().getCoreProperties().setTitle(title);
+    workbook.getProperties().getCoreProperties().setCreator("Meadcell");
+    workbook.getProperties().getCoreProperties().setCreated(Optional.of(CREATED));
+    workbook
+        .getProperties()
+        .getExtendedProperties()
+        .getUnderlyingProperties()
+        .setApplication(TRUSTED);
+  }
+
+  /** A new sheet with these column widths, in characters. */
+  public Page page(String title, int... widths) {
+    Page page = new Page(this, title, widths);
+    pages.add(page);
+    return page;
+  }
+
+  public XSSFWorkbook workbook() {
+    return workbook;
+  }
+
+  void name(String name, String reference) {
+    Name defined = workbook.createName();
+    defined.setNameName(name);
+    defined.setRefersToFormula(reference);
+  }
+
+  void name(String name, Cell cell) {
+    name(
+        name,
+        new CellReference(
+                cell.getSheet().getSheetName(),
+                cell.getRowIndex(),
+                cell.getColumnIndex(),
+                true,
+                true)
+            .formatAsString());
+  }
+
+  /** Formulas are set when all names are known. */
+  void later(Runnable formula) {
+    formulas.add(formula);
+  }
+
+  /** Computes every formula, draws the charts, and finishes each sheet. */
+  public Book finish() {
+    formulas.forEach(Runnable::run);
+    evaluate();
+    pages.forEach(Page::finish);
+    workbook.setActiveSheet(0);
+    return this;
+  }
+
+  /**
+   * Computes every formula, so that the file shows numbers wherever it is opened.
+   *
+   * @throws IllegalStateException naming every cell that has none
+   */
+  public void evaluate() {
+    functions.forget();
+    FormulaEvaluator evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+    List<String> problems = new ArrayList<>();
+    for (Sheet sheet : workbook) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          problem(evaluator, cell)
+              .ifPresent(
+                  problem ->
+                      problems.add(
+                          sheet.getSheetName() + "!" + cell.getAddress() + ": " + problem));
+        }
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new IllegalStateException(String.join("\n", problems));
+    }
+  }
+
+  private Optional<String> problem(FormulaEvaluator evaluator, Cell cell) {
+    functions.takeRefused();
+    try {
+      if (evaluator.evaluateFormulaCell(cell) != CellType.ERROR) {
+        return Optional.empty();
+      }
+    } catch (RuntimeException e) {
+      return Optional.of(cell.getCellFormula() + " fails: " + e);
+    }
+    return Optional.of(
+        cell.getCellFormula()
+            + functions.takeRefused().stream()
+                .map(refused -> ": " + refused.refusal().getMessage())
+                .findFirst()
+                .orElse(""));
+  }
+}

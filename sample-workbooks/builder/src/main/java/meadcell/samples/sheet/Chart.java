@@ -1,0 +1,206 @@
+package meadcell.samples.sheet;
+
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.XDDFColor;
+import org.apache.poi.xddf.usermodel.XDDFColorRgbBinary;
+import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
+import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
+import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisPosition;
+import org.apache.poi.xddf.usermodel.chart.BarDirection;
+import org.apache.poi.xddf.usermodel.chart.ChartTypes;
+import org.apache.poi.xddf.usermodel.chart.DisplayBlanks;
+import org.apache.poi.xddf.usermodel.chart.LegendPosition;
+import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
+import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
+import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
+import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
+import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/** A chart over cells of its own sheet: numbers against dates, or a bar for each label. */
+public final class Chart {
+  private static final double TITLE_POINTS = 12;
+  private static final String HEATHER = "46394F";
+  private static final String HONEY = "B9822F";
+  private static final String GRID = "D9D5DD";
+
+  /** Numbers against dates, as points or as a line; or numbers for labels. */
+  private record Series(String name, CellRangeAddress x, CellRangeAddress y, boolean line) {}
+
+  private final int[] corners;
+  private final String title;
+  private final String acrossTitle;
+  private final String upTitle;
+  private final List<Series> series = new ArrayList<>();
+  private double lowest = Double.NaN;
+  private double highest = Double.NaN;
+  private String format = "General";
+  private boolean bars;
+
+  /** A chart from the top left to the bottom right cell (row and column counted from 0). */
+  public Chart(
+      int row, int column, int toRow, int toColumn, String title, String across, String up) {
+    this.corners = new int[] {row, column, toRow, toColumn};
+    this.title = title;
+    this.acrossTitle = across;
+    this.upTitle = up;
+  }
+
+  public Chart points(String name, Table table, String x, String y) {
+    series.add(new Series(name, table.area(x, x), table.area(y, y), false));
+    return this;
+  }
+
+  public Chart line(String name, Table table, String x, String y) {
+    series.add(new Series(name, table.area(x, x), table.area(y, y), true));
+    return this;
+  }
+
+  /** One bar for each row. */
+  public Chart bars(String name, Table table, String labels, String values) {
+    bars = true;
+    return line(name, table, labels, values);
+  }
+
+  /** Fixed ends of the upright axis, and how its numbers are shown. */
+  public Chart up(double from, double to, String numberFormat) {
+    lowest = from;
+    highest = to;
+    format = numberFormat;
+    return this;
+  }
+
+  static int lastRow(XSSFSheet sheet) {
+    return sheet.getDrawingPatriarch() == null
+        ? 0
+        : sheet.getDrawingPatriarch().getCharts().stream()
+            .mapToInt(chart -> chart.getGraphicFrame().getAnchor().getRow2())
+            .max()
+            .orElse(0);
+  }
+
+  void draw(XSSFSheet sheet) {
+    XSSFDrawing drawing = sheet.createDrawingPatriarch();
+    XSSFChart chart =
+        drawing.createChart(
+            drawing.createAnchor(0, 0, 0, 0, corners[1], corners[0], corners[3], corners[2]));
+    chart.setTitleText(title);
+    chart.setTitleOverlay(false);
+    chart.getFormattedTitle().getParagraph(0).addDefaultRunProperties().setFontSize(TITLE_POINTS);
+    chart
+        .getFormattedTitle()
+        .getParagraph(0)
+        .getTextRuns()
+        .forEach(run -> run.setFontSize(TITLE_POINTS));
+    chart.displayBlanksAs(DisplayBlanks.GAP);
+    chart.getOrAddShapeProperties().setFillProperties(fill("FFFFFF"));
+    chart.getOrAddShapeProperties().setLineProperties(line(GRID, 0.75));
+    if (bars) {
+      drawBars(sheet, chart);
+    } else {
+      drawScatter(sheet, chart);
+    }
+  }
+
+  private XDDFValueAxis upright(XSSFChart chart) {
+    XDDFValueAxis up = chart.createValueAxis(AxisPosition.LEFT);
+    up.setTitle(upTitle);
+    up.setNumberFormat(format);
+    up.setCrosses(AxisCrosses.MIN);
+    up.getOrAddMajorGridProperties().setLineProperties(line(GRID, 0.5));
+    if (!Double.isNaN(lowest)) {
+      up.setMinimum(lowest);
+      up.setMaximum(highest);
+    }
+    return up;
+  }
+
+  private void drawScatter(XSSFSheet sheet, XSSFChart chart) {
+    XDDFValueAxis across = chart.createValueAxis(AxisPosition.BOTTOM);
+    across.setTitle(acrossTitle);
+    across.setNumberFormat("yyyy\\-mm\\-dd");
+    XDDFValueAxis up = upright(chart);
+    across.setCrosses(AxisCrosses.MIN);
+    XDDFScatterChartData data =
+        (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
+    data.setStyle(ScatterStyle.LINE_MARKER);
+    data.setVaryColors(false);
+    for (Series each : series) {
+      var drawn =
+          (XDDFScatterChartData.Series)
+              data.addSeries(
+                  XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.x()),
+                  XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
+      drawn.setTitle(each.name());
+      drawn.setSmooth(false);
+      if (each.line()) {
+        drawn.setMarkerStyle(MarkerStyle.NONE);
+        drawn.setLineProperties(line(HONEY, 2));
+      } else {
+        drawn.setMarkerStyle(MarkerStyle.CIRCLE);
+        XDDFLineProperties none = new XDDFLineProperties();
+        none.setFillProperties(new XDDFNoFillProperties());
+        drawn.setLineProperties(none);
+        mark(drawn);
+      }
+    }
+    chart.plot(data);
+    if (series.size() > 1) {
+      chart.getOrAddLegend().setPosition(LegendPosition.BOTTOM);
+    }
+  }
+
+  private static void mark(XDDFScatterChartData.Series series) {
+    XDDFShapeProperties filled = new XDDFShapeProperties();
+    filled.setFillProperties(fill(HEATHER));
+    filled.setLineProperties(line(HEATHER, 0.75));
+    series.getCTScatterSer().getMarker().setSpPr(filled.getXmlObject());
+  }
+
+  private void drawBars(XSSFSheet sheet, XSSFChart chart) {
+    XDDFCategoryAxis across = chart.createCategoryAxis(AxisPosition.BOTTOM);
+    across.setTitle(acrossTitle);
+    XDDFValueAxis up = upright(chart);
+    up.setCrossBetween(org.apache.poi.xddf.usermodel.chart.AxisCrossBetween.BETWEEN);
+    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, across, up);
+    data.setBarDirection(BarDirection.COL);
+    data.setVaryColors(false);
+    data.setGapWidth(60);
+    for (Series each : series) {
+      XDDFChartData.Series drawn =
+          data.addSeries(
+              XDDFDataSourcesFactory.fromStringCellRange(sheet, each.x()),
+              XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
+      drawn.setTitle(each.name());
+      XDDFShapeProperties shape = new XDDFShapeProperties();
+      shape.setFillProperties(fill(HONEY));
+      drawn.setShapeProperties(shape);
+    }
+    chart.plot(data);
+  }
+
+  private static XDDFSolidFillProperties fill(String hex) {
+    return new XDDFSolidFillProperties(color(hex));
+  }
+
+  private static XDDFColor color(String hex) {
+    return new XDDFColorRgbBinary(HexFormat.of().parseHex(hex));
+  }
+
+  private static XDDFLineProperties line(String hex, double points) {
+    XDDFLineProperties line = new XDDFLineProperties(fill(hex));
+    line.setWidth(points);
+    return line;
+  }
+}

@@ -1,0 +1,118 @@
+package meadcell.samples.sheet;
+
+import java.util.List;
+import meadcell.catalogue.ArgSpec;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.UnitSystem;
+import meadcell.cellar.Cellar;
+
+/**
+ * What a cell holds: the quantity, how many decimals it is shown with, and for an input what may be
+ * typed. Where an input feeds a function, limits and help are that argument's own.
+ */
+public record Field(
+    Quantity quantity, int decimals, String help, double from, double to, List<String> words) {
+  /** As many decimals as were typed. */
+  public static final int AS_TYPED = -1;
+
+  public static final Field TEXT = of(Quantity.TEXT, 0);
+  public static final Field DATE = of(Quantity.DATE, 0);
+  public static final Field DAYS = of(Quantity.DAYS, 0);
+  public static final Field NUMBER = of(Quantity.NUMBER, 2);
+  public static final Field COUNT = of(Quantity.COUNT, 0);
+  public static final Field PERCENT = of(Quantity.PERCENT, 1);
+  public static final Field PROBABILITY = of(Quantity.PROBABILITY, 4);
+  public static final Field SG = of(Quantity.SPECIFIC_GRAVITY, 4);
+  public static final Field ABV = of(Quantity.PERCENT_VOL, 2);
+  public static final Field VOLUME = of(Quantity.VOLUME, 1);
+  public static final Field MASS = of(Quantity.MASS, 1);
+  public static final Field LENGTH = of(Quantity.LENGTH, 1);
+  public static final Field TEMPERATURE = of(Quantity.TEMPERATURE, 1);
+  public static final Field GRAMS_PER_LITRE = of(Quantity.GRAM_PER_LITRE, 1);
+  public static final Field MILLIGRAMS_PER_LITRE = of(Quantity.MILLIGRAM_PER_LITRE, 0);
+
+  /** A number without limits. */
+  public static Field of(Quantity quantity, int decimals) {
+    return between(quantity, decimals, "", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+  }
+
+  /** A number between two limits, in the metric unit. */
+  public static Field between(
+      Quantity quantity, int decimals, String help, double from, double to) {
+    return new Field(quantity, decimals, help, from, to, List.of());
+  }
+
+  /** A number that a function takes: its quantity, limits and help come from the catalogue. */
+  public static Field arg(String function, String argument, int decimals) {
+    ArgSpec spec =
+        Cellar.catalogue().get(function).args().stream()
+            .filter(arg -> arg.name().equals(argument))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException(function + " takes no " + argument));
+    return new Field(
+        spec.quantity(),
+        decimals,
+        spec.description(),
+        Math.max(spec.declaration().from(), spec.declaration().above()),
+        Math.min(spec.declaration().to(), spec.declaration().below()),
+        spec.choices());
+  }
+
+  /** One of a few words. */
+  public static Field words(String... words) {
+    return new Field(
+        Quantity.TEXT, 0, "", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, List.of(words));
+  }
+
+  /** The number format without a unit, as tables show it. */
+  String plain() {
+    return switch (quantity) {
+      case TEXT -> "General";
+      case DATE -> "yyyy\\-mm\\-dd";
+      default ->
+          decimals == AS_TYPED ? "General" : decimals == 0 ? "0" : "0." + "0".repeat(decimals);
+    };
+  }
+
+  /** The number format with the unit behind the number. */
+  String withUnit(UnitSystem system) {
+    String unit = unit(system);
+    return unit.isEmpty() ? plain() : plain() + "\" " + unit + "\"";
+  }
+
+  /** The unit as shown; scales that need none stay without. */
+  String unit(UnitSystem system) {
+    return switch (quantity) {
+      case SPECIFIC_GRAVITY, PH, PROBABILITY, REFRACTIVE_INDEX, DATE -> "";
+      default -> quantity.unit(system);
+    };
+  }
+
+  boolean isNumber() {
+    return quantity != Quantity.TEXT;
+  }
+
+  boolean isDimensional() {
+    return quantity.isDimensional();
+  }
+
+  /** A metric number as a formula that follows the units switch, such as {@code 225*litre}. */
+  String following(double metric) {
+    String number = Double.toString(metric).replaceAll("\\.0$", "");
+    return switch (quantity) {
+      case VOLUME -> number + "*litre";
+      case MASS -> number + "*kilogram";
+      case LENGTH -> number + "*centimetre";
+      case TEMPERATURE -> number + "*degree+freezing";
+      case PRESSURE -> number + "*kilopascal";
+      case ROOM -> number + "*cubicmetre";
+      case DENSITY -> number + "*kilogram/litre";
+      default -> {
+        if (isDimensional()) {
+          throw new IllegalArgumentException("no factor for " + quantity);
+        }
+        yield number;
+      }
+    };
+  }
+}

@@ -1,0 +1,84 @@
+package meadcell.samples.sheet;
+
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The cell styles of one workbook, each made once. */
+final class Styles {
+  private static final String FONT = "Arial";
+
+  private final XSSFWorkbook workbook;
+  private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+
+  Styles(XSSFWorkbook workbook) {
+    this.workbook = workbook;
+    XSSFFont standard = workbook.getFontAt(0);
+    standard.setFontName(FONT);
+    standard.setFontHeightInPoints((short) 10);
+  }
+
+  XSSFCellStyle of(Look look, String format, boolean leftAligned) {
+    return styles.computeIfAbsent(
+        look + format + leftAligned, key -> make(look, format, leftAligned));
+  }
+
+  private XSSFCellStyle make(Look look, String format, boolean leftAligned) {
+    XSSFCellStyle style = workbook.createCellStyle();
+    XSSFFont font = workbook.createFont();
+    font.setFontName(FONT);
+    font.setFontHeightInPoints((short) look.points);
+    font.setBold(look.bold);
+    font.setColor(color(look.ink));
+    style.setFont(font);
+    style.setDataFormat(workbook.createDataFormat().getFormat(format));
+    style.setWrapText(look != Look.TITLE);
+    style.setVerticalAlignment(look.vertical());
+    if (look.align != null) {
+      style.setAlignment(look.align);
+    } else if (leftAligned) {
+      style.setAlignment(HorizontalAlignment.LEFT);
+      style.setIndention((short) (look.fill != null || look == Look.NOTE ? 1 : 0));
+    }
+    if (look.fill != null) {
+      style.setFillForegroundColor(color(look.fill));
+      style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+    if (look.frame != null) {
+      frame(style, look.frame);
+    } else if (look == Look.RESULT || look == Look.HEADER) {
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBorderRight(BorderStyle.THIN);
+      style.setBottomBorderColor(color("FFFFFF"));
+      style.setRightBorderColor(color("FFFFFF"));
+    }
+    if (look == Look.HEADING) {
+      style.setBorderBottom(BorderStyle.THIN);
+      style.setBottomBorderColor(color(look.ink));
+    }
+    style.setLocked(look != Look.INPUT);
+    return style;
+  }
+
+  private static void frame(XSSFCellStyle style, String ink) {
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setBorderRight(BorderStyle.THIN);
+    style.setTopBorderColor(color(ink));
+    style.setBottomBorderColor(color(ink));
+    style.setLeftBorderColor(color(ink));
+    style.setRightBorderColor(color(ink));
+  }
+
+  private static XSSFColor color(String hex) {
+    return new XSSFColor(HexFormat.of().parseHex(hex));
+  }
+}

@@ -1,0 +1,189 @@
+package meadcell.samples.sheet;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import meadcell.catalogue.UnitSystem;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+
+/**
+ * A table: header, unit line, rows. A computed column is written once, with {@code [Header]} for
+ * this row's cell under that header and {@code #} for the row's number; its cells stay empty while
+ * one of those under a header is.
+ */
+public final class Table {
+  private static final Pattern HEADER = Pattern.compile("\\[([^\\]]+)]");
+
+  /** One column. */
+  public record Column(String header, Field field, String formula, boolean always) {
+    boolean isInput() {
+      return formula == null;
+    }
+  }
+
+  /** A column to type into. */
+  public static Column in(String header, Field field) {
+    return new Column(header, field, null, false);
+  }
+
+  /** A computed column. */
+  public static Column out(String header, Field field, String formula) {
+    return new Column(header, field, formula, false);
+  }
+
+  /** A computed column whose formula itself cares for blank cells. */
+  public static Column always(String header, Field field, String formula) {
+    return new Column(header, field, formula, true);
+  }
+
+  private final Page page;
+  private final int top;
+  private final int left;
+  private final int rows;
+  private final List<Column> columns;
+
+  Table(Page page, int row, int left, int rows, Column... columns) {
+    this.page = page;
+    this.top = row + 2;
+    this.left = left;
+    this.rows = rows;
+    this.columns = List.of(columns);
+    int lines = 1;
+    for (int c = 0; c < columns.length; c++) {
+      page.text(row, left + c, 1, 1, Look.HEADER, columns[c].header());
+      page.text(row + 1, left + c, 1, 1, Look.UNIT, unit(columns[c].field()));
+      lines = Math.max(lines, lines(columns[c].header(), page.width(left + c, 1)));
+      writeColumn(c, columns[c]);
+    }
+    page.sheet.getRow(row).setHeightInPoints(13.5f * lines + 3);
+  }
+
+  private static int lines(String header, int width) {
+    int lines = 1;
+    int used = 0;
+    for (String word : header.split(" ")) {
+      if (used > 0 && used + 1 + word.length() > width * 0.92) {
+        lines++;
+        used = 0;
+      }
+      used += word.length() + 1;
+    }
+    return lines;
+  }
+
+  private static String unit(Field field) {
+    String metric = field.unit(UnitSystem.METRIC);
+    return field.isDimensional()
+        ? "=IF(units=\"US\",\"" + field.unit(UnitSystem.US) + "\",\"" + metric + "\")"
+        : metric;
+  }
+
+  private void writeColumn(int c, Column column) {
+    for (int r = top; r < top + rows; r++) {
+      Object value = column.isInput() ? null : "=" + formula(column, r);
+      page.put(
+          r, left + c, column.isInput() ? Look.INPUT : Look.RESULT, column.field(), true, value);
+    }
+    if (column.isInput()) {
+      page.validate(
+          column.field(),
+          column.header(),
+          new CellRangeAddress(top, top + rows - 1, left + c, left + c));
+    }
+  }
+
+  private String formula(Column column, int row) {
+    Set<String> cells = new LinkedHashSet<>();
+    String formula =
+        HEADER
+            .matcher(column.formula())
+            .replaceAll(
+                match -> {
+                  String cell = cell(match, row);
+                  cells.add(cell + "=\"\"");
+                  return java.util.regex.Matcher.quoteReplacement(cell);
+                });
+    formula = formula.replace("#", Integer.toString(row - top + 1));
+    if (column.always() || cells.isEmpty()) {
+      return formula;
+    }
+    String blank =
+        cells.size() == 1
+            ? cells.iterator().next()
+            : cells.stream().collect(Collectors.joining(",", "OR(", ")"));
+    return "IF(" + blank + ",\"\"," + formula + ")";
+  }
+
+  private String cell(MatchResult match, int row) {
+    return new CellReference(row, left + index(match.group(1)), false, true).formatAsString();
+  }
+
+  private int index(String header) {
+    for (int c = 0; c < columns.size(); c++) {
+      if (columns.get(c).header().equals(header)) {
+        return c;
+      }
+    }
+    throw new IllegalArgumentException("no column " + header);
+  }
+
+  /** Demonstration rows: the values of the columns to type into, in order; null stays blank. */
+  public Table fill(Object[]... demo) {
+    for (int r = 0; r < demo.length; r++) {
+      int next = 0;
+      for (int c = 0; c < columns.size(); c++) {
+        if (columns.get(c).isInput() && next < demo[r].length) {
+          Object value = demo[r][next++];
+          if (value != null) {
+            page.put(top + r, left + c, Look.INPUT, columns.get(c).field(), true, value);
+          }
+        }
+      }
+    }
+    return this;
+  }
+
+  /** The row below the table, counted from 0. */
+  int bottom() {
+    return top + rows;
+  }
+
+  /** First row with values, counted from 0. */
+  public int top() {
+    return top;
+  }
+
+  /** A column's cells, for formulas on the same sheet. */
+  public String range(String header) {
+    return area(header, header).formatAsString(null, true);
+  }
+
+  /** Gives a column a name that formulas on any sheet can use. */
+  public Table name(String header, String name) {
+    return nameBlock(header, header, name);
+  }
+
+  /** Gives the cells from one column to another a name. */
+  public Table nameBlock(String from, String to, String name) {
+    page.book.name(name, area(from, to).formatAsString(page.sheet.getSheetName(), true));
+    return this;
+  }
+
+  /** The cells from one column to another. */
+  public String block(String from, String to) {
+    return area(from, to).formatAsString(null, true);
+  }
+
+  /** One cell; rows count from 1. */
+  public String at(String header, int row) {
+    return new CellReference(top + row - 1, left + index(header), true, true).formatAsString();
+  }
+
+  CellRangeAddress area(String from, String to) {
+    return new CellRangeAddress(top, top + rows - 1, left + index(from), left + index(to));
+  }
+}
