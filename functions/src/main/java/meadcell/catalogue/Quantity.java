@@ -89,7 +89,8 @@ public enum Quantity {
     return system == UnitSystem.US ? usUnit : metricUnit;
   }
 
-  double toMetric(double value, UnitSystem system) {
+  /** The value in the metric unit. */
+  public double toMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? scale * value + offset : value;
   }
 

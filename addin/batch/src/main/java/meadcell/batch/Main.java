@@ -4,10 +4,14 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
+import meadcell.batch.command.Fill;
 import meadcell.batch.command.Functions;
 import meadcell.batch.command.SelfCheck;
+import meadcell.batch.plan.PlanMistake;
+import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -52,6 +56,7 @@ public final class Main {
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
     Main main = new Main();
     CommandLine commands = new CommandLine(main);
+    commands.addSubcommand(new Fill());
     commands.addSubcommand(new Eval());
     commands.addSubcommand(new Functions());
     commands.addSubcommand(new Explain());
@@ -65,9 +70,11 @@ public final class Main {
           if (main.debug) {
             exception.printStackTrace(err);
           }
-          return exception instanceof meadcell.catalogue.Refusal
-              ? ExitCode.REFUSED
-              : ExitCode.FAULT;
+          boolean refused =
+              exception instanceof Refusal
+                  || exception instanceof FileRefused
+                  || exception instanceof PlanMistake;
+          return refused ? ExitCode.REFUSED : ExitCode.FAULT;
         });
     return commands;
   }

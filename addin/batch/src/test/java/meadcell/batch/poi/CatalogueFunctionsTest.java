@@ -5,7 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.Locale;
 import java.util.stream.Stream;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.Place;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.LiteralCall;
@@ -61,20 +68,27 @@ class CatalogueFunctionsTest {
                 DynamicTest.dynamicTest(
                     name,
                     () -> {
-                      for (Workbook book : new Workbook[] {new HSSFWorkbook(), workbook}) {
-                        book.addToolPack(functions);
-                        Sheet any = book.createSheet();
+                      for (String kind : new String[] {"a.xls", "a.xlsx"}) {
+                        Book book = Books.open(empty(kind), kind, functions);
+                        BookSheet any = book.sheets().get(0);
+                        Place home = new Place(0, 0);
                         for (String spelling :
-                            new String[] {name, name.toLowerCase(), "_xll." + name}) {
-                          Cell cell = any.createRow(0).createCell(0);
-                          cell.setCellFormula(
-                              "CELLAR.WHY(\"" + name + "\",\"?\")&" + spelling + "()");
-                          book.getCreationHelper()
-                              .createFormulaEvaluator()
-                              .evaluateFormulaCell(cell);
+                            new String[] {name, name.toLowerCase(Locale.ROOT), "_xll." + name}) {
+                          any.putFormula(
+                              home, "CELLAR.WHY(\"" + name + "\",\"?\")&" + spelling + "()");
+                          book.calculation(functions, (s, r, c) -> true).result(any, home);
                         }
                       }
                     }));
+  }
+
+  private static byte[] empty(String kind) throws IOException {
+    try (Workbook book = kind.endsWith("x") ? new XSSFWorkbook() : new HSSFWorkbook()) {
+      book.createSheet();
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      book.write(bytes);
+      return bytes.toByteArray();
+    }
   }
 
   @Test

@@ -1,0 +1,55 @@
+package meadcell.batch.book;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import meadcell.batch.poi.CatalogueFunctions;
+
+/** A workbook in memory, independent of the file it came from. */
+public interface Book extends AutoCloseable {
+
+  /** Computes formulas of one workbook, as it stands now. */
+  interface Calculation {
+    /**
+     * The result of a cell's formula: {@code Double}, {@code String}, {@code Boolean} or {@link
+     * CellError}.
+     *
+     * @throws CannotCalculate when the formula, or what it depends on, is beyond this tool
+     */
+    Object result(BookSheet sheet, Place place) throws CannotCalculate;
+  }
+
+  /** Which formulas a calculation computes anew; all others stand for their stored results. */
+  interface Live {
+    boolean isLive(int sheet, int row, int column);
+  }
+
+  /** A formula that this tool cannot compute, with the reason. */
+  final class CannotCalculate extends Exception {
+    private static final long serialVersionUID = 1;
+
+    public CannotCalculate(String reason) {
+      super(reason, null, false, false);
+    }
+  }
+
+  List<? extends BookSheet> sheets();
+
+  Calculation calculation(CatalogueFunctions functions, Live live);
+
+  Optional<String> property(String name);
+
+  void property(String name, String value);
+
+  /** Whether anything was changed since it was opened. */
+  boolean isChanged();
+
+  /** What a user should know about the file, such as a signature that a change makes invalid. */
+  List<String> caveats();
+
+  void write(OutputStream out) throws IOException;
+
+  @Override
+  void close() throws IOException;
+}

@@ -1,0 +1,47 @@
+package meadcell.batch.book;
+
+import java.util.Optional;
+
+/** One sheet of a workbook. Rows and columns count from 0. */
+public interface BookSheet {
+  /** A note beside a cell. */
+  record Note(String author, String text) {}
+
+  String name();
+
+  /** Whether its author protected the sheet against changes. */
+  boolean isProtected();
+
+  /** The last row that holds anything, or -1. */
+  int lastRow();
+
+  /** The last column of a row that holds anything, or -1. */
+  int lastColumn(int row);
+
+  CellContent content(Place place);
+
+  /** The last cell of the merged range that holds the cell, or the cell itself. */
+  Place mergedEnd(Place place);
+
+  /** Puts a formula without a result. */
+  void putFormula(Place place, String formula);
+
+  /** Puts a plain value, or the stored result of the cell's formula. */
+  void putValue(Place place, Object value);
+
+  /** Empties the cell but keeps its style. */
+  void clear(Place place);
+
+  /**
+   * Gives a cell without a style of its own the style of another, and a number format.
+   *
+   * @param format number format, or empty to keep the other cell's
+   */
+  void copyStyle(Place from, Place to, String format);
+
+  Optional<Note> note(Place place);
+
+  void putNote(Place place, Note note);
+
+  void removeNote(Place place);
+}

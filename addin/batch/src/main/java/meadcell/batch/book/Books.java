@@ -1,0 +1,66 @@
+package meadcell.batch.book;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.Locale;
+import meadcell.batch.poi.CatalogueFunctions;
+import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.poifs.filesystem.FileMagic;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Opens workbooks of every kind, from bytes in memory. */
+public final class Books {
+  private static final String ENCRYPTED = "EncryptedPackage";
+
+  private Books() {}
+
+  /** The file name endings that are opened. */
+  public static boolean isKnown(String fileName) {
+    String name = fileName.toLowerCase(Locale.ROOT);
+    return name.endsWith(".xlsx") || name.endsWith(".xlsm") || name.endsWith(".xls");
+  }
+
+  /**
+   * Opens a workbook.
+   *
+   * @throws FileRefused when it is not one, with the reason for its owner
+   */
+  public static Book open(byte[] bytes, String fileName, CatalogueFunctions functions)
+      throws FileRefused {
+    if (bytes.length == 0) {
+      throw new FileRefused("The file is empty.");
+    }
+    String name = fileName.toLowerCase(Locale.ROOT);
+    FileMagic magic = FileMagic.valueOf(bytes);
+    try {
+      if (magic == FileMagic.OOXML && (name.endsWith(".xlsx") || name.endsWith(".xlsm"))) {
+        return new XlsxBook(new XSSFWorkbook(new ByteArrayInputStream(bytes)), bytes);
+      }
+      if (magic == FileMagic.OLE2) {
+        DirectoryNode root = new POIFSFileSystem(new ByteArrayInputStream(bytes)).getRoot();
+        if (root.hasEntryCaseInsensitive(ENCRYPTED)) {
+          throw new EncryptedDocumentException(ENCRYPTED);
+        }
+        if (name.endsWith(".xls")) {
+          return new XlsBook(new HSSFWorkbook(root, true), functions);
+        }
+      }
+    } catch (EncryptedDocumentException e) {
+      throw new FileRefused("The file is protected by a password; save it without one first.", e);
+    } catch (IOException | RuntimeException e) {
+      throw new FileRefused("The file is damaged: " + firstSentence(e), e);
+    }
+    throw new FileRefused(
+        isKnown(fileName)
+            ? "The file is not the kind of workbook that its name says."
+            : "Only .xlsx, .xlsm and .xls files are read.");
+  }
+
+  private static String firstSentence(Throwable e) {
+    String message = e.getMessage();
+    return message == null ? e.getClass().getSimpleName() : message.lines().findFirst().orElse("");
+  }
+}

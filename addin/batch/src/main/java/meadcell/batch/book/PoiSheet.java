@@ -1,0 +1,187 @@
+package meadcell.batch.book;
+
+import java.util.Optional;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.ClientAnchor;
+import org.apache.poi.ss.usermodel.Comment;
+import org.apache.poi.ss.usermodel.CreationHelper;
+import org.apache.poi.ss.usermodel.Drawing;
+import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/** A sheet that Apache POI reads and writes. */
+final class PoiSheet implements BookSheet {
+  private final PoiBook<?> book;
+  final Sheet sheet;
+  private boolean changed;
+  private boolean notesChanged;
+
+  PoiSheet(PoiBook<?> book, Sheet sheet) {
+    this.book = book;
+    this.sheet = sheet;
+  }
+
+  boolean isChanged() {
+    return changed;
+  }
+
+  boolean areNotesChanged() {
+    return notesChanged;
+  }
+
+  private void touch() {
+    changed = true;
+    book.touch();
+  }
+
+  @Override
+  public String name() {
+    return sheet.getSheetName();
+  }
+
+  @Override
+  public boolean isProtected() {
+    return sheet.getProtect();
+  }
+
+  @Override
+  public int lastRow() {
+    return sheet.getLastRowNum();
+  }
+
+  @Override
+  public int lastColumn(int row) {
+    Row line = sheet.getRow(row);
+    return line == null ? -1 : line.getLastCellNum() - 1;
+  }
+
+  private Cell cell(Place place) {
+    Row line = sheet.getRow(place.row());
+    return line == null ? null : line.getCell(place.column());
+  }
+
+  private Cell cellToWrite(Place place) {
+    touch();
+    Row line = sheet.getRow(place.row());
+    if (line == null) {
+      line = sheet.createRow(place.row());
+    }
+    Cell cell = line.getCell(place.column());
+    return cell == null ? line.createCell(place.column()) : cell;
+  }
+
+  @Override
+  public CellContent content(Place place) {
+    Cell cell = cell(place);
+    if (cell == null) {
+      return CellContent.BLANK;
+    }
+    CellType type = cell.getCellType();
+    String formula = null;
+    if (type == CellType.FORMULA) {
+      formula = cell.getCellFormula();
+      type = cell.getCachedFormulaResultType();
+    }
+    return switch (type) {
+      case NUMERIC -> new CellContent(cell.getNumericCellValue(), formula, book.look(cell));
+      case STRING -> new CellContent(cell.getStringCellValue(), formula, CellContent.Look.PLAIN);
+      case BOOLEAN -> new CellContent(cell.getBooleanCellValue(), formula, CellContent.Look.PLAIN);
+      case ERROR ->
+          new CellContent(
+              new CellError(FormulaError.forInt(cell.getErrorCellValue()).getString()),
+              formula,
+              CellContent.Look.PLAIN);
+      default ->
+          formula == null
+              ? CellContent.BLANK
+              : new CellContent(null, formula, CellContent.Look.PLAIN);
+    };
+  }
+
+  @Override
+  public Place mergedEnd(Place place) {
+    for (CellRangeAddress merged : sheet.getMergedRegions()) {
+      if (merged.isInRange(place.row(), place.column())) {
+        return new Place(merged.getLastRow(), merged.getLastColumn());
+      }
+    }
+    return place;
+  }
+
+  @Override
+  public void putFormula(Place place, String formula) {
+    Cell cell = cellToWrite(place);
+    if (cell.getCellType() == CellType.FORMULA) {
+      cell.setBlank(); // a shared formula's first cell hands it on before it goes
+    }
+    cell.setCellFormula(formula);
+  }
+
+  @Override
+  public void putValue(Place place, Object value) {
+    Cell cell = cellToWrite(place);
+    if (value instanceof Double number) {
+      cell.setCellValue(number);
+    } else if (value instanceof Boolean truth) {
+      cell.setCellValue(truth);
+    } else if (value instanceof CellError error) {
+      cell.setCellErrorValue(FormulaError.forString(error.text()).getCode());
+    } else {
+      cell.setCellValue((String) value);
+    }
+  }
+
+  @Override
+  public void clear(Place place) {
+    cellToWrite(place).setBlank();
+  }
+
+  @Override
+  public void copyStyle(Place from, Place to, String format) {
+    Cell target = cell(to);
+    Cell source = cell(from);
+    if (target == null || target.getCellStyle().getIndex() != book.plainStyle()) {
+      return;
+    }
+    var style =
+        source == null ? book.workbook.getCellStyleAt(book.plainStyle()) : source.getCellStyle();
+    target.setCellStyle(book.style(style, format));
+  }
+
+  @Override
+  public Optional<Note> note(Place place) {
+    Comment comment =
+        sheet.getCellComment(new org.apache.poi.ss.util.CellAddress(place.row(), place.column()));
+    return Optional.ofNullable(comment)
+        .map(c -> new Note(c.getAuthor(), c.getString().getString()));
+  }
+
+  @Override
+  public void putNote(Place place, Note note) {
+    Cell cell = cellToWrite(place);
+    notesChanged = true;
+    CreationHelper helper = book.workbook.getCreationHelper();
+    Comment comment = cell.getCellComment();
+    if (comment == null) {
+      Drawing<?> drawing = sheet.createDrawingPatriarch();
+      ClientAnchor anchor = helper.createClientAnchor();
+      anchor.setRow1(place.row());
+      anchor.setRow2(place.row() + 4);
+      anchor.setCol1(place.column() + 1);
+      anchor.setCol2(place.column() + 4);
+      comment = drawing.createCellComment(anchor);
+      cell.setCellComment(comment);
+    }
+    comment.setAuthor(note.author());
+    comment.setString(helper.createRichTextString(note.text()));
+  }
+
+  @Override
+  public void removeNote(Place place) {
+    cellToWrite(place).removeCellComment();
+    notesChanged = true;
+  }
+}

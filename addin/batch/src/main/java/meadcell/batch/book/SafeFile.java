@@ -1,0 +1,99 @@
+package meadcell.batch.book;
+
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParserFactory;
+import org.xml.sax.SAXException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * Puts a finished file in place, so that at every moment there is either the old file or the new
+ * one: a temporary file beside the target, read back, then moved over it.
+ */
+public final class SafeFile {
+  /** Something that writes a file's content. */
+  public interface Content {
+    void write(java.io.OutputStream out) throws IOException;
+  }
+
+  private SafeFile() {}
+
+  /** Refuses a file that another program has open. */
+  public static void requireUnlocked(Path file) throws FileRefused {
+    String name = file.getFileName().toString();
+    for (String lock : new String[] {"~$" + name, ".~lock." + name + "#"}) {
+      if (Files.exists(file.resolveSibling(lock))) {
+        throw new FileRefused(
+            "The file is open in another program (" + lock + " lies beside it); close it first.");
+      }
+    }
+  }
+
+  /** Writes {@code target} in one step; {@code like} lends its permissions. */
+  public static void write(Path target, Path like, Content content) throws IOException {
+    Path folder = target.toAbsolutePath().getParent();
+    Path temporary = Files.createTempFile(folder, ".meadcell-", ".tmp");
+    try {
+      try (FileOutputStream file = new FileOutputStream(temporary.toFile())) {
+        BufferedOutputStream out = new BufferedOutputStream(file, 1 << 16);
+        content.write(out);
+        out.flush();
+        file.getFD().sync();
+      }
+      readBack(temporary);
+      copyPermissions(like, temporary);
+      move(temporary, target);
+    } finally {
+      Files.deleteIfExists(temporary);
+    }
+  }
+
+  private static void move(Path from, Path to) throws IOException {
+    try {
+      Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void copyPermissions(Path from, Path to) throws IOException {
+    PosixFileAttributeView source = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    PosixFileAttributeView target = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (source != null && target != null && Files.exists(from)) {
+      target.setPermissions(source.readAttributes().permissions());
+    }
+  }
+
+  /** What was written must be a whole archive of well-formed parts. */
+  private static void readBack(Path file) throws IOException {
+    byte[] start;
+    try (InputStream in = Files.newInputStream(file)) {
+      start = in.readNBytes(2);
+    }
+    if (start.length < 2 || start[0] != 'P' || start[1] != 'K') {
+      return; // a binary workbook has no parts
+    }
+    try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(file))) {
+      var parser = SAXParserFactory.newInstance().newSAXParser();
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        byte[] part = zip.readAllBytes(); // checks the part's checksum
+        if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
+          parser.parse(new ByteArrayInputStream(part), new DefaultHandler());
+        }
+      }
+    } catch (SAXException | ParserConfigurationException e) {
+      throw new IOException("What was written does not read back: " + e.getMessage(), e);
+    }
+  }
+}

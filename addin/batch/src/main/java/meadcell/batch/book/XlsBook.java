@@ -1,0 +1,56 @@
+package meadcell.batch.book;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import meadcell.batch.poi.CatalogueFunctions;
+import org.apache.poi.hpsf.CustomProperties;
+import org.apache.poi.hpsf.DocumentSummaryInformation;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+
+/** An old binary workbook, {@code .xls}. */
+final class XlsBook extends PoiBook<HSSFWorkbook> {
+  XlsBook(HSSFWorkbook workbook, CatalogueFunctions functions) {
+    super(workbook);
+    workbook.addToolPack(functions); // names of add-in functions are part of this format
+  }
+
+  @Override
+  int plainStyle() {
+    return 15; // the format's first cell style after its 15 built-in parents
+  }
+
+  private CustomProperties properties() {
+    workbook.createInformationProperties();
+    DocumentSummaryInformation summary = workbook.getDocumentSummaryInformation();
+    CustomProperties properties = summary.getCustomProperties();
+    return properties == null ? new CustomProperties() : properties;
+  }
+
+  @Override
+  public Optional<String> property(String name) {
+    DocumentSummaryInformation summary = workbook.getDocumentSummaryInformation();
+    return summary == null || summary.getCustomProperties() == null
+        ? Optional.empty()
+        : Optional.ofNullable((String) summary.getCustomProperties().get(name));
+  }
+
+  @Override
+  public void property(String name, String value) {
+    CustomProperties properties = properties();
+    properties.put(name, value);
+    workbook.getDocumentSummaryInformation().setCustomProperties(properties);
+    touch();
+  }
+
+  @Override
+  public List<String> caveats() {
+    return List.of();
+  }
+
+  @Override
+  public void write(OutputStream out) throws IOException {
+    workbook.write(out);
+  }
+}

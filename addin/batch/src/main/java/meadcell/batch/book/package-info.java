@@ -1,0 +1,2 @@
+/** Workbooks at the level of cells, whatever their file format. */
+package meadcell.batch.book;

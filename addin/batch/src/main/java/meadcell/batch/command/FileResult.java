@@ -1,0 +1,72 @@
+package meadcell.batch.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import meadcell.batch.fill.FillReport;
+
+/** How one workbook ended. */
+record FileResult(
+    Path file, Path target, Status status, FillReport report, String sentence, long nanoseconds) {
+
+  /** The ways a workbook can end. */
+  enum Status {
+    WRITTEN,
+    UNCHANGED,
+    DRY_RUN,
+    REFUSED,
+    NOT_WRITTEN,
+    FAULT
+  }
+
+  static FileResult of(Path file, Path target, Status status, FillReport report) {
+    return new FileResult(file, target, status, report, "", 0);
+  }
+
+  static FileResult failed(Path file, Path target, Status status, String sentence) {
+    return new FileResult(file, target, status, null, sentence, 0);
+  }
+
+  FileResult after(long elapsed) {
+    return new FileResult(file, target, status, report, sentence, elapsed);
+  }
+
+  boolean isDone() {
+    return report != null;
+  }
+
+  List<FillReport.Remark> remarks() {
+    return report == null ? List.of() : report.remarks();
+  }
+
+  /** The line that the terminal shows. */
+  String line() {
+    if (!isDone()) {
+      return file
+          + ": "
+          + status.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+          + ". "
+          + sentence;
+    }
+    List<String> counts = new ArrayList<>();
+    counts.add(report.changes().size() + " cells filled");
+    add(counts, report.unchangedCells(), "as before");
+    add(counts, report.count(FillReport.Code.UNDERSTOOD), "read from unusual input");
+    add(counts, report.count(FillReport.Code.LEFT_EMPTY), "left empty");
+    add(counts, report.count(FillReport.Code.STALE), "could not be computed again");
+    String where =
+        switch (status) {
+          case DRY_RUN -> " (dry run)";
+          case UNCHANGED -> " (no change)";
+          default -> target.equals(file) ? "" : " -> " + target;
+        };
+    return file + where + ": " + String.join(", ", counts);
+  }
+
+  private static void add(List<String> counts, long count, String what) {
+    if (count > 0) {
+      counts.add(count + " " + what);
+    }
+  }
+}

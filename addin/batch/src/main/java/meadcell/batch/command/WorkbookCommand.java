@@ -1,0 +1,285 @@
+package meadcell.batch.command;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import meadcell.batch.ExitCode;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.SafeFile;
+import meadcell.batch.fill.FillReport;
+import meadcell.batch.plan.PlanMistake;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.cellar.Cellar;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that read workbooks and write changed ones. */
+abstract class WorkbookCommand implements Callable<Integer> {
+  private static final int REMARKS_SHOWN = 20;
+
+  @Parameters(arity = "1..*", paramLabel = "WORKBOOK", description = "The workbooks.")
+  private List<Path> workbooks;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the results; the workbooks themselves stay as they are.")
+  private Path out;
+
+  @Option(
+      names = "--in-place",
+      description = "Change the workbooks themselves; each keeps a copy with .bak behind its name.")
+  private boolean inPlace;
+
+  @Option(names = "--force", description = "Replace a different file of the same name in --out.")
+  private boolean force;
+
+  @Option(names = "--dry-run", description = "Report the same, write nothing.")
+  private boolean dryRun;
+
+  @Option(names = "--report", paramLabel = "FILE", description = "Write all details as JSON.")
+  private Path report;
+
+  @Option(
+      names = "--jobs",
+      paramLabel = "N",
+      description = "Work on N workbooks at once (default: ${DEFAULT-VALUE}).")
+  private int jobs = 1;
+
+  @Option(names = "--no-progress", description = "No progress bar.")
+  private boolean noProgress;
+
+  @Spec CommandSpec spec;
+
+  /** What a command does to one workbook in memory. */
+  record Work(FillReport report, boolean changed) {}
+
+  /** Changes one workbook in memory. Called from several threads at once. */
+  abstract Work work(Book book, CatalogueFunctions functions) throws PlanMistake;
+
+  /** Looks for mistakes that should stop the run before any workbook is touched. */
+  void prepare(List<Path> files) throws IOException, FileRefused, PlanMistake {
+    // most commands have nothing to prepare
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    checkDestination();
+    prepare(workbooks);
+    List<FileResult> results = run();
+    results.forEach(this::print);
+    printRemarks(results);
+    if (report != null) {
+      JsonReport.write(report, spec.name(), results);
+    }
+    return exitCode(results);
+  }
+
+  List<Path> workbooks() {
+    return workbooks;
+  }
+
+  private void checkDestination() throws IOException {
+    if (inPlace == (out != null) && !(dryRun && !inPlace)) {
+      throw usage("Say where the results go: either --out DIR or --in-place.");
+    }
+    if (jobs < 1) {
+      throw usage("--jobs must be at least 1.");
+    }
+    Set<Path> targets = new HashSet<>();
+    for (Path file : workbooks) {
+      if (!targets.add(target(file).toAbsolutePath().normalize())) {
+        throw usage("Two workbooks would both become " + target(file) + ".");
+      }
+      if (out != null
+          && Files.exists(target(file))
+          && Files.exists(file)
+          && Files.isSameFile(target(file), file)) {
+        throw usage("--out is the workbook's own folder; use --in-place for that.");
+      }
+    }
+    if (out != null && !dryRun) {
+      Files.createDirectories(out);
+    }
+  }
+
+  private ParameterException usage(String sentence) {
+    return new ParameterException(spec.commandLine(), sentence);
+  }
+
+  private Path target(Path file) {
+    return out == null ? file : out.resolve(file.getFileName());
+  }
+
+  // ---- running ----------------------------------------------------------------------------
+
+  private List<FileResult> run() throws InterruptedException, ExecutionException {
+    ExecutorService pool = Executors.newFixedThreadPool(jobs);
+    try (ProgressBar bar = progressBar()) {
+      List<Future<FileResult>> pending = new ArrayList<>();
+      for (Path file : workbooks) {
+        pending.add(pool.submit(() -> stepped(file, bar)));
+      }
+      List<FileResult> results = new ArrayList<>();
+      for (Future<FileResult> result : pending) {
+        results.add(result.get());
+      }
+      return results;
+    } finally {
+      pool.shutdown();
+    }
+  }
+
+  private ProgressBar progressBar() {
+    boolean shown = !noProgress && workbooks.size() > 1 && System.console() != null;
+    return shown
+        ? new ProgressBarBuilder()
+            .setTaskName(spec.name())
+            .setInitialMax(workbooks.size())
+            .setUpdateIntervalMillis(200)
+            .build()
+        : null;
+  }
+
+  private FileResult stepped(Path file, ProgressBar bar) {
+    long start = System.nanoTime();
+    FileResult result = one(file).after(System.nanoTime() - start);
+    if (bar != null) {
+      bar.step();
+    }
+    return result;
+  }
+
+  /** One workbook, whatever it may be: nothing that goes wrong here stops the others. */
+  private FileResult one(Path file) {
+    Path target = target(file);
+    try {
+      SafeFile.requireUnlocked(file);
+      SafeFile.requireUnlocked(target);
+      byte[] bytes = Files.readAllBytes(file);
+      CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+      byte[] result = bytes;
+      Work work;
+      try (Book book = Books.open(bytes, file.getFileName().toString(), functions)) {
+        work = work(book, functions);
+        if (work.changed() && !dryRun) {
+          ByteArrayOutputStream written = new ByteArrayOutputStream(bytes.length + 4096);
+          book.write(written);
+          result = written.toByteArray();
+        }
+      }
+      return dryRun
+          ? FileResult.of(file, target, FileResult.Status.DRY_RUN, work.report())
+          : store(file, target, result, work.report());
+    } catch (FileRefused | PlanMistake e) {
+      return FileResult.failed(file, target, FileResult.Status.REFUSED, e.getMessage());
+    } catch (NoSuchFileException e) {
+      return FileResult.failed(
+          file, target, FileResult.Status.REFUSED, "There is no such file: " + e.getFile());
+    } catch (IOException e) {
+      return FileResult.failed(file, target, FileResult.Status.NOT_WRITTEN, e.toString());
+    } catch (RuntimeException e) {
+      return FileResult.failed(file, target, FileResult.Status.FAULT, "A fault in this tool: " + e);
+    } catch (OutOfMemoryError e) {
+      return FileResult.failed(
+          file,
+          target,
+          FileResult.Status.REFUSED,
+          "The workbook needs more memory; run java with -Xmx8g or more.");
+    }
+  }
+
+  private FileResult store(Path file, Path target, byte[] result, FillReport report)
+      throws IOException {
+    boolean exists = Files.exists(target);
+    if (exists && Arrays.equals(Files.readAllBytes(target), result)) {
+      return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
+    }
+    if (inPlace) {
+      Files.copy(file, freeBackup(file));
+    } else if (exists && !force) {
+      return FileResult.failed(
+          file,
+          target,
+          FileResult.Status.NOT_WRITTEN,
+          target + " is there already and differs; --force replaces it.");
+    }
+    SafeFile.write(target, file, stream -> stream.write(result));
+    return FileResult.of(file, target, FileResult.Status.WRITTEN, report);
+  }
+
+  private static Path freeBackup(Path file) {
+    Path backup = file.resolveSibling(file.getFileName() + ".bak");
+    for (int i = 2; Files.exists(backup); i++) {
+      backup = file.resolveSibling(file.getFileName() + ".bak" + i);
+    }
+    return backup;
+  }
+
+  // ---- telling ----------------------------------------------------------------------------
+
+  private void print(FileResult result) {
+    if (result.isDone()) {
+      spec.commandLine().getOut().println(result.line());
+    } else {
+      spec.commandLine().getErr().println(result.line());
+    }
+  }
+
+  private void printRemarks(List<FileResult> results) {
+    PrintWriter err = spec.commandLine().getErr();
+    int shown = 0;
+    int all = 0;
+    for (FileResult result : results) {
+      for (FillReport.Remark remark : result.remarks()) {
+        all++;
+        if (shown < REMARKS_SHOWN) {
+          shown++;
+          err.println("  " + (results.size() > 1 ? result.file() + ": " : "") + remark);
+        }
+      }
+    }
+    if (all > shown) {
+      err.println("  … and " + (all - shown) + " more; --report FILE lists all.");
+    }
+  }
+
+  private static int exitCode(List<FileResult> results) {
+    List<FileResult> failed = results.stream().filter(result -> !result.isDone()).toList();
+    if (failed.isEmpty()) {
+      return ExitCode.OK;
+    }
+    if (failed.size() < results.size()) {
+      return ExitCode.SOME_FAILED;
+    }
+    FileResult.Status status = failed.get(0).status();
+    boolean allAlike = failed.stream().allMatch(result -> result.status() == status);
+    return !allAlike
+        ? ExitCode.SOME_FAILED
+        : switch (status) {
+          case NOT_WRITTEN -> ExitCode.NOT_WRITTEN;
+          case FAULT -> ExitCode.FAULT;
+          default -> ExitCode.REFUSED;
+        };
+  }
+}

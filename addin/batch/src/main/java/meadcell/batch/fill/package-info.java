@@ -1,0 +1,2 @@
+/** Fills computed columns and cells of existing workbooks by a plan. */
+package meadcell.batch.fill;

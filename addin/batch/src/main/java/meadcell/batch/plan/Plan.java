@@ -1,0 +1,115 @@
+package meadcell.batch.plan;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Place;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.Nearest;
+
+/** A plan as read from its workbook. */
+public record Plan(List<PlanRow> rows, Names names) {
+  private static final List<String> REQUIRED = List.of("sheet", "result", "formula");
+  private static final List<String> COLUMNS =
+      List.of("sheet", "result", "formula", "format", "note");
+
+  public static Plan read(Path file, Catalogue catalogue)
+      throws IOException, FileRefused, PlanMistake {
+    try (Book book =
+        Books.open(
+            Files.readAllBytes(file),
+            file.getFileName().toString(),
+            new CatalogueFunctions(catalogue))) {
+      Names names = new Names();
+      List<PlanRow> rows = null;
+      for (BookSheet sheet : book.sheets()) {
+        switch (sheet.name().toLowerCase(Locale.ROOT)) {
+          case "fill" -> rows = rows(sheet, catalogue);
+          case "names" -> names(sheet, names);
+          default -> {}
+        }
+      }
+      if (rows == null) {
+        throw new PlanMistake(file.getFileName().toString(), "it has no sheet \"Fill\".");
+      }
+      if (rows.isEmpty()) {
+        throw new PlanMistake("Fill", "it has no line with a Result and a Formula.");
+      }
+      return new Plan(rows, names);
+    }
+  }
+
+  private static List<PlanRow> rows(BookSheet sheet, Catalogue catalogue) throws PlanMistake {
+    Map<String, Integer> columns = new HashMap<>();
+    int headerRow = headerRow(sheet, columns);
+    List<PlanRow> rows = new ArrayList<>();
+    for (int row = headerRow + 1; row <= sheet.lastRow(); row++) {
+      String result = text(sheet, row, columns.get("result"));
+      String formula = text(sheet, row, columns.get("formula"));
+      if (result.isEmpty() && formula.isEmpty()) {
+        continue;
+      }
+      String where = "Fill!" + new Place(row, columns.get("formula"));
+      if (result.isEmpty() || formula.isEmpty()) {
+        throw new PlanMistake(where, "a line needs both a Result and a Formula.");
+      }
+      String pattern = text(sheet, row, columns.get("sheet"));
+      rows.add(
+          new PlanRow(
+              where,
+              pattern.isEmpty() ? "*" : pattern,
+              result,
+              PlanFormula.parse(where, formula, catalogue),
+              text(sheet, row, columns.get("format"))));
+    }
+    return rows;
+  }
+
+  private static int headerRow(BookSheet sheet, Map<String, Integer> columns) throws PlanMistake {
+    for (int row = 0; row <= sheet.lastRow(); row++) {
+      columns.clear();
+      for (int column = 0; column <= sheet.lastColumn(row); column++) {
+        String name = text(sheet, row, column).toLowerCase(Locale.ROOT);
+        if (COLUMNS.contains(name)) {
+          columns.putIfAbsent(name, column);
+        }
+      }
+      if (columns.keySet().containsAll(REQUIRED)) {
+        return row;
+      }
+    }
+    String hint =
+        Nearest.to(text(sheet, 0, 2), COLUMNS).map(near -> " Is it " + near + "?").orElse("");
+    throw new PlanMistake(
+        "Fill", "no row has the headers Sheet, Result, Formula (and Format, Note)." + hint);
+  }
+
+  private static void names(BookSheet sheet, Names names) {
+    for (int row = 0; row <= sheet.lastRow(); row++) {
+      String header = text(sheet, row, 0);
+      for (int column = 1; column <= sheet.lastColumn(row) && !header.isEmpty(); column++) {
+        String other = text(sheet, row, column);
+        if (!other.isEmpty()) {
+          names.add(header, other);
+        }
+      }
+    }
+  }
+
+  private static String text(BookSheet sheet, int row, Integer column) {
+    CellContent content =
+        column == null ? CellContent.BLANK : sheet.content(new Place(row, column));
+    return content.value() == null ? "" : content.value().toString().strip();
+  }
+}

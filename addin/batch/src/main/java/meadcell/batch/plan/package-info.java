@@ -1,0 +1,2 @@
+/** Plans: what to fill, written by the meadmaker in a small workbook. */
+package meadcell.batch.plan;

@@ -1,0 +1,300 @@
+package meadcell.batch.poi;
+
+import java.util.HashMap;
+import java.util.Map;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellError;
+import meadcell.batch.book.Place;
+import org.apache.poi.hssf.usermodel.HSSFEvaluationWorkbook;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.EvaluationName;
+import org.apache.poi.ss.formula.EvaluationSheet;
+import org.apache.poi.ss.formula.EvaluationWorkbook;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.FormulaParsingWorkbook;
+import org.apache.poi.ss.formula.WorkbookEvaluator;
+import org.apache.poi.ss.formula.atp.AnalysisToolPak;
+import org.apache.poi.ss.formula.eval.BoolEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NotImplementedException;
+import org.apache.poi.ss.formula.eval.NumericValueEval;
+import org.apache.poi.ss.formula.eval.StringEval;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.ptg.NamePtg;
+import org.apache.poi.ss.formula.ptg.NameXPtg;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
+import org.apache.poi.ss.formula.udf.UDFFinder;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * POI's evaluator over a workbook of which only some formulas are computed. Every other formula
+ * stands for its stored result, so that what POI cannot compute elsewhere never stops it.
+ */
+public final class PoiCalculation implements Book.Calculation {
+  private final Workbook workbook;
+  private final Book.Live live;
+  private final WorkbookEvaluator evaluator;
+  private final View view;
+
+  public PoiCalculation(Workbook workbook, CatalogueFunctions functions, Book.Live live) {
+    this.workbook = workbook;
+    this.live = live;
+    this.view = new View(functions);
+    this.evaluator = new WorkbookEvaluator(view, null, null);
+    evaluator.setIgnoreMissingWorkbooks(true);
+  }
+
+  @Override
+  public Object result(BookSheet sheet, Place place) throws Book.CannotCalculate {
+    int index = workbook.getSheetIndex(sheet.name());
+    EvaluationCell cell = view.getSheet(index).getCell(place.row(), place.column());
+    try {
+      return plain(evaluator.evaluate(cell));
+    } catch (NotImplementedException e) {
+      Throwable root = e;
+      while (root.getCause() != null) {
+        root = root.getCause();
+      }
+      throw new Book.CannotCalculate(root.getMessage());
+    } catch (FormulaParseException e) {
+      throw new Book.CannotCalculate(e.getMessage());
+    }
+  }
+
+  private static Object plain(ValueEval value) {
+    if (value instanceof BoolEval truth) {
+      return truth.getBooleanValue();
+    }
+    if (value instanceof NumericValueEval number) {
+      return number.getNumberValue();
+    }
+    if (value instanceof StringEval text) {
+      return text.getStringValue();
+    }
+    return new CellError(((ErrorEval) value).getErrorString());
+  }
+
+  /** The workbook as the evaluator sees it. */
+  private final class View implements EvaluationWorkbook {
+    private final EvaluationWorkbook names;
+    private final FormulaTokens tokens;
+    private final UDFFinder functions;
+    private final Map<Integer, SheetView> sheets = new HashMap<>();
+
+    View(CatalogueFunctions functions) {
+      this.functions = new AggregatingUDFFinder(AnalysisToolPak.instance, functions);
+      this.names =
+          workbook instanceof XSSFWorkbook xssf
+              ? XSSFEvaluationWorkbook.create(xssf)
+              : HSSFEvaluationWorkbook.create((HSSFWorkbook) workbook);
+      this.tokens = new FormulaTokens((FormulaParsingWorkbook) names);
+    }
+
+    @Override
+    public EvaluationSheet getSheet(int sheetIndex) {
+      return sheets.computeIfAbsent(sheetIndex, SheetView::new);
+    }
+
+    @Override
+    public int getSheetIndex(EvaluationSheet sheet) {
+      return ((SheetView) sheet).index;
+    }
+
+    @Override
+    public Ptg[] getFormulaTokens(EvaluationCell cell) {
+      CellView viewed = (CellView) cell;
+      int row = viewed.getRowIndex();
+      int column = viewed.getColumnIndex();
+      if (viewed.isPartOfArrayFormulaGroup()) { // one formula, not copied down
+        row = viewed.getArrayFormulaRange().getFirstRow();
+        column = viewed.getArrayFormulaRange().getFirstColumn();
+      }
+      return tokens.of(viewed.cell.getCellFormula(), viewed.sheet.index, row, column);
+    }
+
+    @Override
+    public UDFFinder getUDFFinder() {
+      return functions;
+    }
+
+    @Override
+    public String getSheetName(int sheetIndex) {
+      return names.getSheetName(sheetIndex);
+    }
+
+    @Override
+    public int getSheetIndex(String sheetName) {
+      return names.getSheetIndex(sheetName);
+    }
+
+    @Override
+    public ExternalSheet getExternalSheet(int externSheetIndex) {
+      return names.getExternalSheet(externSheetIndex);
+    }
+
+    @Override
+    public ExternalSheet getExternalSheet(String first, String last, int externalWorkbookNumber) {
+      return names.getExternalSheet(first, last, externalWorkbookNumber);
+    }
+
+    @Override
+    public int convertFromExternSheetIndex(int externSheetIndex) {
+      return names.convertFromExternSheetIndex(externSheetIndex);
+    }
+
+    @Override
+    public ExternalName getExternalName(int externSheetIndex, int externNameIndex) {
+      return names.getExternalName(externSheetIndex, externNameIndex);
+    }
+
+    @Override
+    public ExternalName getExternalName(String name, String sheet, int externalWorkbookNumber) {
+      return names.getExternalName(name, sheet, externalWorkbookNumber);
+    }
+
+    @Override
+    public EvaluationName getName(NamePtg namePtg) {
+      return names.getName(namePtg);
+    }
+
+    @Override
+    public EvaluationName getName(String name, int sheetIndex) {
+      return names.getName(name, sheetIndex);
+    }
+
+    @Override
+    public String resolveNameXText(NameXPtg ptg) {
+      return names.resolveNameXText(ptg);
+    }
+
+    @Override
+    public SpreadsheetVersion getSpreadsheetVersion() {
+      return names.getSpreadsheetVersion();
+    }
+
+    @Override
+    public void clearAllCachedResultValues() {
+      sheets.clear();
+    }
+  }
+
+  private final class SheetView implements EvaluationSheet {
+    private final int index;
+    private final Sheet sheet;
+
+    SheetView(int index) {
+      this.index = index;
+      this.sheet = workbook.getSheetAt(index);
+    }
+
+    @Override
+    public EvaluationCell getCell(int row, int column) {
+      Row line = sheet.getRow(row);
+      Cell cell = line == null || column < 0 ? null : line.getCell(column);
+      return cell == null ? null : new CellView(this, cell);
+    }
+
+    @Override
+    public void clearAllCachedResultValues() {
+      // nothing is kept here
+    }
+
+    @Override
+    public int getLastRowNum() {
+      return sheet.getLastRowNum();
+    }
+
+    @Override
+    public boolean isRowHidden(int row) {
+      Row line = sheet.getRow(row);
+      return line != null && line.getZeroHeight();
+    }
+  }
+
+  /** A cell; a formula that is not live looks like the plain value it last gave. */
+  private final class CellView implements EvaluationCell {
+    private final SheetView sheet;
+    private final Cell cell;
+
+    CellView(SheetView sheet, Cell cell) {
+      this.sheet = sheet;
+      this.cell = cell;
+    }
+
+    @Override
+    public Object getIdentityKey() {
+      return cell;
+    }
+
+    @Override
+    public EvaluationSheet getSheet() {
+      return sheet;
+    }
+
+    @Override
+    public int getRowIndex() {
+      return cell.getRowIndex();
+    }
+
+    @Override
+    public int getColumnIndex() {
+      return cell.getColumnIndex();
+    }
+
+    @Override
+    public CellType getCellType() {
+      CellType type = cell.getCellType();
+      if (type != CellType.FORMULA
+          || live.isLive(sheet.index, cell.getRowIndex(), cell.getColumnIndex())) {
+        return type;
+      }
+      return cell.getCachedFormulaResultType();
+    }
+
+    @Override
+    public CellType getCachedFormulaResultType() {
+      return cell.getCachedFormulaResultType();
+    }
+
+    @Override
+    public double getNumericCellValue() {
+      return cell.getNumericCellValue();
+    }
+
+    @Override
+    public String getStringCellValue() {
+      return cell.getStringCellValue();
+    }
+
+    @Override
+    public boolean getBooleanCellValue() {
+      return cell.getBooleanCellValue();
+    }
+
+    @Override
+    public int getErrorCellValue() {
+      return cell.getErrorCellValue();
+    }
+
+    @Override
+    public CellRangeAddress getArrayFormulaRange() {
+      return cell.getArrayFormulaRange();
+    }
+
+    @Override
+    public boolean isPartOfArrayFormulaGroup() {
+      return cell.isPartOfArrayFormulaGroup();
+    }
+  }
+}

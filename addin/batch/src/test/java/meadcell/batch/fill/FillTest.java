@@ -1,0 +1,298 @@
+package meadcell.batch.fill;
+
+import static meadcell.batch.TestBooks.cell;
+import static meadcell.batch.TestBooks.open;
+import static meadcell.batch.TestBooks.row;
+import static meadcell.batch.TestBooks.rows;
+import static meadcell.batch.TestBooks.save;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import meadcell.batch.ExitCode;
+import meadcell.batch.Run;
+import meadcell.cellar.Cellar;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FillTest {
+  private static final String CORRECT = "GRAVITY.CORRECT([SG]; [Temp]; ; {OG})";
+
+  @TempDir Path folder;
+  private final Workbook log = new XSSFWorkbook();
+  private final Workbook plan = new XSSFWorkbook();
+  private Sheet sheet;
+
+  @BeforeEach
+  void sheets() {
+    sheet = log.createSheet("HH-22");
+    rows(plan.createSheet("Fill"), 0, row("Sheet", "Result", "Formula", "Format", "Note"));
+  }
+
+  private void plan(String sheetPattern, String result, String formula) {
+    Sheet fill = plan.getSheet("Fill");
+    rows(fill, fill.getLastRowNum() + 1, row(sheetPattern, result, formula, "0.000"));
+  }
+
+  private Run fill(String... more) throws IOException {
+    Path logFile = folder.resolve("log.xlsx");
+    if (!Files.exists(logFile)) {
+      save(log, logFile);
+    }
+    save(plan, folder.resolve("plan.xlsx"));
+    String[] fixed = {"fill", logFile.toString(), "--plan", folder.resolve("plan.xlsx").toString()};
+    String[] args = new String[fixed.length + more.length];
+    System.arraycopy(fixed, 0, args, 0, fixed.length);
+    System.arraycopy(more, 0, args, fixed.length, more.length);
+    return Run.of(args);
+  }
+
+  /** Fills into another folder and gives the result. */
+  private Workbook filled() throws IOException {
+    Run run = fill("--out", folder.resolve("out").toString());
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    return open(folder.resolve("out/log.xlsx"));
+  }
+
+  private void oneTable(Object[]... readings) {
+    rows(sheet, 0, row("Heather honey"), row(), row("OG:", 1.1), row());
+    rows(sheet, 4, row("Date", "SG", "Temp (°C)"));
+    rows(sheet, 5, readings);
+  }
+
+  private static String note(Cell cell) {
+    return cell.getCellComment().getString().getString();
+  }
+
+  private static double corrected(double reading, double temperature) {
+    return (Double) Cellar.catalogue().get("GRAVITY.CORRECT").call(reading, temperature, null, 1.1);
+  }
+
+  @Test
+  void writesLiveFormulasWithTheirValues() throws IOException {
+    oneTable(row(1, 1.08, 18), row(), row(9, 1.03, 16));
+    plan("HH-*", "True SG", CORRECT);
+    plan("HH-*", "ABV", "ALCOHOL.ABV({OG}; [True SG])");
+    Workbook filled = filled();
+    assertEquals("True SG", cell(filled, "HH-22", "D5").getStringCellValue());
+    Cell first = cell(filled, "HH-22", "D6");
+    assertEquals("GRAVITY.CORRECT(B6, C6, , $B$3)", first.getCellFormula());
+    assertEquals(corrected(1.08, 18), first.getNumericCellValue());
+    assertEquals("0.000", first.getCellStyle().getDataFormatString());
+    assertNull(cell(filled, "HH-22", "D7"), "a blank row stays blank");
+    assertEquals(
+        Cellar.catalogue().get("ALCOHOL.ABV").call(1.1, corrected(1.03, 16)),
+        cell(filled, "HH-22", "E8").getNumericCellValue());
+  }
+
+  @Test
+  void secondRunChangesNothing() throws IOException {
+    oneTable(row(1, 1.08, 18), row(2, "1.06 sg", 18), row(3, "?", 18), row(4, 1.3, 20));
+    plan("*", "True SG", CORRECT);
+    plan("*", "ABV", "ALCOHOL.ABV({OG}; [True SG])");
+    Run first = fill("--in-place");
+    assertEquals(ExitCode.OK, first.code(), first.err());
+    byte[] once = Files.readAllBytes(folder.resolve("log.xlsx"));
+    Run second = fill("--in-place");
+    assertTrue(second.out().contains("no change"), second.out());
+    assertArrayEquals(once, Files.readAllBytes(folder.resolve("log.xlsx")));
+    assertTrue(Files.exists(folder.resolve("log.xlsx.bak")));
+    assertFalse(Files.exists(folder.resolve("log.xlsx.bak2")));
+  }
+
+  @Test
+  void refreshFollowsChangedReadingsAndKeepsTypedCells() throws IOException {
+    oneTable(row(1, 1.08, 18), row(2, 1.06, 18));
+    plan("*", "True SG", CORRECT);
+    fill("--in-place");
+    Workbook changed = open(folder.resolve("log.xlsx"));
+    cell(changed, "HH-22", "B6").setCellValue("not read");
+    cell(changed, "HH-22", "D7").setBlank();
+    cell(changed, "HH-22", "D7").setCellValue(1.0601);
+    save(changed, folder.resolve("log.xlsx"));
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("hold what a person typed"), run.err());
+    Workbook again = open(folder.resolve("log.xlsx"));
+    assertEquals(CellType.BLANK, cell(again, "HH-22", "D6").getCellType());
+    assertEquals(1.0601, cell(again, "HH-22", "D7").getNumericCellValue());
+    fill("--in-place", "--overwrite");
+    assertEquals(
+        CellType.FORMULA, cell(open(folder.resolve("log.xlsx")), "HH-22", "D7").getCellType());
+  }
+
+  @Test
+  void valuesOnlyAreRefreshedToo() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    plan("*", "True SG", CORRECT);
+    fill("--in-place", "--write", "values");
+    Workbook changed = open(folder.resolve("log.xlsx"));
+    assertEquals(CellType.NUMERIC, cell(changed, "HH-22", "D6").getCellType());
+    assertEquals(corrected(1.08, 18), cell(changed, "HH-22", "D6").getNumericCellValue());
+    cell(changed, "HH-22", "B6").setCellValue(1.07);
+    save(changed, folder.resolve("log.xlsx"));
+    fill("--in-place", "--write", "values");
+    assertEquals(
+        corrected(1.07, 18),
+        cell(open(folder.resolve("log.xlsx")), "HH-22", "D6").getNumericCellValue());
+  }
+
+  @Test
+  void unusualReadingsAreReadWhereClearAndLeftEmptyWhereNot() throws IOException {
+    oneTable(
+        row(1, "1.085 sg", 18),
+        row(2, 1085, "64F"),
+        row(3, "~1.020", "18,5"),
+        row(4, "1,052", "18 C"),
+        row(5, "1.020-1.022", 18),
+        row(6, "1.018?", 18),
+        row(7, 1.05, "1,018"),
+        row(8, 1.05, null),
+        row(9, "=1/0", 18),
+        row(10, true, 18));
+    plan("*", "True SG", CORRECT);
+    Workbook filled = filled();
+    assertEquals(
+        "GRAVITY.CORRECT(1.085, C6, , $B$3)", cell(filled, "HH-22", "D6").getCellFormula());
+    assertTrue(note(cell(filled, "HH-22", "D6")).contains("\"1.085 sg\", read as 1.085"));
+    assertEquals(
+        "GRAVITY.CORRECT(1.085, ((64-32)/1.8), , $B$3)",
+        cell(filled, "HH-22", "D7").getCellFormula());
+    assertEquals(
+        "GRAVITY.CORRECT(1.02, 18.5, , $B$3)", cell(filled, "HH-22", "D8").getCellFormula());
+    assertEquals(corrected(1.052, 18), cell(filled, "HH-22", "D9").getNumericCellValue());
+    for (String empty : new String[] {"D10", "D11", "D12", "D13", "D14", "D15"}) {
+      Cell left = cell(filled, "HH-22", empty);
+      assertEquals(CellType.BLANK, left.getCellType(), empty);
+      assertTrue(note(left).startsWith("True SG stays empty: "), note(left));
+    }
+  }
+
+  @Test
+  void refusedInputStaysEmptyWithTheSentence() throws IOException {
+    oneTable(row(1, 1.05, 90));
+    plan("*", "True SG", CORRECT);
+    String note = note(cell(filled(), "HH-22", "D6"));
+    assertTrue(note.contains("temperature is 90 °C"), note);
+  }
+
+  @Test
+  void unitsOfHeadersAreConvertedForTheFunctionThatTakesThem() throws IOException {
+    rows(sheet, 0, row("Head (in)", 20), row("Bilge (in)", 25), row("Length (in)", 32));
+    rows(sheet, 4, row("Date", "Dip (mm)", "Temp (°F)"), row(1, 400, 60));
+    plan("*", "Metric (L)", "BARREL.CONTENTS({Head}; {Bilge}; {Length}; [Dip])");
+    plan("*", "In gallons", "BARREL.CONTENTS({Head}; {Bilge}; {Length}; [Dip]; \"US\")");
+    Workbook filled = filled();
+    assertEquals(
+        "BARREL.CONTENTS($B$1*2.54, $B$2*2.54, $B$3*2.54, B6/10)",
+        cell(filled, "HH-22", "D6").getCellFormula());
+    assertEquals(
+        "BARREL.CONTENTS($B$1, $B$2, $B$3, B6/25.4, \"US\")",
+        cell(filled, "HH-22", "E6").getCellFormula());
+    assertEquals(
+        cell(filled, "HH-22", "D6").getNumericCellValue(),
+        3.785411784 * cell(filled, "HH-22", "E6").getNumericCellValue(),
+        1e-9);
+  }
+
+  @Test
+  void severalTablesAndBlocksOfLabelsStayApart() throws IOException {
+    rows(sheet, 0, row("OG", 1.1), row(), row("Date", "SG", "Temp"), row(1, 1.08, 20));
+    rows(sheet, 5, row("Batch", "next one"), row("OG", 1.09), row());
+    rows(sheet, 8, row("Date", "SG", "Temp"), row(1, 1.07, 20), row("Average", 1.07, 20));
+    plan("*", "True SG", CORRECT);
+    Workbook filled = filled();
+    assertEquals("GRAVITY.CORRECT(B4, C4, , $B$1)", cell(filled, "HH-22", "D4").getCellFormula());
+    assertEquals(
+        "GRAVITY.CORRECT(B10, C10, , $B$7)", cell(filled, "HH-22", "D10").getCellFormula());
+    assertNull(cell(filled, "HH-22", "D6"));
+    assertNull(cell(filled, "HH-22", "D11"));
+  }
+
+  @Test
+  void labelledCellsAndWholeColumns() throws IOException {
+    oneTable(row(0, 1.1, 20), row(5, 1.06, 20));
+    sheet.getRow(2).createCell(4).setCellValue("Largest");
+    plan("*", "Largest", "MAX([all SG])");
+    Workbook filled = filled();
+    assertEquals("MAX($B$6:$B$7)", cell(filled, "HH-22", "F3").getCellFormula());
+    assertEquals(1.1, cell(filled, "HH-22", "F3").getNumericCellValue());
+  }
+
+  @Test
+  void otherSpellingsOfHeaders() throws IOException {
+    rows(sheet, 0, row("Starting gravity", 1.1), row(), row("Hydrometer", "T"), row(1.08, 20));
+    Sheet names = plan.createSheet("Names");
+    rows(names, 0, row("SG", "Hydrometer"), row("Temp", "T"), row("OG", "Starting gravity"));
+    plan("*", "True SG", CORRECT);
+    assertEquals("GRAVITY.CORRECT(A4, B4, , $B$1)", cell(filled(), "HH-22", "C4").getCellFormula());
+  }
+
+  @Test
+  void planMistakesStopBeforeAnyWorkbookIsTouched() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    assertMistake("GRAVITY.CORECT([SG]; [Temp])", "Fill!C2", "Did you mean GRAVITY.CORRECT?");
+    assertMistake("GRAVITY.CORRECT([SG])", "Fill!C3", "it takes GRAVITY.CORRECT(reading;");
+    assertMistake("GRAVITY.CORRECT([SG]; [Temp]", "Fill!C4", "not closed");
+    assertMistake("GRAVITY.CORRECT([SG]; [Temp], 3)", "Fill!C5", "by ; and by ,");
+    assertMistake("GRAVITY.CORRECT([Gravity]; [Tamp])", "Fill!C6", "was not found");
+  }
+
+  private void assertMistake(String formula, String where, String sentence) throws IOException {
+    plan("*", "Result", formula);
+    Run run = fill("--in-place");
+    assertEquals(ExitCode.REFUSED, run.code());
+    assertTrue(run.err().contains(where) && run.err().contains(sentence), run.err());
+    assertFalse(Files.exists(folder.resolve("log.xlsx.bak")));
+    Sheet fill = plan.getSheet("Fill");
+    fill.getRow(fill.getLastRowNum()).getCell(1).setBlank();
+    fill.getRow(fill.getLastRowNum()).getCell(2).setBlank();
+  }
+
+  @Test
+  void dryRunAndReportTellEverythingAndWriteNothingElse() throws IOException {
+    oneTable(row(1, 1.08, 18), row(2, "x", 18));
+    plan("*", "True SG", CORRECT);
+    Path report = folder.resolve("report.json");
+    Run run = fill("--dry-run", "--report", report.toString());
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    String json = Files.readString(report);
+    assertTrue(json.contains("\"status\": \"DRY_RUN\""), json);
+    assertTrue(json.contains("\"formula\": \"GRAVITY.CORRECT(B6, C6, , $B$3)\""), json);
+    assertTrue(json.contains("\"code\": \"LEFT_EMPTY\""), json);
+  }
+
+  @Test
+  void existingDifferentResultIsReplacedOnlyByForce() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    plan("*", "True SG", CORRECT);
+    filled();
+    assertEquals(ExitCode.OK, fill("--out", folder.resolve("out").toString()).code());
+    plan("*", "ABV", "ALCOHOL.ABV({OG}; [True SG])");
+    Run run = fill("--out", folder.resolve("out").toString());
+    assertEquals(ExitCode.NOT_WRITTEN, run.code());
+    assertTrue(run.err().contains("--force"));
+    assertEquals(ExitCode.OK, fill("--force", "--out", folder.resolve("out").toString()).code());
+  }
+
+  @Test
+  void lockedAndProtectedAreRespected() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    sheet.protectSheet("secret");
+    plan("*", "True SG", CORRECT);
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("protected"), run.err());
+    Files.writeString(folder.resolve(".~lock.log.xlsx#"), "");
+    assertEquals(ExitCode.REFUSED, fill("--in-place").code());
+  }
+}
