@@ -275,7 +275,7 @@ public final class Alcohol {
       example = "ALCOHOL.FROMDISTILLATE(0.9822)",
       note =
           "All of the alcohol has to come over, and both volumes are measured at 20 °C. 0.0001 in"
-              + " gravity is 0.08 % vol.",
+              + " gravity is 0.09 % vol.",
       caution =
           "Alcohol vapour burns. Distilling, even of a sample, needs a licence in many countries: ask"
               + " first.")
