@@ -14,6 +14,9 @@ final class Course {
   private static final double LOST_PER_ETHANOL =
       Balling.CO2_PER_ETHANOL + Balling.YEAST_PER_ETHANOL;
 
+  /** How far rounding may put an end of the course beyond itself. */
+  private static final double ROUNDING = 1e-9;
+
   private Course() {}
 
   /** g/L of ethanol in the mead. */
@@ -34,8 +37,8 @@ final class Course {
     return ethanol / (present * WATER_20 + LOST_PER_ETHANOL * ethanol);
   }
 
-  /** Gravity of the mead when so much ethanol has been made per g of must. */
-  static double gravity(double original, double ethanolPerMust) {
+  /** Gravity of the mead, above {@code least}, when so much ethanol has been made per g of must. */
+  static double gravity(double original, double ethanolPerMust, double least) {
     double extractPerMust =
         Sucrose.massFractionFromGravity(original) - Balling.EXTRACT_PER_ETHANOL * ethanolPerMust;
     double meadPerMust = 1 - LOST_PER_ETHANOL * ethanolPerMust;
@@ -49,7 +52,7 @@ final class Course {
                       ethanolPerMust * mustPerLitre / EthanolWater.PURE_ETHANOL_DENSITY_20)
                   - gravity;
             },
-            0.95,
-            1.3);
+            least - ROUNDING,
+            original + ROUNDING);
   }
 }

@@ -125,7 +125,8 @@ public final class Ferment {
               to = 1.15,
               byDefault = "0.995")
           double finalGravity) {
-    return Course.gravity(original, sharePercent / 100 * whole(original, finalGravity));
+    return Course.gravity(
+        original, sharePercent / 100 * whole(original, finalGravity), finalGravity);
   }
 
   private static double whole(double original, double finalGravity) {
