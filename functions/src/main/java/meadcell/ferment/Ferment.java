@@ -210,9 +210,11 @@ public final class Ferment {
               + " 1927). That gravity falls so is common practice, no source.",
       example = "FERMENT.FORECAST({0;2;4;6;8;10;12};{1.1;1.094;1.079;1.053;1.028;1.013;1.007})",
       note =
-          "Gives four cells in a row. At least five readings, from the start on; refused until the"
-              + " fall has slowed down, because before that no reading says where it ends.\n"
-              + "The standard error knows the scatter about the curve, not that ferments can stick.")
+          "Gives four cells in a row. At least five readings, from the start on. Refused until three"
+              + " of them lie behind the fastest fall and the fall is down to half of it: before that"
+              + " no curve says where it ends.\n"
+              + "The standard error knows the scatter about the curve, not that ferments can stick."
+              + " One with a long slow tail ends lower and later than forecast.")
   public static Forecast forecast(
       @Arg(name = "days", help = DAYS, is = Quantity.DAYS, from = 0, to = 1e6) double[] days,
       @Arg(
