@@ -56,10 +56,6 @@ final class Forecasting {
               + READINGS_AFTER_TURN
               + " must lie behind the fastest fall, and the fall must be down to half of it.");
     }
-    if (fit.span() <= POINTS * tolerance) {
-      throw Refusal.inconsistent(
-          "tolerance is " + Numbers.text(tolerance) + ", as much as the whole fall.");
-    }
     return new Ferment.Forecast(
         end,
         fit.floorError() / POINTS,

@@ -332,7 +332,7 @@ public final class Must {
       note =
           "The published range ends at 27 °Bx, SG 1.115, and is for grape must: above it the answer"
               + " stays at its end, not because strong musts need no more, but because nothing"
-              + " published says how much. Honey itself brings almost none.\n"
+              + " published says how much. Honey itself brings almost none (from memory).\n"
               + "More than yeast uses feeds spoilage.")
   public static double nitrogen(
       @Arg(

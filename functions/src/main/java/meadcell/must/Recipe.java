@@ -106,7 +106,6 @@ final class Recipe {
     if (liquidKg == 0) {
       throw Refusal.inconsistent("recipe holds nothing: every mass is 0.");
     }
-    Liquid liquid = new Liquid(liquidKg, solidsKg);
     if (solidsKg > liquidKg * Sucrose.massFractionFromGravity(Honey.THICKEST_MUST)) {
       throw Refusal.inconsistent(
           "recipe is "
@@ -115,6 +114,6 @@ final class Recipe {
               + Honey.THICKEST_MUST
               + " up to which a mixture is a must. Is the water missing?");
     }
-    return liquid;
+    return new Liquid(liquidKg, solidsKg);
   }
 }
