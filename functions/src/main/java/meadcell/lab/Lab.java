@@ -53,12 +53,12 @@ public final class Lab {
       gives = Quantity.GRAM_PER_LITRE,
       formula = "60.052 · titre · normality / sample",
       source = "Stoichiometry: acetic acid, 60.052 g/mol. Procedure: OIV-MA-AS313-02.",
-      example = "LAB.VOLATILEACIDITY(2;0.1;20)",
+      example = "LAB.VOLATILE(2;0.1;20)",
       note =
           "Sulfur dioxide and sorbic acid come over with the steam and count as acetic acid unless they"
               + " are taken off as the procedure says.",
       caution = CAUTION)
-  public static double volatileAcidity(
+  public static double Volatile(
       @Arg(name = "titre", help = TITRE, is = Quantity.MILLILITRE, above = 0, to = 100)
           double titre,
       @Arg(name = "normality", help = ALKALI, is = Quantity.NORMALITY, from = 0.005, to = 1)

@@ -27,7 +27,7 @@ class LabTest {
       @ForAll @Scale(4) @DoubleRange(min = 0.005, max = 0.2) double normality,
       @ForAll @Scale(4) @DoubleRange(min = 1, max = 500) double sample) {
     double moles = Lab.acidity(titre, normality, sample) / 75.043;
-    assertEquals(moles, Lab.volatileAcidity(titre, normality, sample) / 60.052, 1e-9 * moles);
+    assertEquals(moles, Lab.Volatile(titre, normality, sample) / 60.052, 1e-9 * moles);
     assertEquals(moles, Lab.so2(titre, normality, sample) / 32032, 1e-9 * moles);
   }
 }

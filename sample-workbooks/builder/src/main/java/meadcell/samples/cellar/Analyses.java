@@ -37,7 +37,7 @@ final class Analyses {
             in("Date", DATE),
             in("Free SO₂", arg("SULFITE.DECAY", "free", 0)),
             in("pH", arg("SULFITE.MOLECULAR", "ph", 2)),
-            in("Titre of volatile acid", arg("LAB.VOLATILEACIDITY", "titre", 2)),
+            in("Titre of volatile acid", arg("LAB.VOLATILE", "titre", 2)),
             in("Taster's note", TEXT),
             out(
                 "Molecular SO₂",
@@ -46,7 +46,7 @@ final class Analyses {
             out(
                 "Volatile acid",
                 of(Quantity.GRAM_PER_LITRE, 2),
-                "LAB.VOLATILEACIDITY([Titre of volatile acid],analysis_normality,analysis_sample)"));
+                "LAB.VOLATILE([Titre of volatile acid],analysis_normality,analysis_sample)"));
     page.freeze(log.top());
     log.fill(
         new Object[][] {
@@ -123,13 +123,13 @@ final class Analyses {
             .heading("How the titres are read")
             .input(
                 "Sodium hydroxide",
-                arg("LAB.VOLATILEACIDITY", "normality", 3),
+                arg("LAB.VOLATILE", "normality", 3),
                 0.1,
                 "analysis_normality",
                 "")
             .input(
                 "Mead distilled",
-                arg("LAB.VOLATILEACIDITY", "sample", 0),
+                arg("LAB.VOLATILE", "sample", 0),
                 20,
                 "analysis_sample",
                 "After OIV-MA-AS313-02.");
