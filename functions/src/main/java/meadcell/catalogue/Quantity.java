@@ -1,7 +1,5 @@
 package meadcell.catalogue;
 
-import java.util.function.UnaryOperator;
-
 /**
  * What a number measures, with its metric and its US unit.
  *
@@ -89,12 +87,6 @@ public enum Quantity {
 
   public String unit(UnitSystem system) {
     return system == UnitSystem.US ? usUnit : metricUnit;
-  }
-
-  /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */
-  String units(UnaryOperator<String> words) {
-    String metric = words.apply(metricUnit);
-    return isDimensional() ? metric + " (" + words.apply(usUnit) + ")" : metric;
   }
 
   /** The value in the metric unit. */

@@ -18,6 +18,9 @@ public interface Book extends AutoCloseable {
      * @throws CannotCalculate when the formula, or what it depends on, is beyond this tool
      */
     Object result(BookSheet sheet, Place place) throws CannotCalculate;
+
+    /** What a cell's formula reads. */
+    Reads reads(BookSheet sheet, Place place);
   }
 
   /** Which formulas a calculation computes anew; all others stand for their stored results. */

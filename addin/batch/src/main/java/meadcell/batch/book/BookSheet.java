@@ -29,6 +29,9 @@ public interface BookSheet {
   /** Puts a plain value, or the stored result of the cell's formula. */
   void putValue(Place place, Object value);
 
+  /** Leaves the value of a formula, or of the array formula that the cell is part of, in place. */
+  void freeze(Place place);
+
   /** Empties the cell but keeps its style. */
   void clear(Place place);
 

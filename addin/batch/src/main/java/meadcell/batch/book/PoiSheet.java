@@ -1,5 +1,7 @@
 package meadcell.batch.book;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -131,6 +133,30 @@ final class PoiSheet implements BookSheet {
       cell.setCellErrorValue(FormulaError.forString(error.text()).getCode());
     } else {
       cell.setCellValue((String) value);
+    }
+  }
+
+  @Override
+  public void freeze(Place place) {
+    Cell cell = cellToWrite(place);
+    if (!cell.isPartOfArrayFormulaGroup()) {
+      Object value = content(place).value();
+      cell.setBlank();
+      restore(place, value);
+      return;
+    }
+    Map<Place, Object> values = new LinkedHashMap<>();
+    for (var address : cell.getArrayFormulaRange()) {
+      Place each = new Place(address.getRow(), address.getColumn());
+      values.put(each, content(each).value());
+    }
+    sheet.removeArrayFormula(cell);
+    values.forEach(this::restore);
+  }
+
+  private void restore(Place place, Object value) {
+    if (value != null) {
+      putValue(place, value);
     }
   }
 

@@ -4,11 +4,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import meadcell.batch.fill.FillReport;
+import meadcell.batch.report.Report;
 
 /** How one workbook ended. */
 record FileResult(
-    Path file, Path target, Status status, FillReport report, String sentence, long nanoseconds) {
+    Path file, Path target, Status status, Report report, String sentence, long nanoseconds) {
 
   /** The ways a workbook can end. */
   enum Status {
@@ -20,7 +20,7 @@ record FileResult(
     FAULT
   }
 
-  static FileResult of(Path file, Path target, Status status, FillReport report) {
+  static FileResult of(Path file, Path target, Status status, Report report) {
     return new FileResult(file, target, status, report, "", 0);
   }
 
@@ -36,7 +36,7 @@ record FileResult(
     return report != null;
   }
 
-  List<FillReport.Remark> remarks() {
+  List<Report.Remark> remarks() {
     return report == null ? List.of() : report.remarks();
   }
 
@@ -50,15 +50,16 @@ record FileResult(
           + sentence;
     }
     List<String> counts = new ArrayList<>();
-    counts.add(report.changes().size() + " cells filled");
+    counts.add(report.changes().size() + " cells changed");
     add(counts, report.unchangedCells(), "as before");
-    add(counts, report.count(FillReport.Code.UNDERSTOOD), "read from unusual input");
-    add(counts, report.count(FillReport.Code.LEFT_EMPTY), "left empty");
-    add(counts, report.count(FillReport.Code.STALE), "could not be computed again");
+    add(counts, report.count(Report.Code.UNDERSTOOD), "read from unusual input");
+    add(counts, report.count(Report.Code.LEFT_EMPTY), "left empty");
+    add(counts, report.count(Report.Code.REFUSED), "refused");
+    add(counts, report.count(Report.Code.STALE), "could not be computed again");
     String where =
         switch (status) {
           case DRY_RUN -> " (dry run)";
-          case UNCHANGED -> " (no change)";
+          case UNCHANGED -> target.equals(file) ? " (no change)" : " -> " + target + " (as it was)";
           default -> target.equals(file) ? "" : " -> " + target;
         };
     return file + where + ": " + String.join(", ", counts);

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import meadcell.batch.fill.FillReport;
+import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 
 /**
@@ -42,7 +42,7 @@ final class JsonReport {
     json.name("unchanged").value(result.isDone() ? result.report().unchangedCells() : 0);
     json.name("changes").beginArray();
     if (result.isDone()) {
-      for (FillReport.Change change : result.report().changes()) {
+      for (Report.Change change : result.report().changes()) {
         json.beginObject();
         json.name("sheet").value(change.sheet());
         json.name("cell").value(change.cell());
@@ -56,7 +56,7 @@ final class JsonReport {
     }
     json.endArray();
     json.name("remarks").beginArray();
-    for (FillReport.Remark remark : result.remarks()) {
+    for (Report.Remark remark : result.remarks()) {
       json.beginObject();
       json.name("code").value(remark.code().name());
       json.name("sheet").value(remark.sheet());

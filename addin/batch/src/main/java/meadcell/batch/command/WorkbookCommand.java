@@ -23,9 +23,9 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.SafeFile;
-import meadcell.batch.fill.FillReport;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -72,7 +72,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
   /** What a command does to one workbook in memory. */
-  record Work(FillReport report, boolean changed) {}
+  record Work(Report report, boolean changed) {}
 
   /** Changes one workbook in memory. Called from several threads at once. */
   abstract Work work(Book book, CatalogueFunctions functions) throws PlanMistake;
@@ -209,7 +209,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
     }
   }
 
-  private FileResult store(Path file, Path target, byte[] result, FillReport report)
+  private FileResult store(Path file, Path target, byte[] result, Report report)
       throws IOException {
     boolean exists = Files.exists(target);
     if (exists && Arrays.equals(Files.readAllBytes(target), result)) {
@@ -251,7 +251,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
     int shown = 0;
     int all = 0;
     for (FileResult result : results) {
-      for (FillReport.Remark remark : result.remarks()) {
+      for (Report.Remark remark : result.remarks()) {
         all++;
         if (shown < REMARKS_SHOWN) {
           shown++;

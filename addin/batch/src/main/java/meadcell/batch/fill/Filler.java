@@ -13,12 +13,16 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Reads;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.PlanFormula.Target;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.plan.Unit;
 import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.recalc.Affected;
+import meadcell.batch.recalc.Recalculation;
+import meadcell.batch.report.Report;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Quantity;
 
@@ -43,13 +47,17 @@ public final class Filler {
       String found,
       String formula,
       CellContent before,
-      String note) {}
+      String note) {
+    Reads.Area area() {
+      return new Reads.Area(sheet, place.row(), place.row(), place.column(), place.column());
+    }
+  }
 
   private final Book book;
   private final Plan plan;
   private final CatalogueFunctions functions;
   private final Options options;
-  private final FillReport report = new FillReport();
+  private final Report report = new Report();
   private final OwnCells own;
   private final List<Written> written = new ArrayList<>();
   private final CellSet live = new CellSet();
@@ -66,8 +74,8 @@ public final class Filler {
   }
 
   /** Fills the workbook in memory. */
-  public FillReport run() {
-    book.caveats().forEach(caveat -> report.remark(FillReport.Code.FILE, "", "", "", caveat));
+  public Report run() {
+    book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
       List<PlanRow> rows = plan.rows().stream().filter(row -> row.isFor(sheet.name())).toList();
@@ -113,7 +121,7 @@ public final class Filler {
 
     void fill() {
       if (sheet.isProtected() && !options.protectedToo()) {
-        remark(FillReport.Code.FILE, "", "The sheet is protected; nothing was filled on it.");
+        remark(Report.Code.FILE, "", "The sheet is protected; nothing was filled on it.");
         found.addAll(rows);
         return;
       }
@@ -125,12 +133,12 @@ public final class Filler {
             fillLabel(row);
           }
         } catch (SheetMap.Ambiguous e) {
-          remark(FillReport.Code.NOT_FOUND, "", row.result() + ": " + e.getMessage() + ".");
+          remark(Report.Code.NOT_FOUND, "", row.result() + ": " + e.getMessage() + ".");
         }
       }
     }
 
-    private void remark(FillReport.Code code, String cell, String sentence) {
+    private void remark(Report.Code code, String cell, String sentence) {
       report.remark(code, sheet.name(), cell, "", sentence);
     }
 
@@ -205,7 +213,7 @@ public final class Filler {
           fixed.put(reference, input);
           problem = problem.isEmpty() ? input.problem() : problem;
           if (!input.note().isEmpty()) {
-            remark(FillReport.Code.UNDERSTOOD, "", input.note());
+            remark(Report.Code.UNDERSTOOD, "", input.note());
           }
         }
       }
@@ -225,7 +233,7 @@ public final class Filler {
       }
       if (typed > 0) {
         remark(
-            FillReport.Code.KEPT,
+            Report.Code.KEPT,
             firstTyped.a1(),
             typed
                 + (typed == 1 ? " cell" : " cells")
@@ -247,7 +255,7 @@ public final class Filler {
       sheet.copyStyle(new Place(table.headerRow(), table.lastColumn()), header, "");
       map.add(header, row.result());
       report.changed(
-          new FillReport.Change(
+          new Report.Change(
               sheet.name(), header.a1(), row.result(), "new column", "", null, row.result()));
       return header;
     }
@@ -356,7 +364,7 @@ public final class Filler {
       String found = "label \"" + row.result() + "\"";
       if (!put(row, place, formula, notes.toString(), found)) {
         remark(
-            FillReport.Code.KEPT,
+            Report.Code.KEPT,
             place.a1(),
             row.result() + " holds what a person typed; not touched (--overwrite replaces it).");
       }
@@ -391,7 +399,7 @@ public final class Filler {
     }
 
     private void leaveEmpty(Place place, String sentence, String text) {
-      report.remark(FillReport.Code.LEFT_EMPTY, sheet.name(), place.a1(), text, sentence);
+      report.remark(Report.Code.LEFT_EMPTY, sheet.name(), place.a1(), text, sentence);
       mark(sheet, place, sentence);
     }
 
@@ -402,7 +410,7 @@ public final class Filler {
     private void changeTo(
         PlanRow row, Place place, String found, CellContent before, Object after) {
       report.changed(
-          new FillReport.Change(
+          new Report.Change(
               sheet.name(), place.a1(), row.result(), found, "", before.value(), after));
     }
   }
@@ -441,8 +449,13 @@ public final class Filler {
   // ---- results ----------------------------------------------------------------------------
 
   private void compute() {
-    functions.takeRefused();
     Book.Calculation calculation = book.calculation(functions, live);
+    List<Affected.FormulaCell> dependents =
+        new Affected(book, calculation, live).from(written.stream().map(Written::area).toList());
+    dependents.stream()
+        .filter(formula -> formula.reads().canBeRead())
+        .forEach(f -> live.add(f.sheet(), f.place().row(), f.place().column()));
+    functions.takeRefused();
     List<Object> results = new ArrayList<>(written.size());
     for (Written cell : written) {
       Object result;
@@ -472,6 +485,8 @@ public final class Filler {
         settle(cell, results.get(i));
       }
     }
+    new Recalculation(book, functions, report)
+        .refresh(dependents, book.calculation(functions, live), live);
   }
 
   /** A result that is an error is not left in the log; its cell says why instead. */
@@ -482,8 +497,7 @@ public final class Filler {
       report.changed(change(cell, sheet, null));
     }
     String sentence = cell.row.result() + " stays empty: " + reason;
-    report.remark(
-        FillReport.Code.LEFT_EMPTY, sheet.name(), cell.place.a1(), cell.formula, sentence);
+    report.remark(Report.Code.LEFT_EMPTY, sheet.name(), cell.place.a1(), cell.formula, sentence);
     mark(sheet, cell.place, sentence);
   }
 
@@ -507,14 +521,13 @@ public final class Filler {
     if (cell.note.isEmpty()) {
       unmark(sheet, cell.place);
     } else {
-      report.remark(
-          FillReport.Code.UNDERSTOOD, sheet.name(), cell.place.a1(), cell.formula, cell.note);
+      report.remark(Report.Code.UNDERSTOOD, sheet.name(), cell.place.a1(), cell.formula, cell.note);
       mark(sheet, cell.place, cell.note);
     }
   }
 
-  private FillReport.Change change(Written cell, BookSheet sheet, Object after) {
-    return new FillReport.Change(
+  private Report.Change change(Written cell, BookSheet sheet, Object after) {
+    return new Report.Change(
         sheet.name(),
         cell.place.a1(),
         cell.row.result(),

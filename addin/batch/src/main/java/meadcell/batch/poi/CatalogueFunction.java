@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.function.Consumer;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Kind;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Refusal;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
@@ -61,8 +60,7 @@ final class CatalogueFunction implements FreeRefFunction {
     Object[] values = new Object[args.length];
     try {
       for (int i = 0; i < args.length; i++) {
-        Object value = CellValues.fromEval(args[i]);
-        values[i] = isRequiredText(i) && value instanceof Double n ? Numbers.text(n, 15) : value;
+        values[i] = isRequiredText(i) ? CellValues.text(args[i]) : CellValues.fromEval(args[i]);
       }
       return CellValues.toEval(spec.call(values), ec.getRowIndex(), ec.getColumnIndex());
     } catch (EvaluationException e) {
@@ -79,7 +77,6 @@ final class CatalogueFunction implements FreeRefFunction {
     return index < spec.required() && spec.args().get(index).kind().isScalar();
   }
 
-  /** A number in place of a required text is read as its digits, as Calc does. */
   private boolean isRequiredText(int index) {
     return isRequiredSingle(index) && spec.args().get(index).kind() != Kind.NUMBER;
   }

@@ -1,5 +1,6 @@
 package meadcell.batch.poi;
 
+import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Refusal;
 import org.apache.poi.ss.formula.CacheAreaEval;
 import org.apache.poi.ss.formula.TwoDEval;
@@ -38,6 +39,17 @@ final class CellValues {
     }
     return single(
         eval instanceof RefEval ref ? ref.getInnerValueEval(ref.getFirstSheetIndex()) : eval);
+  }
+
+  /** For a required text: a blank is empty, a number its digits, as Calc does. */
+  static Object text(ValueEval eval) throws EvaluationException {
+    ValueEval one =
+        eval instanceof RefEval ref ? ref.getInnerValueEval(ref.getFirstSheetIndex()) : eval;
+    if (one instanceof BlankEval) {
+      return "";
+    }
+    Object value = fromEval(eval);
+    return value instanceof Double number ? Numbers.text(number, 15) : value;
   }
 
   private static Object single(ValueEval eval) throws EvaluationException {

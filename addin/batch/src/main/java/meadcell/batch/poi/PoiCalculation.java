@@ -6,6 +6,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Reads;
 import org.apache.poi.hssf.usermodel.HSSFEvaluationWorkbook;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.SpreadsheetVersion;
@@ -69,6 +70,18 @@ public final class PoiCalculation implements Book.Calculation {
       throw new Book.CannotCalculate(root.getMessage());
     } catch (FormulaParseException e) {
       throw new Book.CannotCalculate(e.getMessage());
+    }
+  }
+
+  @Override
+  public Reads reads(BookSheet sheet, Place place) {
+    int index = workbook.getSheetIndex(sheet.name());
+    EvaluationCell cell = view.getSheet(index).getCell(place.row(), place.column());
+    try {
+      return new FormulaReader(view.names).tokens(view.getFormulaTokens(cell), index);
+    } catch (FormulaParseException e) {
+      String formula = sheet.content(place).formula();
+      return new FormulaReader(view.names).text(formula, index, e.getMessage());
     }
   }
 

@@ -2,8 +2,6 @@ package meadcell.calc.build;
 
 import static meadcell.calc.build.Xml.with;
 
-import java.util.List;
-import java.util.function.Function;
 import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Catalogue;
@@ -11,15 +9,15 @@ import meadcell.catalogue.FunctionSpec;
 
 /** The office's configuration of our functions: their names and what the function wizard says. */
 final class WizardTexts {
-  private final Xml xml;
-  private final List<Language> languages;
+  private static final String ENGLISH = "en";
 
-  private WizardTexts(Xml xml, List<Language> languages) {
+  private final Xml xml;
+
+  private WizardTexts(Xml xml) {
     this.xml = xml;
-    this.languages = languages;
   }
 
-  static byte[] write(Catalogue catalogue, Iterable<String> families, List<Language> languages) {
+  static byte[] write(Catalogue catalogue, Iterable<String> families) {
     return Xml.document(
         xml ->
             xml.element(
@@ -35,7 +33,7 @@ final class WizardTexts {
                         with("oor:name", "AddInInfo"),
                         () -> {
                           for (String family : families) {
-                            new WizardTexts(xml, languages).family(catalogue, family);
+                            new WizardTexts(xml).family(catalogue, family);
                           }
                         })));
   }
@@ -55,29 +53,28 @@ final class WizardTexts {
   }
 
   private void function(FunctionSpec function) throws XMLStreamException {
-    local("DisplayName", language -> function.name());
-    local("Description", function::description);
+    local("DisplayName", function.name());
+    local("Description", function.description());
     xml.element("prop", with("oor:name", "Category"), () -> xml.text("value", with(), "Add-In"));
-    local("CompatibilityName", language -> function.name());
+    local("CompatibilityName", function.name());
     xml.element(
         "node",
         with("oor:name", "Parameters"),
         () -> {
           for (ArgSpec arg : function.args()) {
-            argument(arg.name(), arg::description);
+            argument(arg.name(), arg.description());
           }
           if (function.takesUnits()) {
-            argument(FunctionSpec.UNITS, language -> language.apply(FunctionSpec.UNITS_HELP));
+            argument(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP);
           }
         });
   }
 
-  private void argument(String name, Function<Language, String> description)
-      throws XMLStreamException {
+  private void argument(String name, String description) throws XMLStreamException {
     node(
         name,
         () -> {
-          local("DisplayName", language -> name);
+          local("DisplayName", name);
           local("Description", description);
         });
   }
@@ -86,14 +83,10 @@ final class WizardTexts {
     xml.element("node", with("oor:name", name, "oor:op", "replace"), content);
   }
 
-  private void local(String property, Function<Language, String> text) throws XMLStreamException {
+  private void local(String property, String text) throws XMLStreamException {
     xml.element(
         "prop",
         with("oor:name", property),
-        () -> {
-          for (Language language : languages) {
-            xml.text("value", with("xml:lang", language.tag()), text.apply(language));
-          }
-        });
+        () -> xml.text("value", with("xml:lang", ENGLISH), text));
   }
 }

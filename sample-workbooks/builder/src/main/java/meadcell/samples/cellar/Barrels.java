@@ -62,9 +62,8 @@ final class Barrels {
     threeWays(page.at(second, 0, 8).labels(3));
     history(page.at(second, 9, 7).labels(3));
     int third = second + 18;
-    topping(page.at(third, 0, 4), page.at(third, 5, 3).labels(2));
-    firstFill(page.at(third, 9, 7).labels(3));
-    page.turn(third + 1);
+    topping(page.at(third, 0, 4), page.at(third, 4, 6).labels(3));
+    firstFill(page.at(third, 10, 6).labels(3));
   }
 
   private static Table.Column[] columns() {
@@ -262,7 +261,7 @@ final class Barrels {
                     + place
                     + "))"),
             out(
-                "Share",
+                "Share now",
                 PERCENT,
                 "INDEX(BARREL.HISTORY(wood_volumes,wood_soaked,100,wood_topped,units),[Fill])"));
     fills.name("Volume", "wood_volumes");

@@ -50,7 +50,7 @@ public record Field(
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException(function + " takes no " + argument));
     return new Field(
-        spec.choices().isEmpty() ? spec.quantity() : Quantity.TEXT,
+        spec.quantity(),
         decimals,
         spec.description(),
         Math.max(spec.declaration().from(), spec.declaration().above()),
@@ -101,11 +101,10 @@ public record Field(
     String number = Double.toString(metric).replaceAll("\\.0$", "");
     return switch (quantity) {
       case VOLUME -> number + "*litre";
-      case MASS, MASS_PER_HOUR -> number + "*kilogram";
+      case MASS -> number + "*kilogram";
       case LENGTH -> number + "*centimetre";
       case TEMPERATURE -> number + "*degree+freezing";
       case PRESSURE -> number + "*kilopascal";
-      case AREA -> number + "*squaremetre";
       case ROOM -> number + "*cubicmetre";
       case DENSITY -> number + "*kilogram/litre";
       default -> {

@@ -1,16 +1,18 @@
-package meadcell.batch.fill;
+package meadcell.batch.report;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** What happened to one workbook. */
-public final class FillReport {
+public final class Report {
   /** Kinds of remarks; their names are the codes in the report file. */
   public enum Code {
     /** A text was read as a number, or a number as another: the result rests on it. */
     UNDERSTOOD,
     /** The result stays empty, because an input is unclear, missing or refused. */
     LEFT_EMPTY,
+    /** A function refused its input; the cell shows the error. */
+    REFUSED,
     /** A cell holds what a person typed, and was not touched. */
     KEPT,
     /** A formula elsewhere could not be computed again; its old value is shown. */
@@ -44,11 +46,11 @@ public final class FillReport {
   private final List<Remark> remarks = new ArrayList<>();
   private int unchanged;
 
-  void changed(Change change) {
+  public void changed(Change change) {
     changes.add(change);
   }
 
-  void unchanged() {
+  public void unchanged() {
     unchanged++;
   }
 

@@ -1,0 +1,47 @@
+package meadcell.batch.command;
+
+import java.util.List;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.recalc.Affected.FormulaCell;
+import meadcell.batch.recalc.Recalculation;
+import meadcell.batch.report.Report;
+import picocli.CommandLine.Command;
+
+/** Workbooks for someone without the functions. */
+@Command(
+    name = "freeze",
+    header = "Replaces the cellar functions' formulas by their values.",
+    description = {
+      "",
+      "Example: meadcell freeze log.xlsx --out for-the-bank",
+      "",
+      "The values are computed again first. All other formulas stay.",
+      ""
+    })
+public final class Freeze extends WorkbookCommand {
+  @Override
+  Work work(Book book, CatalogueFunctions functions) {
+    Report report = new Report();
+    List<FormulaCell> affected = new Recalculation(book, functions, report).run();
+    for (FormulaCell formula : affected) {
+      BookSheet sheet = book.sheets().get(formula.sheet());
+      CellContent content = sheet.content(formula.place());
+      if (content.isFormula() && Recalculation.isOurs(formula, functions)) {
+        sheet.freeze(formula.place());
+        report.changed(
+            new Report.Change(
+                sheet.name(),
+                formula.place().a1(),
+                "",
+                "formula",
+                "",
+                content.formula(),
+                content.value()));
+      }
+    }
+    return new Work(report, !report.changes().isEmpty());
+  }
+}

@@ -1,0 +1,31 @@
+package meadcell.batch.command;
+
+import meadcell.batch.book.Book;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.recalc.Recalculation;
+import meadcell.batch.report.Report;
+import picocli.CommandLine.Command;
+
+/** New numbers for formulas that are already there. */
+@Command(
+    name = "recalc",
+    header = "Computes again what uses the cellar functions, and what rests on it.",
+    description = {
+      "",
+      "Example: meadcell recalc logs/*.xlsx --out recalculated",
+      "",
+      "Spreadsheet programs show stored values when they open a file. After readings were changed"
+          + " by a script, or after a new version of the functions, this stores the new ones. Every"
+          + " other cell is left as it is. A formula that cannot be computed here keeps its old"
+          + " value and is listed.",
+      ""
+    })
+public final class Recalc extends WorkbookCommand {
+  @Override
+  Work work(Book book, CatalogueFunctions functions) {
+    Report report = new Report();
+    book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
+    new Recalculation(book, functions, report).run();
+    return new Work(report, !report.changes().isEmpty());
+  }
+}

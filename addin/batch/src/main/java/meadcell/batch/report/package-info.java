@@ -1,0 +1,2 @@
+/** What happened to a workbook, cell by cell. */
+package meadcell.batch.report;
