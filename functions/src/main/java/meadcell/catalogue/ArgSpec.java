@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** One declared argument: how to describe it, and how to read it from what a cell holds. */
 public final class ArgSpec {
@@ -105,23 +106,25 @@ public final class ArgSpec {
 
   /** The range in words, without the unit: {@code 2 to 45}; empty where every number is taken. */
   public String range(UnitSystem system) {
+    return range(system, UnaryOperator.identity());
+  }
+
+  private String range(UnitSystem system, UnaryOperator<String> words) {
     if (Double.isFinite(arg.from()) && Double.isFinite(arg.to())) {
-      return bound(arg.from(), system) + " to " + bound(arg.to(), system);
+      return words.apply("%s to %s").formatted(bound(arg.from(), system), bound(arg.to(), system));
     }
     List<String> limits = new ArrayList<>();
-    if (Double.isFinite(arg.from())) {
-      limits.add("at least " + bound(arg.from(), system));
-    }
-    if (Double.isFinite(arg.above())) {
-      limits.add("above " + bound(arg.above(), system));
-    }
-    if (Double.isFinite(arg.to())) {
-      limits.add("at most " + bound(arg.to(), system));
-    }
-    if (Double.isFinite(arg.below())) {
-      limits.add("below " + bound(arg.below(), system));
-    }
+    limit(limits, words.apply("at least %s"), arg.from(), system);
+    limit(limits, words.apply("above %s"), arg.above(), system);
+    limit(limits, words.apply("at most %s"), arg.to(), system);
+    limit(limits, words.apply("below %s"), arg.below(), system);
     return String.join(", ", limits);
+  }
+
+  private void limit(List<String> limits, String words, double metric, UnitSystem system) {
+    if (Double.isFinite(metric)) {
+      limits.add(words.formatted(bound(metric, system)));
+    }
   }
 
   private String bound(double metric, UnitSystem system) {
@@ -130,42 +133,34 @@ public final class ArgSpec {
 
   /** Help, unit, range and default in one line, as a function wizard shows it. */
   public String description() {
-    StringBuilder text = new StringBuilder(arg.help());
-    String unit = unitText();
+    return description(UnaryOperator.identity());
+  }
+
+  /** The same in another language, given what turns our phrases into it. */
+  public String description(UnaryOperator<String> words) {
+    StringBuilder text = new StringBuilder(words.apply(arg.help()));
+    String unit = columns.isEmpty() ? quantity().units(words) : "";
     if (!unit.isEmpty()) {
       text.append(", ").append(unit);
     }
     if (!choices().isEmpty()) {
       text.append(": \"").append(String.join("\", \"", choices())).append('"');
     }
-    String range = range(UnitSystem.METRIC);
+    String range = range(UnitSystem.METRIC, words);
     if (!range.isEmpty()) {
       text.append(", ").append(range);
       if (quantity().isDimensional()) {
-        text.append(" (").append(range(UnitSystem.US)).append(')');
+        text.append(" (").append(range(UnitSystem.US, words)).append(')');
       }
     }
     text.append('.');
     if (!arg.byDefault().isEmpty()) {
       String metric = defaultText(UnitSystem.METRIC);
       String us = defaultText(UnitSystem.US);
-      text.append(" If left out: ").append(metric);
-      if (!metric.equals(us)) {
-        text.append(" (").append(us).append(')');
-      }
-      text.append('.');
+      String value = metric.equals(us) ? metric : metric + " (" + us + ")";
+      text.append(' ').append(words.apply("If left out: %s.").formatted(value));
     }
     return text.toString();
-  }
-
-  private String unitText() {
-    if (!columns.isEmpty() || quantity().unit(UnitSystem.METRIC).isEmpty()) {
-      return "";
-    }
-    String metric = quantity().unit(UnitSystem.METRIC);
-    return quantity().isDimensional()
-        ? metric + " (" + quantity().unit(UnitSystem.US) + ")"
-        : metric;
   }
 
   // ---- reading ----------------------------------------------------------------------------

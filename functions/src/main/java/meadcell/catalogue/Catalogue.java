@@ -6,14 +6,15 @@ import java.io.UncheckedIOException;
 import java.lang.reflect.Method;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** All declared functions of some families, by name in any case. */
@@ -49,7 +50,7 @@ public final class Catalogue {
 
   /** The functions of all families that a class loader's {@value #FAMILIES} resources name. */
   public static Catalogue load(ClassLoader loader) {
-    List<Class<?>> classes = new ArrayList<>();
+    Set<Class<?>> classes = new LinkedHashSet<>(); // a jar and a jar that contains it count once
     try {
       for (URL list : Collections.list(loader.getResources(FAMILIES))) {
         try (InputStream in = list.openStream()) {

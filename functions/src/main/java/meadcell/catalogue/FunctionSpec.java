@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** One function as declared: its texts, its arguments, and the one way to call it. */
@@ -133,12 +134,18 @@ public final class FunctionSpec {
 
   /** Purpose and result in one or two sentences, as a function wizard shows them. */
   public String description() {
+    return description(UnaryOperator.identity());
+  }
+
+  /** The same in another language, given what turns our phrases into it. */
+  public String description(UnaryOperator<String> words) {
     String caution = declaration.caution();
-    return declaration.summary()
-        + " Gives "
-        + result.description()
-        + "."
-        + (caution.isEmpty() ? "" : " Caution: " + caution);
+    return words.apply(declaration.summary())
+        + " "
+        + words.apply("Gives %s.").formatted(result.description(words))
+        + (caution.isEmpty()
+            ? ""
+            : " " + words.apply("Caution: %s").formatted(words.apply(caution)));
   }
 
   /**

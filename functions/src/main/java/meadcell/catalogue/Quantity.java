@@ -1,5 +1,7 @@
 package meadcell.catalogue;
 
+import java.util.function.UnaryOperator;
+
 /**
  * What a number measures, with its metric and its US unit.
  *
@@ -87,6 +89,12 @@ public enum Quantity {
 
   public String unit(UnitSystem system) {
     return system == UnitSystem.US ? usUnit : metricUnit;
+  }
+
+  /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */
+  String units(UnaryOperator<String> words) {
+    String metric = words.apply(metricUnit);
+    return isDimensional() ? metric + " (" + words.apply(usUnit) + ")" : metric;
   }
 
   /** The value in the metric unit. */

@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What a function gives back, and how it is put into cells. */
@@ -80,29 +81,29 @@ public final class ResultSpec {
 
   /** Unit of a plain number or column; for a row, each number's name and unit. */
   public String description() {
+    return description(UnaryOperator.identity());
+  }
+
+  String description(UnaryOperator<String> words) {
     if (components != null) {
-      return "a row of "
-          + Arrays.stream(components)
-              .map(c -> gives(c).value() + unit(gives(c).is(), ", "))
+      String parts =
+          Arrays.stream(components)
+              .map(c -> words.apply(gives(c).value()) + unit(gives(c).is(), ", ", words))
               .collect(Collectors.joining("; "));
+      return words.apply("a row of %s").formatted(parts);
     }
     return switch (shape) {
-      case TEXT -> "a text";
-      case TABLE -> "rows of cells";
-      case COLUMN -> "a column" + unit(quantity, " of ");
-      case NUMBER -> quantity.unit(UnitSystem.METRIC).isEmpty() ? "a number" : unit(quantity, "");
-      default -> "what the called function gives";
+      case TEXT -> words.apply("a text");
+      case TABLE -> words.apply("rows of cells");
+      case COLUMN -> words.apply("a column") + unit(quantity, words.apply(" of "), words);
+      case NUMBER ->
+          quantity.units(words).isEmpty() ? words.apply("a number") : quantity.units(words);
+      default -> words.apply("what the called function gives");
     };
   }
 
-  private static String unit(Quantity quantity, String before) {
-    String metric = quantity.unit(UnitSystem.METRIC);
-    if (metric.isEmpty()) {
-      return "";
-    }
-    return before
-        + metric
-        + (quantity.isDimensional() ? " (" + quantity.unit(UnitSystem.US) + ")" : "");
+  private static String unit(Quantity quantity, String before, UnaryOperator<String> words) {
+    return quantity.units(words).isEmpty() ? "" : before + quantity.units(words);
   }
 
   /** The result for cells: Double, String, or rows of them. */

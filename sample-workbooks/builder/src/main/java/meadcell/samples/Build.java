@@ -5,23 +5,32 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Supplier;
+import meadcell.calc.office.Office;
 import meadcell.samples.cellar.CellarBook;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.week.FirstWeek;
 
-/** Writes the teaching workbooks into a folder. */
+/** Writes the teaching workbooks, in both formats, from one description. */
 public final class Build {
-  /** The workbooks by their names. */
-  public static final Map<String, Supplier<Book>> BOOKS =
-      Map.of("cellar-book", CellarBook::build, "first-week", FirstWeek::build);
+  /** The books by their files' names. */
+  static final Map<String, Supplier<Book>> BOOKS =
+      new TreeMap<>(Map.of("cellar-book", CellarBook::build, "first-week", FirstWeek::build));
 
   private Build() {}
 
-  public static void main(String[] args) throws IOException {
-    for (Map.Entry<String, Supplier<Book>> book : BOOKS.entrySet()) {
-      Path file = Path.of(args[0], book.getKey() + ".xlsx");
-      Files.write(file, xlsx(book.getValue().get()));
+  /** Arguments: folder to write into, the extension. */
+  public static void main(String[] args) throws Exception {
+    Path folder = Path.of(args[0]);
+    try (Office office = new Office()) {
+      office.install(Path.of(args[1]));
+      office.start();
+      for (Map.Entry<String, Supplier<Book>> book : BOOKS.entrySet()) {
+        byte[] xlsx = xlsx(book.getValue().get());
+        Files.write(folder.resolve(book.getKey() + ".xlsx"), xlsx);
+        Files.write(folder.resolve(book.getKey() + ".ods"), OpenDocument.from(xlsx, office));
+      }
     }
   }
 

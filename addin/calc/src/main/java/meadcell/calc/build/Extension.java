@@ -73,12 +73,13 @@ public final class Extension {
 
   /** Writes the package. */
   public void write(Path fixed, Path sources, Path target) throws IOException {
+    List<Language> languages = Language.all();
     Archive archive =
         new Archive()
             .addAll("", fixed)
             .add("icon.png", Icon.png())
             .add("meadcell.components", Components.write(families))
-            .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families))
+            .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families, languages))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
             .add("guide.fods", GuideWorkbook.write(catalogue, families))
@@ -88,6 +89,11 @@ public final class Extension {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
     Files.write(target, archive.bytes());
+    for (Language language : languages) {
+      for (String phrase : language.missing()) {
+        System.err.println("not translated into " + language.tag() + ": " + phrase);
+      }
+    }
   }
 
   byte[] typeLibrary() {

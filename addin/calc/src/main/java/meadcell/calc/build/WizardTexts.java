@@ -2,6 +2,8 @@ package meadcell.calc.build;
 
 import static meadcell.calc.build.Xml.with;
 
+import java.util.List;
+import java.util.function.Function;
 import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Catalogue;
@@ -9,15 +11,15 @@ import meadcell.catalogue.FunctionSpec;
 
 /** The office's configuration of our functions: their names and what the function wizard says. */
 final class WizardTexts {
-  private static final String ENGLISH = "en";
-
   private final Xml xml;
+  private final List<Language> languages;
 
-  private WizardTexts(Xml xml) {
+  private WizardTexts(Xml xml, List<Language> languages) {
     this.xml = xml;
+    this.languages = languages;
   }
 
-  static byte[] write(Catalogue catalogue, Iterable<String> families) {
+  static byte[] write(Catalogue catalogue, Iterable<String> families, List<Language> languages) {
     return Xml.document(
         xml ->
             xml.element(
@@ -33,7 +35,7 @@ final class WizardTexts {
                         with("oor:name", "AddInInfo"),
                         () -> {
                           for (String family : families) {
-                            new WizardTexts(xml).family(catalogue, family);
+                            new WizardTexts(xml, languages).family(catalogue, family);
                           }
                         })));
   }
@@ -53,28 +55,29 @@ final class WizardTexts {
   }
 
   private void function(FunctionSpec function) throws XMLStreamException {
-    local("DisplayName", function.name());
-    local("Description", function.description());
+    local("DisplayName", language -> function.name());
+    local("Description", function::description);
     xml.element("prop", with("oor:name", "Category"), () -> xml.text("value", with(), "Add-In"));
-    local("CompatibilityName", function.name());
+    local("CompatibilityName", language -> function.name());
     xml.element(
         "node",
         with("oor:name", "Parameters"),
         () -> {
           for (ArgSpec arg : function.args()) {
-            argument(arg.name(), arg.description());
+            argument(arg.name(), arg::description);
           }
           if (function.takesUnits()) {
-            argument(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP);
+            argument(FunctionSpec.UNITS, language -> language.apply(FunctionSpec.UNITS_HELP));
           }
         });
   }
 
-  private void argument(String name, String description) throws XMLStreamException {
+  private void argument(String name, Function<Language, String> description)
+      throws XMLStreamException {
     node(
         name,
         () -> {
-          local("DisplayName", name);
+          local("DisplayName", language -> name);
           local("Description", description);
         });
   }
@@ -83,10 +86,14 @@ final class WizardTexts {
     xml.element("node", with("oor:name", name, "oor:op", "replace"), content);
   }
 
-  private void local(String property, String text) throws XMLStreamException {
+  private void local(String property, Function<Language, String> text) throws XMLStreamException {
     xml.element(
         "prop",
         with("oor:name", property),
-        () -> xml.text("value", with("xml:lang", ENGLISH), text));
+        () -> {
+          for (Language language : languages) {
+            xml.text("value", with("xml:lang", language.tag()), text.apply(language));
+          }
+        });
   }
 }

@@ -40,6 +40,7 @@ public final class Office implements AutoCloseable {
   /** How long an office may take to answer after its start. */
   private static final long START_SECONDS = 90;
 
+  private final String locale;
   private final Path home;
   private final Path program;
   private Process process;
@@ -47,6 +48,12 @@ public final class Office implements AutoCloseable {
 
   /** An office with an empty profile that recalculates every document it loads. */
   public Office() throws IOException {
+    this("en-US");
+  }
+
+  /** The same in another language, whose language pack must be installed. */
+  public Office(String locale) throws IOException {
+    this.locale = locale;
     program = program();
     home = Files.createTempDirectory("meadcell-office");
     recalculate(ALWAYS);
@@ -76,7 +83,8 @@ public final class Office implements AutoCloseable {
   private void recalculate(int mode) throws IOException {
     Path user = Files.createDirectories(home.resolve("profile/user"));
     Files.writeString(
-        user.resolve("registrymodifications.xcu"), SETTINGS.replace("MODE", "" + mode));
+        user.resolve("registrymodifications.xcu"),
+        SETTINGS.replace("MODE", "" + mode).replace("LOCALE", locale));
     open(home);
   }
 
@@ -259,6 +267,12 @@ public final class Office implements AutoCloseable {
        <prop oor:name="OOXMLRecalcMode" oor:op="fuse"><value>MODE</value></prop></item>
       <item oor:path="/org.openoffice.Office.Calc/Formula/Load">
        <prop oor:name="ODFRecalcMode" oor:op="fuse"><value>MODE</value></prop></item>
+      <item oor:path="/org.openoffice.Office.Linguistic/General">
+       <prop oor:name="UILocale" oor:op="fuse"><value>LOCALE</value></prop></item>
+      <item oor:path="/org.openoffice.Setup/L10N">
+       <prop oor:name="ooLocale" oor:op="fuse"><value>LOCALE</value></prop></item>
+      <item oor:path="/org.openoffice.Setup/L10N">
+       <prop oor:name="ooSetupSystemLocale" oor:op="fuse"><value>LOCALE</value></prop></item>
       <item oor:path="/org.openoffice.Office.Common/Misc">
        <prop oor:name="FirstRun" oor:op="fuse"><value>false</value></prop></item>
       <item oor:path="/org.openoffice.Office.Common/Misc">

@@ -20,7 +20,7 @@ public final class About {
    * @return the block, to write on
    */
   public static Block add(Book book, String title, String lead, Map<String, String> sheets) {
-    Block block = book.page("About", 26, 14, 22, 22, 22, 22).head(title, lead);
+    Block block = book.page("About", 26, 14, 20, 20, 20, 20).head(title, lead);
     block
         .warning(
             "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and"
@@ -65,7 +65,13 @@ public final class About {
     factor(block, "litre", "1/3.785411784", "US gallons in a litre (1 US gal = 231 in³, exact).");
     factor(block, "kilogram", "1/0.45359237", "pounds in a kilogram (exact).");
     factor(block, "centimetre", "1/2.54", "inches in a centimetre (exact).");
+    factor(block, "squaremetre", "1/0.3048^2", "square feet in a square metre (exact).");
     factor(block, "cubicmetre", "1/0.3048^3", "cubic feet in a cubic metre (exact).");
+    factor(
+        block,
+        "kilopascal",
+        "0.64516/(0.45359237*9.80665)",
+        "pounds on a square inch in a kilopascal (exact).");
     factor(block, "degree", "1.8", "°F in a °C.");
     block.result(
         "freezing",

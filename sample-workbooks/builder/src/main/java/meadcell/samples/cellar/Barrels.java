@@ -62,8 +62,9 @@ final class Barrels {
     threeWays(page.at(second, 0, 8).labels(3));
     history(page.at(second, 9, 7).labels(3));
     int third = second + 18;
-    topping(page.at(third, 0, 4), page.at(third, 4, 6).labels(3));
-    firstFill(page.at(third, 10, 6).labels(3));
+    topping(page.at(third, 0, 4), page.at(third, 5, 3).labels(2));
+    firstFill(page.at(third, 9, 7).labels(3));
+    page.turn(third + 1);
   }
 
   private static Table.Column[] columns() {
@@ -261,7 +262,7 @@ final class Barrels {
                     + place
                     + "))"),
             out(
-                "Share now",
+                "Share",
                 PERCENT,
                 "INDEX(BARREL.HISTORY(wood_volumes,wood_soaked,100,wood_topped,units),[Fill])"));
     fills.name("Volume", "wood_volumes");

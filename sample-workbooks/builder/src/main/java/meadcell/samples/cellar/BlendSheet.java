@@ -57,7 +57,7 @@ final class BlendSheet {
             null,
             null,
             typed(share, 14.3, ""),
-            typed(grams, 9, ""),
+            typed(grams, 8, ""),
             typed(grams, 5.0, ""))
         .line(
             "at most",
@@ -103,6 +103,7 @@ final class BlendSheet {
           {"Heather 25, cask C1", 195, 9.40, 14.9, 3.0, 5.6, 1, 1, 0},
           {"Heather 25, cask C2", 220, 8.90, 14.3, 4.0, 5.4, 0, 1, 1},
           {"Bochet 25, cask C3", 215, 8.10, 13.2, 62.0, 4.6, 0, 0, 0},
+          {"Bochet 25, carboys", 40, 7.40, 13.3, 60.0, 4.5, 0, 1, 1},
           {"Heather 25, steel tank", 120, 6.20, 14.1, 2.0, 4.9, 1, 0, 1}
         });
     block.note(

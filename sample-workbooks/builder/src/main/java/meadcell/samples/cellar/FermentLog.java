@@ -46,13 +46,13 @@ final class FermentLog {
             "Ferment log",
             "Type what you read, at the temperature you read it: the hydrometer is corrected, also with"
                 + " alcohol in the sample.");
-    Table readings = log.table(26, columns());
+    Table readings = log.table(24, columns());
     page.freeze(readings.top());
     readings.fill(demo());
     batch(page.at(readings.top(), RIGHT, 3), readings);
-    Block below = page.at(readings.top() + 28, 0, 9).labels(3);
+    Block below = page.at(readings.top() + 27, 0, 9).labels(3);
     fed(below);
-    laboratory(page.at(readings.top() + 28, RIGHT, 3), readings);
+    laboratory(page.at(readings.top() + 27, RIGHT, 3), readings);
     curve(page, below, readings);
   }
 

@@ -24,83 +24,68 @@ final class Lineage {
   private Lineage() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 24, 24, 12, 13, 2, 30, 14, 40);
+    Page page = book.page(TITLE, 24, 24, 12, 13, 2, 26, 14, 2, 44);
     Block left =
         page.head(
             TITLE,
-            "Every transfer once, in order: from, to, how much, when. Nothing else is needed to tell what is in a bottle.");
-    int top = left.row();
+            "Every transfer once, in order: from, to, how much, when. Nothing else is needed to tell"
+                + " what is in a bottle.");
     Table log =
-        left.table(36, in("From", TEXT), in("To", TEXT), in("Volume", VOLUME), in("Day", DATE));
+        left.table(31, in("From", TEXT), in("To", TEXT), in("Volume", VOLUME), in("Day", DATE));
     page.freeze(log.top());
-    log.fill(transfers());
-    log.nameBlock("From", "Day", "transfers");
-    Block right =
-        page.at(top, RIGHT, 3)
-            .heading("What is in it")
-            .input("Lot", TEXT, "Shore 26", "lineage_lot", "Any vessel or lot of the list.");
+    log.fill(transfers()).nameBlock("From", "Day", "transfers");
+    Block right = page.at(log.top() - 1, RIGHT, 2);
+    right.heading("What is in it").input("Lot", TEXT, "Shore 26", "lineage_lot", "");
     Table shares =
-        right.table(
-            5,
-            always(
-                "Source",
-                TEXT,
-                "IFERROR(INDEX(BLEND.LINEAGE(transfers,lineage_lot,units),#,1),\"\")"),
-            always(
-                "Share",
-                PERCENT,
-                "IFERROR(INDEX(BLEND.LINEAGE(transfers,lineage_lot,units),#,2),\"\")"));
-    right
-        .verdict(
-            "IF(CELLAR.WHY(\"BLEND.LINEAGE\",transfers,lineage_lot,units)=\"\",\"The log is sound: no vessel gave more than it held.\",CELLAR.WHY(\"BLEND.LINEAGE\",transfers,lineage_lot,units))",
-            2)
-        .heading("How long it lay in which wood");
+        right.table(6, always("Source", TEXT, source(1)), always("Share", PERCENT, source(2)));
+    right.verdict(
+        "IF(lineage_why=\"\",\"The log is sound: no vessel gave more than it held.\",lineage_why)"
+            .replace("lineage_why", "CELLAR.WHY(\"BLEND.LINEAGE\",transfers,lineage_lot,units)"),
+        3);
+    right.heading("How long it lay in which wood");
     Table woods =
         right.table(
-            5,
+            6,
             in("Vessel", TEXT),
             out("Days", DAYS, "BLEND.AGE(transfers,lineage_lot,[Vessel],units)"));
-    woods.fill(new Object[][] {{"C1"}, {"C2"}, {"C3"}, {"steel tank"}});
-    right.note(
-        "Days that a litre of the lot has spent there, on average over the whole lot: half of it 200 days makes 100.");
-    int next = right.row() + 1;
+    woods.fill(new Object[][] {{"C1"}, {"C2"}, {"C3"}, {"carboys"}, {"steel tank"}});
+    right.note("Average over the whole lot: where half of it lay 200 days, 100 are shown.");
+    chart(page, log.top(), "Sources of the lot", "% of volume", shares, "Source", "Share");
+    chart(page, log.top() + 17, "Days in each vessel", "days", woods, "Vessel", "Days");
+  }
+
+  private static String source(int column) {
+    return "IFERROR(INDEX(BLEND.LINEAGE(transfers,lineage_lot,units),#," + column + "),\"\")";
+  }
+
+  private static void chart(
+      Page page, int row, String title, String up, Table table, String labels, String values) {
     page.chart(
-        new Chart(next, RIGHT, next + 14, RIGHT + 3, "Sources of the lot", "", "% of volume")
-            .bars("share", shares, "Source", "Share")
-            .up(0, 100, "0"));
-    page.chart(
-        new Chart(
-                next + 15,
-                RIGHT,
-                next + 29,
-                RIGHT + 3,
-                "Days of the lot in each vessel",
-                "",
-                "days")
-            .bars("days", woods, "Vessel", "Days"));
+        new Chart(row, RIGHT + 3, row + 15, RIGHT + 4, title, "", up)
+            .bars(title, table, labels, values));
   }
 
   private static Object[][] transfers() {
-    LocalDate pitched = LocalDate.of(2025, 3, 3);
     LocalDate casked = LocalDate.of(2025, 5, 12);
     LocalDate bochet = LocalDate.of(2025, 6, 16);
     LocalDate blended = LocalDate.of(2026, 3, 2);
     return new Object[][] {
-      {"Heather must 25", "steel tank", 760.0, pitched},
+      {"Heather must 25", "steel tank", 610.0, LocalDate.of(2025, 3, 3)},
+      {"Bochet must 25", "ferment tank 2", 290.0, LocalDate.of(2025, 4, 7)},
       {"steel tank", "loss", 34.0, casked},
       {"rye in the staves", "C1", 4.6, casked},
       {"steel tank", "C1", 203.2, casked},
-      {"Heather 24 in the staves", "C2", 6.0, casked},
+      {"Heather 24 in the staves", "C2", 5.9, casked},
       {"steel tank", "C2", 228.0, casked},
-      {"Bochet must 25", "ferment tank 2", 250.0, LocalDate.of(2025, 4, 7)},
       {"ferment tank 2", "C3", 225.0, bochet},
-      {"ferment tank 2", "loss", 25.0, bochet},
-      {"steel tank", "C1", 11.2, LocalDate.of(2025, 12, 15)},
-      {"C1", "loss", 11.0, LocalDate.of(2025, 12, 16)},
-      {"C1", "Shore 26", 195.0, blended},
-      {"C2", "Shore 26", 95.0, blended},
-      {"C3", "Shore 26", 42.0, blended},
-      {"steel tank", "Shore 26", 48.0, blended},
+      {"ferment tank 2", "carboys", 41.0, bochet},
+      {"ferment tank 2", "loss", 24.0, bochet},
+      {"steel tank", "C1", 10.6, LocalDate.of(2025, 12, 15)},
+      {"C1", "loss", 10.6, LocalDate.of(2025, 12, 15)},
+      {"C1", "Shore 26", 110.0, blended},
+      {"C2", "Shore 26", 110.0, blended},
+      {"carboys", "Shore 26", 40.0, blended},
+      {"steel tank", "Shore 26", 120.0, blended},
       {"Shore 26", "loss", 5.0, blended}
     };
   }

@@ -24,7 +24,7 @@ final class MustPlan {
   private MustPlan() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 34, 14, 16, 16, 16, 16);
+    Page page = book.page(TITLE, 34, 18, 16, 16, 16, 14);
     Block block =
         page.head(
             "Must plan",

@@ -41,6 +41,7 @@ final class PanelSheet {
     int top = head.row();
     trend(page, page.at(top, 0, 6), page.at(top, RIGHT, 3));
     int second = top + 27;
+    page.turn(second + 1);
     ranks(page.at(second, 0, 6), page.at(second, RIGHT, 3));
     triangle(page.at(second + 18, 0, 6).labels(3), page.at(second + 18, RIGHT, 3));
   }

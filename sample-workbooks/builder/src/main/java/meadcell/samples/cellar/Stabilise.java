@@ -27,7 +27,7 @@ final class Stabilise {
         book.page(TITLE, 38, 14, 22, 22, 22)
             .head(
                 TITLE,
-                "The blend's numbers come from the sheet Blend; type over them when the laboratory's are there.");
+                "The blend's numbers come from the sheet Blend; the laboratory's go into the framed cells.");
     blend(block);
     sulfite(block);
     counts(block);

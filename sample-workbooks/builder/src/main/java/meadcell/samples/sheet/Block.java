@@ -53,6 +53,11 @@ public final class Block {
     return lines(Look.NOTE, text);
   }
 
+  /** Words to be read before anything is typed. */
+  public Block story(String text) {
+    return lines(Look.STORY, text);
+  }
+
   /** Words on safety or law. */
   public Block warning(String text) {
     return lines(Look.WARNING, text);

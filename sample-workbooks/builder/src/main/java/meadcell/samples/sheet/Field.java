@@ -50,7 +50,7 @@ public record Field(
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException(function + " takes no " + argument));
     return new Field(
-        spec.quantity(),
+        spec.choices().isEmpty() ? spec.quantity() : Quantity.TEXT,
         decimals,
         spec.description(),
         Math.max(spec.declaration().from(), spec.declaration().above()),
@@ -101,10 +101,11 @@ public record Field(
     String number = Double.toString(metric).replaceAll("\\.0$", "");
     return switch (quantity) {
       case VOLUME -> number + "*litre";
-      case MASS -> number + "*kilogram";
+      case MASS, MASS_PER_HOUR -> number + "*kilogram";
       case LENGTH -> number + "*centimetre";
       case TEMPERATURE -> number + "*degree+freezing";
       case PRESSURE -> number + "*kilopascal";
+      case AREA -> number + "*squaremetre";
       case ROOM -> number + "*cubicmetre";
       case DENSITY -> number + "*kilogram/litre";
       default -> {

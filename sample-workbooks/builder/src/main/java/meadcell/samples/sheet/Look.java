@@ -9,6 +9,7 @@ enum Look {
   LEAD(10, false, "5A5560", null, null, null),
   HEADING(12, true, "46394F", null, null, null),
   LABEL(10, false, "222222", null, null, null),
+  STORY(11, false, "222222", null, null, null),
   NOTE(9, false, "5A5560", null, null, null),
   WARNING(10, false, "7A2E22", "F7E9E4", null, null),
   HEADER(10, true, "FFFFFF", "46394F", null, HorizontalAlignment.CENTER),

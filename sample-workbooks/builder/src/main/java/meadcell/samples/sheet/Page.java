@@ -55,6 +55,11 @@ public final class Page {
     frozenRows = rows;
   }
 
+  /** Lets a new sheet of paper begin with this row (counted from 0). */
+  public void turn(int row) {
+    sheet.setRowBreak(row - 1);
+  }
+
   /** A chart, drawn when all numbers are there. */
   public void chart(Chart chart) {
     charts.add(() -> chart.draw(sheet));

@@ -85,12 +85,13 @@ final class Exercise {
 
   void add(Book book) {
     Block block = book.page(title, 34, 16, 20, 20, 20).head(title, question);
-    block.skip(1).note(story).heading("Given");
+    block.skip(1).story(story).heading("Given");
     facts.forEach(fact -> block.fixed(fact.label(), fact.field(), fact.value(), fact.name()));
     block
         .heading("Your turn")
         .prompted(question, field, answer, "A number, or a formula that begins with =.")
-        .verdict(verdict(), 3, answer + "_verdict");
+        .skip(1)
+        .verdict(verdict(), 2, answer + "_verdict");
     CheckRow row =
         PUBLISHED.stream()
             .filter(candidate -> candidate.call().equals(published))

@@ -17,7 +17,7 @@ public final class FirstWeek {
   private static final Field INDEX = of(Quantity.REFRACTIVE_INDEX, 4);
   private static final Field PERCENT = of(Quantity.PERCENT, AS_TYPED);
   private static final Field BRIX = of(Quantity.BRIX, AS_TYPED);
-  private static final Field GRAVITY = of(Quantity.SPECIFIC_GRAVITY, AS_TYPED);
+  private static final Field GRAVITY = of(Quantity.SPECIFIC_GRAVITY, 3);
   private static final Field STRENGTH = of(Quantity.PERCENT_VOL, AS_TYPED);
   private static final Field LENGTH = of(Quantity.LENGTH, 1);
   private static final Field NUMBER = of(Quantity.NUMBER, AS_TYPED);
@@ -84,7 +84,10 @@ public final class FirstWeek {
                 + "Old logs often write gravity without its point: 1083 means 1.083. The functions take"
                 + " 1.083 only, and say so.")
         .given("Refractometer, at 20 °C", BRIX, 20, "brix_given")
-        .ask("Which specific gravity is that?", GRAVITY, "brix_answer")
+        .ask(
+            "Which specific gravity is that?",
+            of(Quantity.SPECIFIC_GRAVITY, AS_TYPED),
+            "brix_answer")
         .refusedBy("GRAVITY.TOBRIX", "brix_answer")
         .right(
             "ABS(brix_answer-GRAVITY.FROMBRIX(brix_given))<0.0003",
@@ -103,7 +106,7 @@ public final class FirstWeek {
         .given("Reading", GRAVITY, 1.1, "cold_reading")
         .given("Temperature of the sample", of(Quantity.TEMPERATURE, 0), 10, "cold_temperature")
         .given("Hydrometer made for", of(Quantity.TEMPERATURE, 0), 20, "cold_calibration")
-        .ask("What is the true gravity?", GRAVITY, "cold_answer")
+        .ask("What is the true gravity?", of(Quantity.SPECIFIC_GRAVITY, AS_TYPED), "cold_answer")
         .refusedBy("GRAVITY.TOBRIX", "cold_answer")
         .right(
             "ABS(cold_answer-GRAVITY.CORRECT(cold_reading,cold_temperature,cold_calibration,units))<0.0003",

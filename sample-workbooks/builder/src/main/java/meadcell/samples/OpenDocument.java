@@ -1,0 +1,36 @@
+package meadcell.samples;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import meadcell.calc.office.Office;
+import meadcell.calc.office.Workbook;
+
+/** A workbook as OpenDocument, computed and stored by an office with the extension. */
+final class OpenDocument {
+  /** What the office writes anew each time: dates and durations; and its build. */
+  private static final String CHANGING =
+      "<(dc:date|meta:creation-date|meta:editing-duration|meta:editing-cycles|meta:generator)>[^<]*</\\1>";
+
+  private OpenDocument() {}
+
+  static byte[] from(byte[] xlsx, Office office) throws Exception {
+    Path source = office.home().resolve("source.xlsx");
+    Path target = office.home().resolve("target.ods");
+    Files.write(source, xlsx);
+    Files.deleteIfExists(target);
+    try (Workbook book = office.open(source.toUri().toString(), true)) {
+      book.recalculate();
+      book.store(target, "calc8");
+    }
+    return Repacked.zip(Files.readAllBytes(target), OpenDocument::kept);
+  }
+
+  private static byte[] kept(String entry, byte[] content) {
+    return entry.equals("meta.xml")
+        ? new String(content, StandardCharsets.UTF_8)
+            .replaceAll(CHANGING, "")
+            .getBytes(StandardCharsets.UTF_8)
+        : content;
+  }
+}
