@@ -22,6 +22,17 @@ public final class Balling {
   /** Far more alcohol, as mass fraction beside water, than any must of extract below 0.6 gives. */
   private static final double MOST_ETHANOL = 0.5;
 
+  /**
+   * About how the imbalance, in g/L, rises with the ethanol. It is nearly a straight line, so
+   * secants find its root in few steps; Brent's method settles the rest.
+   */
+  private static final double STEEPNESS = 2000;
+
+  private static final int MOST_SECANTS = 12;
+
+  /** After a step this small the next one would be lost in rounding. */
+  private static final double LAST_STEP = 1e-9;
+
   private static final int MOST_EVALUATIONS = 100;
 
   /** An imbalance, in g/L, that is only rounding. */
@@ -79,6 +90,20 @@ public final class Balling {
     Mead unfermented = new Mead(0);
     if (Math.abs(unfermented.imbalance()) < ROUNDING) {
       return unfermented.result();
+    }
+    double last = 0;
+    double lastImbalance = unfermented.imbalance();
+    double next = -lastImbalance / STEEPNESS;
+    for (int i = 0; i < MOST_SECANTS && next >= 0 && next <= MOST_ETHANOL; i++) {
+      Mead mead = new Mead(next);
+      double imbalance = mead.imbalance();
+      double step = imbalance * (next - last) / (lastImbalance - imbalance);
+      if (Math.abs(step) < LAST_STEP) {
+        return new Mead(next + step).result();
+      }
+      last = next;
+      lastImbalance = imbalance;
+      next += step;
     }
     double ethanolMassFraction =
         new BrentSolver(1e-15, 1e-15, ROUNDING / 1e4)
