@@ -37,12 +37,13 @@ final class Course {
     return ethanol / (present * WATER_20 + LOST_PER_ETHANOL * ethanol);
   }
 
-  /** Gravity of the mead, above {@code least}, when so much ethanol has been made per g of must. */
-  static double gravity(double original, double ethanolPerMust, double least) {
+  /** Gravity of the mead when this share of the sugar that goes in all is gone. */
+  static double gravity(double original, double finalGravity, double share) {
+    double ethanolPerMust = share * ethanolPerMust(original, finalGravity);
     double extractPerMust =
         Sucrose.massFractionFromGravity(original) - Balling.EXTRACT_PER_ETHANOL * ethanolPerMust;
     double meadPerMust = 1 - LOST_PER_ETHANOL * ethanolPerMust;
-    return new BrentSolver(1e-13)
+    return new BrentSolver(1e-13, 1e-13, 1e-13)
         .solve(
             100,
             gravity -> {
@@ -52,7 +53,8 @@ final class Course {
                       ethanolPerMust * mustPerLitre / EthanolWater.PURE_ETHANOL_DENSITY_20)
                   - gravity;
             },
-            least - ROUNDING,
-            original + ROUNDING);
+            finalGravity - ROUNDING,
+            original + ROUNDING,
+            original - share * (original - finalGravity));
   }
 }

@@ -88,7 +88,10 @@ public final class Ferment {
               to = 1.15,
               byDefault = "0.995")
           double finalGravity) {
-    return 100 * Course.ethanolPerMust(original, present) / whole(original, finalGravity);
+    requireBelow(original, finalGravity);
+    return 100
+        * Course.ethanolPerMust(original, present)
+        / Course.ethanolPerMust(original, finalGravity);
   }
 
   /** Gravity at a share of the way; named with a capital since {@code break} is a Java keyword. */
@@ -125,11 +128,11 @@ public final class Ferment {
               to = 1.15,
               byDefault = "0.995")
           double finalGravity) {
-    return Course.gravity(
-        original, sharePercent / 100 * whole(original, finalGravity), finalGravity);
+    requireBelow(original, finalGravity);
+    return Course.gravity(original, finalGravity, sharePercent / 100);
   }
 
-  private static double whole(double original, double finalGravity) {
+  private static void requireBelow(double original, double finalGravity) {
     if (finalGravity >= original) {
       throw Refusal.inconsistent(
           "final is "
@@ -138,7 +141,6 @@ public final class Ferment {
               + Numbers.text(original)
               + ".");
     }
-    return Course.ethanolPerMust(original, finalGravity);
   }
 
   /** Original gravity as if all honey had been in the must from the start. */

@@ -142,7 +142,7 @@ public final class Must {
       example = "MUST.FRUITSUGAR(\"sour cherry\";25)",
       note =
           "For black currant, elderberry, muscadine, prickly pear and quince USDA has no sugars: give"
-              + " your own. Fruit differs by a third either way with kind and ripeness.")
+              + " your own. Fruit differs with kind and ripeness: apples from 5.7 to 16.1 %, grapes from 11.5 to 17.6 % (a compilation at plantanswers.com).")
   public static double fruitSugar(
       @Arg(name = "fruit", help = FRUIT) String fruit,
       @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
