@@ -36,7 +36,7 @@ final class Barrels {
   private Barrels() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 8, 12, 12, 10, 11, 11, 11, 11, 11, 10, 11, 11, 10, 10, 10, 10);
+    Page page = book.page(TITLE, 8, 12, 12, 16, 16, 11, 11, 11, 11, 10, 11, 11, 10, 10, 10, 10);
     Block head =
         page.head(
             TITLE,

@@ -95,9 +95,9 @@ final class BlendSheet {
             in("A", WHOLE),
             in("B", WHOLE),
             in("C", WHOLE),
-            out("Litres of A", VOLUME, "[In stock]*[A]"),
-            out("Litres of B", VOLUME, "[In stock]*[B]"),
-            out("Litres of C", VOLUME, "[In stock]*[C]"));
+            out("Volume of A", VOLUME, "[In stock]*[A]"),
+            out("Volume of B", VOLUME, "[In stock]*[B]"),
+            out("Volume of C", VOLUME, "[In stock]*[C]"));
     stock.fill(
         new Object[][] {
           {"Heather 25, cask C1", 195, 9.40, 14.9, 3.0, 5.6, 1, 1, 0},
@@ -116,10 +116,10 @@ final class BlendSheet {
         .heading("What comes out")
         .headers("Blend", "Volume", "Strength", "Sugar", "Acid", "pH, bench", "On target");
     int row = block.row() + 1;
-    for (String blend : new String[] {"Plan", "Litres of A", "Litres of B", "Litres of C"}) {
+    for (String blend : new String[] {"Plan", "Volume of A", "Volume of B", "Volume of C"}) {
       String litres = stock.range(blend);
       block.line(
-          blend.equals("Plan") ? "The plan" : "Blend " + blend.substring("Litres of ".length()),
+          blend.equals("Plan") ? "The plan" : "Blend " + blend.substring("Volume of ".length()),
           worked(
               VOLUME,
               "BLEND.VOLUME(" + litres + "," + stock.range("Strength") + ",units)",

@@ -162,7 +162,7 @@ final class MustPlan {
     block.heading("Temperature of the mix");
     Table parts =
         block.table(
-            4,
+            3,
             in("Ingredient", TEXT),
             in("Mass", arg("MUST.MIXTEMPERATURE", "masses", 0)),
             in("Temperature", arg("MUST.MIXTEMPERATURE", "temperatures", 0)));
@@ -185,7 +185,7 @@ final class MustPlan {
     block.heading("Sour-cherry melomel: a recipe as a whole");
     Table recipe =
         block.table(
-            6,
+            5,
             in("Ingredient", TEXT),
             in("Mass", of(Quantity.MASS, 0)),
             in("Moisture or °Bx", of(Quantity.NUMBER, 1)));

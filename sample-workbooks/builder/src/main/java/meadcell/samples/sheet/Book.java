@@ -2,8 +2,11 @@ package meadcell.samples.sheet;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Date;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.cellar.Cellar;
@@ -14,6 +17,7 @@ import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook under construction. */
@@ -30,6 +34,7 @@ public final class Book {
   final Styles styles = new Styles(workbook);
   final CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
   private final List<Page> pages = new ArrayList<>();
+  final Map<XSSFCell, Field> fields = new LinkedHashMap<>();
   private final List<Runnable> formulas = new ArrayList<>();
 
   public Book(String title) {
@@ -53,6 +58,11 @@ public final class Book {
 
   public XSSFWorkbook workbook() {
     return workbook;
+  }
+
+  /** What each cell holds that is typed or worked out. */
+  public Map<XSSFCell, Field> fields() {
+    return Collections.unmodifiableMap(fields);
   }
 
   void name(String name, String reference) {

@@ -88,7 +88,7 @@ public record Field(
     };
   }
 
-  boolean isNumber() {
+  public boolean isNumber() {
     return quantity != Quantity.TEXT;
   }
 
@@ -97,7 +97,7 @@ public record Field(
   }
 
   /** A metric number as a formula that follows the units switch, such as {@code 225*litre}. */
-  String following(double metric) {
+  public String following(double metric) {
     String number = Double.toString(metric).replaceAll("\\.0$", "");
     return switch (quantity) {
       case VOLUME -> number + "*litre";

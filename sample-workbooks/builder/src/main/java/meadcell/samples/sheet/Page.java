@@ -84,6 +84,7 @@ public final class Page {
     XSSFCell cell = cell(row, column);
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
     cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
+    book.fields.put(cell, field);
     if (!inTable && field.isDimensional()) {
       unitFormats
           .computeIfAbsent(field.withUnit(UnitSystem.US), f -> new ArrayList<>())

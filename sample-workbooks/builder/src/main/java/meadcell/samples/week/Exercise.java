@@ -7,7 +7,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import meadcell.catalogue.CheckRow;
+import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.Numbers;
+import meadcell.catalogue.UnitSystem;
 import meadcell.cellar.Cellar;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
@@ -99,7 +101,7 @@ final class Exercise {
             .orElseThrow(() -> new IllegalArgumentException("no check value: " + published));
     block
         .heading("To compare with")
-        .fixed("Value", TEXT, shown(row.expected()), "")
+        .fixed("Value", TEXT, shown(row.expected()) + unit(row), "")
         .note("Call: " + row.call() + "\nSource: " + row.source() + "; " + row.where() + ".");
   }
 
@@ -114,6 +116,16 @@ final class Exercise {
         + ","
         + judged
         + "))";
+  }
+
+  private static String unit(CheckRow row) {
+    LiteralCall call = LiteralCall.parse(row.call());
+    UnitSystem system =
+        Arrays.stream(call.arguments())
+            .flatMap(argument -> UnitSystem.named(argument).stream())
+            .findFirst()
+            .orElse(UnitSystem.METRIC);
+    return " " + Cellar.catalogue().get(call.function()).declaration().gives().unit(system);
   }
 
   private static String shown(Object expected) {

@@ -1,0 +1,106 @@
+package meadcell.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.zip.ZipFile;
+import meadcell.samples.sheet.Book;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaEvaluator;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The workbooks as built: Book.finish() itself refuses to leave an error cell behind. */
+class BooksTest {
+  private static final String NAMES = "meadcell.samples.Samples#names";
+
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void theFileCheckedInIsTheOneThatTheCodeBuilds(String name) throws IOException {
+    byte[] built = Build.xlsx(Build.BOOKS.get(name).get());
+    assertEquals(
+        Samples.cells(new XSSFWorkbook(new ByteArrayInputStream(built))),
+        Samples.cells(Samples.open(name)));
+  }
+
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void inUsUnitsEveryNumberIsTheSameQuantity(String name) {
+    Book book = Build.BOOKS.get(name).get();
+    Map<XSSFCell, Double> metric = new HashMap<>();
+    book.fields()
+        .forEach(
+            (cell, field) -> {
+              if (field.isNumber() && Samples.value(cell) instanceof Double number) {
+                metric.put(cell, number);
+              }
+            });
+    Samples.named(book.workbook(), "units").setCellValue("US");
+    book.evaluate();
+    FormulaEvaluator evaluator = book.workbook().getCreationHelper().createFormulaEvaluator();
+    Cell scratch = book.workbook().createSheet("scratch").createRow(0).createCell(0);
+    metric.forEach(
+        (cell, number) -> {
+          if (cell.getSheet().getSheetName().equals("About")) {
+            return; // the factors themselves
+          }
+          scratch.setCellFormula(book.fields().get(cell).following(number));
+          evaluator.clearAllCachedResultValues();
+          double expected = evaluator.evaluate(scratch).getNumberValue();
+          assertEquals(
+              expected,
+              cell.getNumericCellValue(),
+              1e-6 * Math.max(1e-3, Math.abs(expected)),
+              () -> cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + cell);
+        });
+    assertTrue(metric.size() > 20);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"cellar-book, 5", "first-week, 0"})
+  void chartsAreInBothFormats(String name, int charts) throws IOException {
+    int drawn = 0;
+    for (Sheet sheet : Samples.open(name)) {
+      var drawing = ((XSSFSheet) sheet).getDrawingPatriarch();
+      drawn += drawing == null ? 0 : drawing.getCharts().size();
+    }
+    assertEquals(charts, drawn);
+    try (ZipFile ods = new ZipFile(Samples.file(name, "ods").toFile())) {
+      assertEquals(
+          charts,
+          ods.stream().filter(e -> e.getName().matches("Object \\d+/content\\.xml")).count());
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void formulasAreLockedAndInputsAreOpen(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      assertTrue(sheet.getProtect(), sheet.getSheetName());
+      assertTrue(sheet.getPaneInformation().isFreezePane(), sheet.getSheetName());
+      assertTrue(sheet.getFitToPage(), sheet.getSheetName());
+      int open = 0;
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          open += cell.getCellStyle().getLocked() ? 0 : 1;
+          if (cell.getCellType() == CellType.FORMULA
+              && cell.getCellFormula().matches(".*[A-Z]+\\.[A-Z]+\\(.*")) {
+            assertTrue(cell.getCellStyle().getLocked(), sheet.getSheetName() + cell.getAddress());
+          }
+        }
+      }
+      assertTrue(open == 0 || !sheet.getDataValidations().isEmpty(), sheet.getSheetName());
+    }
+  }
+}

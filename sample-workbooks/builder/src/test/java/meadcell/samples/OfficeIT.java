@@ -1,0 +1,94 @@
+package meadcell.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.uno.UnoRuntime;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.stream.Stream;
+import meadcell.calc.office.Office;
+import meadcell.calc.office.TestOffice;
+import meadcell.calc.office.Workbook;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The checked-in files in a real office: the same values as the batch tool's evaluator gives. */
+class OfficeIT {
+  static Stream<Arguments> files() {
+    return Samples.names()
+        .flatMap(name -> Stream.of(Arguments.of(name, "xlsx"), Arguments.of(name, "ods")));
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void recalculatedByTheExtension(String name, String ending) throws Exception {
+    assertShows(TestOffice.get(), name, ending, true);
+  }
+
+  @ParameterizedTest
+  @MethodSource("meadcell.samples.Samples#names")
+  void withoutTheExtensionTheStoredValuesAreShown(String name) throws Exception {
+    try (Office bare = new Office()) {
+      bare.recalculateNever();
+      bare.start();
+      assertShows(bare, name, "xlsx", false);
+    }
+  }
+
+  private static void assertShows(Office office, String name, String ending, boolean recalculated)
+      throws Exception {
+    Path copy = office.home().resolve(name + "." + ending);
+    Files.copy(Samples.file(name, ending), copy, StandardCopyOption.REPLACE_EXISTING);
+    try (Workbook book = office.open(copy.toUri().toString(), true)) {
+      if (recalculated) {
+        book.recalculate();
+      }
+      for (Sheet sheet : Samples.open(name)) {
+        Object[][] shown = cells(book, sheet);
+        for (Row row : sheet) {
+          for (Cell cell : row) {
+            if (cell.getCellType() == CellType.FORMULA) {
+              assertSame(cell, shown[cell.getRowIndex()][cell.getColumnIndex()], recalculated);
+            }
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertSame(Cell cell, Object shown, boolean recalculated) {
+    String where = cell.getSheet().getSheetName() + "!" + cell.getAddress();
+    Object expected = Samples.value(cell);
+    if (expected instanceof Double number && shown instanceof Double got) {
+      assertEquals(number, got, 1e-9 * Math.max(1, Math.abs(number)), where);
+    } else if (recalculated || expected instanceof Double) {
+      assertEquals(expected, shown, where);
+    }
+  }
+
+  private static Object[][] cells(Workbook book, Sheet sheet) throws Exception {
+    XSpreadsheet office =
+        UnoRuntime.queryInterface(
+            XSpreadsheet.class,
+            UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document())
+                .getSheets()
+                .getByName(sheet.getSheetName()));
+    int columns = 1;
+    for (Row row : sheet) {
+      columns = Math.max(columns, row.getLastCellNum());
+    }
+    return UnoRuntime.queryInterface(
+            XCellRangeData.class,
+            office.getCellRangeByPosition(0, 0, columns - 1, sheet.getLastRowNum()))
+        .getDataArray();
+  }
+}
