@@ -17,6 +17,7 @@ import meadcell.catalogue.Refusal;
 @Family(name = "CELLAR", about = "The functions themselves: version, reasons, sources, columns.")
 public final class Cellar {
   private static final Catalogue CATALOGUE = Catalogue.load(Cellar.class.getClassLoader());
+  private static final String VERSION = readVersion();
 
   private Cellar() {}
 
@@ -33,6 +34,10 @@ public final class Cellar {
       source = "None needed.",
       example = "CELLAR.VERSION()")
   public static String version() {
+    return VERSION;
+  }
+
+  private static String readVersion() {
     Properties properties = new Properties();
     try (InputStream in = Cellar.class.getResourceAsStream("/meadcell/version.properties")) {
       properties.load(in);

@@ -1,5 +1,6 @@
 package meadcell.sulfite;
 
+import java.util.Arrays;
 import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -10,22 +11,22 @@ final class Decline {
   private static final double FURTHEST_DAYS = 3650;
 
   private final SimpleRegression line = new SimpleRegression();
-  private double first = Double.POSITIVE_INFINITY;
-  private double last = Double.NEGATIVE_INFINITY;
+  private final double first;
+  private final double last;
 
   Decline(double[] days, double[] values) {
-    for (int i = 0; i < days.length; i++) {
-      line.addData(days[i], Math.log(values[i]));
-      first = Math.min(first, days[i]);
-      last = Math.max(last, days[i]);
-    }
+    first = Arrays.stream(days).min().orElseThrow();
+    last = Arrays.stream(days).max().orElseThrow();
     if (first == last) {
       throw Refusal.inconsistent("days must hold at least two different days.");
+    }
+    for (int i = 0; i < days.length; i++) {
+      line.addData(days[i] - first, Math.log(values[i]));
     }
   }
 
   double dayWhen(double limit) {
-    double start = Math.exp(line.predict(first));
+    double start = Math.exp(line.getIntercept());
     if (limit > start) {
       throw Refusal.inconsistent(
           "limit is "
@@ -34,7 +35,7 @@ final class Decline {
               + Numbers.text(start, 3)
               + " mg/L.");
     }
-    double day = (Math.log(limit) - line.getIntercept()) / line.getSlope();
+    double day = first + (Math.log(limit) - line.getIntercept()) / line.getSlope();
     if (line.getSlope() >= 0 || day > last + FURTHEST_DAYS) {
       throw Refusal.noSolution(
           "The readings hardly fall: limit is not reached within 10 years of the last one.");
