@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import meadcell.batch.book.FileRefused;
+import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
 import meadcell.batch.command.Fill;
@@ -62,6 +63,7 @@ public final class Main {
     commands.addSubcommand(new Fill());
     commands.addSubcommand(new Recalc());
     commands.addSubcommand(new Freeze());
+    commands.addSubcommand(new Check());
     commands.addSubcommand(new Eval());
     commands.addSubcommand(new Functions());
     commands.addSubcommand(new Explain());

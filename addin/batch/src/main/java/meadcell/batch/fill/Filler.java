@@ -3,6 +3,7 @@ package meadcell.batch.fill;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -169,7 +170,7 @@ public final class Filler {
     }
 
     private void fillColumns(PlanRow row) throws SheetMap.Ambiguous {
-      Collection<String> needed = needed(row, Target.ROW, Target.COLUMN);
+      Set<String> needed = needed(row, Target.ROW, Target.COLUMN);
       List<Table> tables = map.tables(needed);
       if (tables.isEmpty()) {
         missing(row, needed);
@@ -182,7 +183,7 @@ public final class Filler {
 
     /** Notes a line that finds nothing here; it may still find its place on another sheet. */
     private void missing(PlanRow row, Collection<String> needed) {
-      Set<String> known = map.known();
+      Set<String> known = map.names();
       String absent =
           needed.stream().filter(name -> !known.contains(name)).findFirst().orElse(null);
       String sentence =
@@ -222,12 +223,18 @@ public final class Filler {
         leaveEmpty(header, row.result() + " stays empty: " + problem, "");
         return;
       }
+      Map<PlanFormula.Reference, Table.Column> columns = new LinkedHashMap<>();
+      for (PlanFormula.Reference reference : row.formula().references()) {
+        if (reference.target() == Target.ROW) {
+          columns.put(reference, column(reference, table));
+        }
+      }
       int typed = 0;
       Place firstTyped = null;
       String found = "column \"" + row.result() + "\" from " + header;
       for (int r : table.rows()) {
         Place place = new Place(r, header.column());
-        if (!fillCell(row, table, place, fixed, found)) {
+        if (!fillCell(row, columns, place, fixed, found)) {
           firstTyped = typed++ == 0 ? place : firstTyped;
         }
       }
@@ -263,7 +270,7 @@ public final class Filler {
     /** Fills one cell of a column; false where a person's own value stands there. */
     private boolean fillCell(
         PlanRow row,
-        Table table,
+        Map<PlanFormula.Reference, Table.Column> columns,
         Place place,
         Map<PlanFormula.Reference, Input> fixed,
         String found) {
@@ -271,14 +278,12 @@ public final class Filler {
       String problem = "";
       boolean anyValue = false;
       Map<PlanFormula.Reference, Input> inputs = new HashMap<>(fixed);
-      for (PlanFormula.Reference reference : row.formula().references()) {
-        if (reference.target() == Target.ROW) {
-          Input input = cell(reference, table, place.row());
-          inputs.put(reference, input);
-          anyValue |= !input.isBlank();
-          problem = problem.isEmpty() ? input.problem() : problem;
-          notes.append(notes.isEmpty() || input.note().isEmpty() ? "" : " ").append(input.note());
-        }
+      for (Map.Entry<PlanFormula.Reference, Table.Column> entry : columns.entrySet()) {
+        Input input = cell(entry.getKey(), entry.getValue(), place.row());
+        inputs.put(entry.getKey(), input);
+        anyValue |= !input.isBlank();
+        problem = problem.isEmpty() ? input.problem() : problem;
+        notes.append(notes.isEmpty() || input.note().isEmpty() ? "" : " ").append(input.note());
       }
       CellContent before = sheet.content(place);
       boolean isOwn = own.isOwn(before, place);
@@ -298,8 +303,7 @@ public final class Filler {
       return put(row, place, formula, notes.toString(), found);
     }
 
-    private Input cell(PlanFormula.Reference reference, Table table, int row) {
-      Table.Column column = column(reference, table);
+    private Input cell(PlanFormula.Reference reference, Table.Column column, int row) {
       Place place = new Place(row, column.index());
       return Input.read(sheet, place, place.a1(), column.unit(), reference, functions.catalogue());
     }
@@ -332,7 +336,7 @@ public final class Filler {
       Place place = map.labelled(name, belowRow);
       if (place == null) {
         String hint =
-            Nearest.to(name, map.known()).map(near -> " Did you mean \"" + near + "\"?").orElse("");
+            Nearest.to(name, map.names()).map(near -> " Did you mean \"" + near + "\"?").orElse("");
         return Input.problem("the label \"" + reference.name() + "\" is not on this sheet." + hint);
       }
       Unit unit = map.labelOf(name, place).unit().orElse(null);
@@ -512,7 +516,9 @@ public final class Filler {
     } else if (!sameValue || !sameFormula) {
       sheet.putValue(cell.place, result);
     }
-    own.add(sheet.content(cell.place), cell.place);
+    own.add(
+        new CellContent(result, options.values() ? null : cell.formula, CellContent.Look.PLAIN),
+        cell.place);
     if (sameValue && sameFormula) {
       report.unchanged();
     } else {

@@ -2,6 +2,7 @@ package meadcell.batch.fill;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,6 +32,7 @@ final class SheetMap {
   private final BookSheet sheet;
   private final Names names;
   private final TreeMap<Integer, List<Heading>> headings = new TreeMap<>();
+  private final Map<Set<String>, List<Table>> known = new HashMap<>();
 
   SheetMap(BookSheet sheet, Names names) {
     this.sheet = sheet;
@@ -61,16 +63,25 @@ final class SheetMap {
   }
 
   /** All names on the sheet, for suggestions. */
-  Set<String> known() {
-    Set<String> known = new HashSet<>();
-    headings.values().forEach(row -> row.forEach(heading -> known.add(heading.header.name())));
-    return known;
+  Set<String> names() {
+    Set<String> names = new HashSet<>();
+    headings.values().forEach(row -> row.forEach(heading -> names.add(heading.header.name())));
+    return names;
   }
 
   // ---- tables -----------------------------------------------------------------------------
 
   /** The tables whose header row has all these names. */
-  List<Table> tables(Collection<String> needed) throws Ambiguous {
+  List<Table> tables(Set<String> needed) throws Ambiguous {
+    List<Table> tables = known.get(needed);
+    if (tables == null) {
+      tables = findTables(needed);
+      known.put(needed, tables);
+    }
+    return tables;
+  }
+
+  private List<Table> findTables(Set<String> needed) throws Ambiguous {
     List<Table> tables = new ArrayList<>();
     for (Map.Entry<Integer, List<Heading>> row : headings.entrySet()) {
       if (!containsAll(row.getValue(), needed)) {

@@ -2,10 +2,14 @@ package meadcell.batch.plan;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Other spellings of headers and labels. */
 public final class Names {
   private final Map<String, String> canonical = new HashMap<>();
+
+  /** Texts repeat: the same remark in a thousand rows. Shared between threads. */
+  private final Map<String, Header> read = new ConcurrentHashMap<>();
 
   void add(String header, String otherSpelling) {
     canonical.put(Header.of(otherSpelling).name(), Header.of(header).name());
@@ -13,7 +17,11 @@ public final class Names {
 
   /** The header with the one name that all its spellings share. */
   public Header read(String text) {
-    Header header = Header.of(text);
-    return new Header(canonical.getOrDefault(header.name(), header.name()), header.unit());
+    return read.computeIfAbsent(
+        text,
+        key -> {
+          Header header = Header.of(key);
+          return new Header(canonical.getOrDefault(header.name(), header.name()), header.unit());
+        });
   }
 }

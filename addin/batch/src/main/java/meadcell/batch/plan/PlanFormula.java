@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import meadcell.catalogue.ArgSpec;
@@ -38,7 +39,8 @@ public final class PlanFormula {
    */
   public record Reference(Target target, String name, Optional<Use> use, boolean inCall) {}
 
-  private record Piece(String text, Mention mention) {}
+  /** Text, or a reference; {@code mention} only while the formula is being read. */
+  private record Piece(String text, Mention mention, Reference reference) {}
 
   /** A call being read. */
   private static final class Call {
@@ -97,6 +99,7 @@ public final class PlanFormula {
   private final Deque<Call> calls = new ArrayDeque<>();
   private final StringBuilder text = new StringBuilder();
   private Mention aloneInArgument;
+  private List<Reference> references;
   private FunctionSpec outermost;
   private char separator;
   private int at;
@@ -114,7 +117,7 @@ public final class PlanFormula {
   }
 
   public List<Reference> references() {
-    return pieces.stream().filter(p -> p.mention != null).map(p -> p.mention.reference()).toList();
+    return references;
   }
 
   /** Whether it gives one value a row; otherwise it fills one labelled cell. */
@@ -131,8 +134,7 @@ public final class PlanFormula {
   public String with(Function<Reference, String> resolved) {
     StringBuilder formula = new StringBuilder();
     for (Piece piece : pieces) {
-      formula.append(
-          piece.mention == null ? piece.text : resolved.apply(piece.mention.reference()));
+      formula.append(piece.reference == null ? piece.text : resolved.apply(piece.reference));
     }
     return formula.toString();
   }
@@ -180,6 +182,9 @@ public final class PlanFormula {
       throw mistake("a bracket is not closed.");
     }
     flush();
+    pieces.replaceAll(
+        piece -> piece.mention == null ? piece : new Piece(null, null, piece.mention.reference()));
+    references = pieces.stream().map(Piece::reference).filter(Objects::nonNull).toList();
   }
 
   private PlanMistake mistake(String sentence) {
@@ -256,13 +261,13 @@ public final class PlanFormula {
       call.lastText = "";
     }
     flush();
-    pieces.add(new Piece(null, mention));
+    pieces.add(new Piece(null, mention, null));
     aloneInArgument = mention;
   }
 
   private void flush() {
     if (text.length() > 0) {
-      pieces.add(new Piece(text.toString(), null));
+      pieces.add(new Piece(text.toString(), null, null));
       text.setLength(0);
     }
   }

@@ -19,6 +19,12 @@ public final class Report {
     STALE,
     /** A line of the plan found nothing on this sheet. */
     NOT_FOUND,
+    /** A function that is likely one of ours, misspelt. */
+    UNKNOWN_FUNCTION,
+    /** A formula of ours reads a blank cell. */
+    BLANK_INPUT,
+    /** A reading that cannot be what was read. */
+    MISTYPED,
     /** Something about the file itself. */
     FILE
   }

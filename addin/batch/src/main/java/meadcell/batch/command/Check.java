@@ -1,0 +1,81 @@
+package meadcell.batch.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import meadcell.batch.ExitCode;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.report.Report;
+import meadcell.cellar.Cellar;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What a workbook's owner should look at. */
+@Command(
+    name = "check",
+    header = "Reads workbooks and lists what should be looked at; writes nothing.",
+    description = {
+      "",
+      "Example: meadcell check logs/*.xlsx",
+      "",
+      "Lists misspelt functions, refused inputs with the reason, blank inputs, stored values that"
+          + " are not what the formula gives now, and gravities that look mistyped. Ends with 6 if"
+          + " it lists anything.",
+      ""
+    })
+public final class Check implements Callable<Integer> {
+  @Parameters(arity = "1..*", paramLabel = "WORKBOOK", description = "The workbooks.")
+  private List<Path> workbooks;
+
+  @Option(names = "--report", paramLabel = "FILE", description = "Write the findings as JSON.")
+  private Path report;
+
+  @Spec private CommandSpec spec;
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    List<FileResult> results = new ArrayList<>();
+    for (Path file : workbooks) {
+      FileResult result = one(file);
+      results.add(result);
+      if (!result.isDone()) {
+        spec.commandLine().getErr().println(result.line());
+        continue;
+      }
+      out.println(file + ": " + (result.remarks().isEmpty() ? "nothing to look at" : ""));
+      result.remarks().forEach(remark -> out.println("  " + remark));
+    }
+    if (report != null) {
+      JsonReport.write(report, spec.name(), results);
+    }
+    if (results.stream().anyMatch(result -> !result.isDone())) {
+      return results.size() == 1 ? ExitCode.REFUSED : ExitCode.SOME_FAILED;
+    }
+    boolean clean = results.stream().allMatch(result -> result.remarks().isEmpty());
+    return clean ? ExitCode.OK : ExitCode.CHECK_FAILED;
+  }
+
+  private static FileResult one(Path file) {
+    CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+    try (Book book =
+        Books.open(Files.readAllBytes(file), file.getFileName().toString(), functions)) {
+      Report found = new meadcell.batch.recalc.Check(book, functions).run();
+      return FileResult.of(file, file, FileResult.Status.UNCHANGED, found);
+    } catch (FileRefused e) {
+      return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());
+    } catch (IOException e) {
+      return FileResult.failed(file, file, FileResult.Status.REFUSED, e.toString());
+    }
+  }
+}
