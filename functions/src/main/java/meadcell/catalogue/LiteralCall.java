@@ -1,6 +1,7 @@
 package meadcell.catalogue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -83,9 +84,20 @@ public final class LiteralCall {
       }
       if (separator == '}') {
         peek();
-        return rows.toArray(Object[][]::new);
+        return rectangle(rows);
       }
     }
+  }
+
+  /** A range of cells has no ragged edge: short rows end in blanks. */
+  private static Object[][] rectangle(List<Object[]> rows) {
+    int width = rows.stream().mapToInt(row -> row.length).max().orElseThrow();
+    Object[][] cells = new Object[rows.size()][width];
+    for (int i = 0; i < cells.length; i++) {
+      Arrays.fill(cells[i], "");
+      System.arraycopy(rows.get(i), 0, cells[i], 0, rows.get(i).length);
+    }
+    return cells;
   }
 
   private String text() {

@@ -14,6 +14,8 @@ class LiteralCallTest {
     assertArrayEquals(
         new Object[] {-150.0, null, "a \"b\"; c", new Object[][] {{1.0, "x"}, {"", 4.0}}},
         call.arguments());
+    assertArrayEquals(
+        new Object[][] {{1.0, 2.0}, {3.0, ""}}, (Object[][]) LiteralCall.parseValue("{1,2;3}"));
     assertEquals(0, LiteralCall.parse("F.G()").arguments().length);
   }
 
