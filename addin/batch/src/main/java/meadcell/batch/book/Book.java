@@ -9,7 +9,7 @@ import meadcell.batch.poi.CatalogueFunctions;
 /** A workbook in memory, independent of the file it came from. */
 public interface Book extends AutoCloseable {
 
-  /** Computes formulas of one workbook, as it stands now. */
+  /** Computes formulas of one workbook, as it stands now. Sheets are meant by their position. */
   interface Calculation {
     /**
      * The result of a cell's formula: {@code Double}, {@code String}, {@code Boolean} or {@link
@@ -17,10 +17,10 @@ public interface Book extends AutoCloseable {
      *
      * @throws CannotCalculate when the formula, or what it depends on, is beyond this tool
      */
-    Object result(BookSheet sheet, Place place) throws CannotCalculate;
+    Object result(int sheet, Place place) throws CannotCalculate;
 
     /** What a cell's formula reads. */
-    Reads reads(BookSheet sheet, Place place);
+    Reads reads(int sheet, Place place);
   }
 
   /** Which formulas a calculation computes anew; all others stand for their stored results. */

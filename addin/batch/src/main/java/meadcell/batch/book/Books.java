@@ -20,7 +20,10 @@ public final class Books {
   /** The file name endings that are opened. */
   public static boolean isKnown(String fileName) {
     String name = fileName.toLowerCase(Locale.ROOT);
-    return name.endsWith(".xlsx") || name.endsWith(".xlsm") || name.endsWith(".xls");
+    return name.endsWith(".xlsx")
+        || name.endsWith(".xlsm")
+        || name.endsWith(".xls")
+        || name.endsWith(".ods");
   }
 
   /**
@@ -39,6 +42,9 @@ public final class Books {
       if (magic == FileMagic.OOXML && (name.endsWith(".xlsx") || name.endsWith(".xlsm"))) {
         return new XlsxBook(new XSSFWorkbook(new ByteArrayInputStream(bytes)), bytes);
       }
+      if (magic == FileMagic.OOXML && name.endsWith(".ods")) {
+        return new OdsBook(bytes); // both are zip packages
+      }
       if (magic == FileMagic.OLE2) {
         DirectoryNode root = new POIFSFileSystem(new ByteArrayInputStream(bytes)).getRoot();
         if (root.hasEntryCaseInsensitive(ENCRYPTED)) {
@@ -56,7 +62,7 @@ public final class Books {
     throw new FileRefused(
         isKnown(fileName)
             ? "The file is not the kind of workbook that its name says."
-            : "Only .xlsx, .xlsm and .xls files are read.");
+            : "Only .xlsx, .xlsm, .xls and .ods files are read.");
   }
 
   private static String firstSentence(Throwable e) {

@@ -26,7 +26,13 @@ import picocli.CommandLine.Spec;
 public final class Samples implements Callable<Integer> {
   /** The files of the folder sample-workbooks, which the build puts into the jar. */
   static final List<String> NAMES =
-      List.of("first-week.xlsx", "cellar-book.xlsx", "old-log.xlsx", "old-log-plan.xlsx");
+      List.of(
+          "first-week.xlsx",
+          "first-week.ods",
+          "cellar-book.xlsx",
+          "cellar-book.ods",
+          "old-log.xlsx",
+          "old-log-plan.xlsx");
 
   @Parameters(paramLabel = "DIR", description = "The folder to write into.")
   private Path folder;

@@ -464,7 +464,7 @@ public final class Filler {
     for (Written cell : written) {
       Object result;
       try {
-        result = calculation.result(book.sheets().get(cell.sheet), cell.place);
+        result = calculation.result(cell.sheet, cell.place);
       } catch (Book.CannotCalculate e) {
         result = new CellError(e.getMessage());
       }

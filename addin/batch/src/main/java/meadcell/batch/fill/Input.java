@@ -88,6 +88,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           ? gravity(name, place, text, catalogue)
           : text(name, place, text, from, target);
     }
+    if (content.value() == null) { // a formula of this run, not yet computed
+      return plain(converted(written, from, target));
+    }
     double number = (Double) content.value();
     if (isGravity
         && from == Unit.GRAVITY

@@ -3,7 +3,6 @@ package meadcell.batch.poi;
 import java.util.HashMap;
 import java.util.Map;
 import meadcell.batch.book.Book;
-import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Reads;
@@ -57,9 +56,8 @@ public final class PoiCalculation implements Book.Calculation {
   }
 
   @Override
-  public Object result(BookSheet sheet, Place place) throws Book.CannotCalculate {
-    int index = workbook.getSheetIndex(sheet.name());
-    EvaluationCell cell = view.getSheet(index).getCell(place.row(), place.column());
+  public Object result(int sheet, Place place) throws Book.CannotCalculate {
+    EvaluationCell cell = view.getSheet(sheet).getCell(place.row(), place.column());
     try {
       return plain(evaluator.evaluate(cell));
     } catch (NotImplementedException e) {
@@ -74,14 +72,13 @@ public final class PoiCalculation implements Book.Calculation {
   }
 
   @Override
-  public Reads reads(BookSheet sheet, Place place) {
-    int index = workbook.getSheetIndex(sheet.name());
-    EvaluationCell cell = view.getSheet(index).getCell(place.row(), place.column());
+  public Reads reads(int sheet, Place place) {
+    EvaluationCell cell = view.getSheet(sheet).getCell(place.row(), place.column());
     try {
-      return new FormulaReader(view.names).tokens(view.getFormulaTokens(cell), index);
+      return new FormulaReader(view.names).tokens(view.getFormulaTokens(cell), sheet);
     } catch (FormulaParseException e) {
-      String formula = sheet.content(place).formula();
-      return new FormulaReader(view.names).text(formula, index, e.getMessage());
+      String formula = ((CellView) cell).cell.getCellFormula();
+      return new FormulaReader(view.names).text(formula, sheet, e.getMessage());
     }
   }
 

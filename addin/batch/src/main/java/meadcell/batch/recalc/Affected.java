@@ -42,7 +42,7 @@ public final class Affected {
           Place place = new Place(row, column);
           CellContent content = sheet.content(place);
           if (content.isFormula() && !skipped.contains(index, row, column)) {
-            register(new FormulaCell(index, place, content, calculation.reads(sheet, place)));
+            register(new FormulaCell(index, place, content, calculation.reads(index, place)));
           }
         }
       }

@@ -65,7 +65,7 @@ public final class Recalculation {
         continue;
       }
       try {
-        results.put(formula, calculation.result(sheet, formula.place()));
+        results.put(formula, calculation.result(formula.sheet(), formula.place()));
       } catch (Book.CannotCalculate e) {
         stale(sheet, formula, e.getMessage());
       }

@@ -37,7 +37,7 @@ class SamplesTest {
     try (Stream<Path> files = Files.list(folder)) {
       return files
           .map(file -> file.getFileName().toString())
-          .filter(name -> name.endsWith(".xlsx"))
+          .filter(name -> name.matches(".*\\.(xlsx|ods)"))
           .collect(Collectors.toCollection(TreeSet::new));
     }
   }
