@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipFile;
 import meadcell.samples.sheet.Book;
@@ -30,8 +31,8 @@ class BooksTest {
   void theFileCheckedInIsTheOneThatTheCodeBuilds(String name) throws IOException {
     byte[] built = Build.xlsx(Build.BOOKS.get(name).get());
     assertEquals(
-        Samples.cells(new XSSFWorkbook(new ByteArrayInputStream(built))),
-        Samples.cells(Samples.open(name)));
+        List.of(),
+        Samples.differences(new XSSFWorkbook(new ByteArrayInputStream(built)), Samples.open(name)));
   }
 
   @ParameterizedTest

@@ -4,8 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -53,19 +57,46 @@ final class Samples {
     };
   }
 
-  /** Every cell's formula, value and number format, by sheet and address. */
-  static Map<String, String> cells(Workbook book) {
-    Map<String, String> cells = new TreeMap<>();
+  /** What differs between two workbooks in formulas, formats and values, cell by cell. */
+  static List<String> differences(Workbook one, Workbook other) {
+    Map<String, Cell> ones = cells(one);
+    Map<String, Cell> others = cells(other);
+    Set<String> addresses = new TreeSet<>(ones.keySet());
+    addresses.addAll(others.keySet());
+    return addresses.stream()
+        .filter(at -> !same(ones.get(at), others.get(at)))
+        .map(at -> at + ": " + ones.get(at) + " and " + others.get(at))
+        .toList();
+  }
+
+  private static Map<String, Cell> cells(Workbook book) {
+    Map<String, Cell> cells = new TreeMap<>();
     for (Sheet sheet : book) {
       for (Row row : sheet) {
         for (Cell cell : row) {
-          String formula = cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() : "";
-          cells.put(
-              sheet.getSheetName() + "!" + cell.getAddress(),
-              formula + " | " + value(cell) + " | " + cell.getCellStyle().getDataFormatString());
+          cells.put(sheet.getSheetName() + "!" + cell.getAddress(), cell);
         }
       }
     }
     return cells;
+  }
+
+  private static boolean same(Cell one, Cell other) {
+    return one != null
+        && other != null
+        && one.getCellType() == other.getCellType()
+        && (one.getCellType() != CellType.FORMULA
+            || one.getCellFormula().equals(other.getCellFormula()))
+        && one.getCellStyle()
+            .getDataFormatString()
+            .equals(other.getCellStyle().getDataFormatString())
+        && sameValue(value(one), value(other));
+  }
+
+  /** Numbers may differ in what a solver leaves open. */
+  static boolean sameValue(Object one, Object other) {
+    return one instanceof Double a && other instanceof Double b
+        ? Math.abs(a - b) <= 1e-9 * Math.max(1, Math.abs(a))
+        : Objects.equals(one, other);
   }
 }

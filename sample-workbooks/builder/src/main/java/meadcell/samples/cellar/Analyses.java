@@ -1,15 +1,12 @@
 package meadcell.samples.cellar;
 
 import static meadcell.samples.sheet.Field.DATE;
-import static meadcell.samples.sheet.Field.MILLIGRAMS_PER_LITRE;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.arg;
-import static meadcell.samples.sheet.Field.between;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.in;
 import static meadcell.samples.sheet.Table.out;
 
-import java.time.LocalDate;
 import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
@@ -49,90 +46,34 @@ final class Analyses {
                 "LAB.VOLATILE([Titre of volatile acid],analysis_normality,analysis_sample)"));
     page.freeze(log.top());
     log.fill(
-        new Object[][] {
-          {LocalDate.of(2025, 10, 20), 44, 3.48, 1.60, "clean"},
-          {LocalDate.of(2025, 11, 17), 41, 3.49, 1.65, "clean"},
-          {LocalDate.of(2025, 12, 15), 39, 3.49, 1.65, "clean"},
-          {LocalDate.of(2026, 1, 19), 35, 3.50, 1.75, "clean"},
-          {LocalDate.of(2026, 2, 16), 33, 3.51, 1.80, "clean"}
-        });
-    String dates = log.range("Date");
-    String volatiles = log.range("Volatile acid");
+        """
+            2025-10-20 | 44 | 3.48 | 1.60 | clean
+            2025-11-17 | 41 | 3.49 | 1.65 | clean
+            2025-12-15 | 39 | 3.49 | 1.65 | clean
+            2026-01-19 | 35 | 3.50 | 1.75 | clean
+            2026-02-16 | 33 | 3.51 | 1.80 | clean
+            """);
+    log.name("Date", "analysis_dates")
+        .name("Free SO₂", "analysis_so2")
+        .name("pH", "analysis_ph")
+        .name("Volatile acid", "analysis_volatiles");
     Block right =
         page.at(top, RIGHT, 3)
-            .heading("When to act")
-            .input(
-                "Molecular SO₂ at least",
-                arg("SULFITE.FREENEEDED", "molecular", 2),
-                0.5,
-                "analysis_molecular",
-                "One's own mark.")
-            .result(
-                "Free SO₂ at least",
-                MILLIGRAMS_PER_LITRE,
-                "SULFITE.FREENEEDED(analysis_molecular,INDEX("
-                    + log.range("pH")
-                    + ",MATCH(MAX("
-                    + dates
-                    + "),"
-                    + dates
-                    + ",0)))",
-                "analysis_free",
-                "At the last pH.")
-            .result(
-                "Sulfite again by",
-                DATE,
-                "SULFITE.DECAY(" + dates + "," + log.range("Free SO₂") + ",analysis_free)",
-                "analysis_due",
-                "First-order decline through the readings.")
-            .input(
-                "Volatile acid at most",
-                between(Quantity.GRAM_PER_LITRE, 2, "One's own alarm, as acetic.", 0, 3),
-                0.8,
-                "analysis_volatile",
-                "As acetic; the law allows more, taste less.")
-            .result(
-                "Rise of volatile acid a month",
-                of(Quantity.GRAM_PER_LITRE, 3),
-                "INDEX(PANEL.TREND(" + dates + "," + volatiles + "),1,1)",
-                "analysis_rise",
-                "Straight line; PANEL.TREND takes any number over time.")
-            .result(
-                "Reaches that by",
-                DATE,
-                "IF(analysis_rise<=0,\"\",MAX("
-                    + dates
-                    + ")+(analysis_volatile-INDEX("
-                    + volatiles
-                    + ",MATCH(MAX("
-                    + dates
-                    + "),"
-                    + dates
-                    + ",0)))/analysis_rise*30.4375)",
-                "",
-                "If it goes on so. Top up and look for air first.")
-            .result(
-                "Rise of pH a month",
-                of(Quantity.PH, 3),
-                "INDEX(PANEL.TREND(" + dates + "," + log.range("pH") + "),1,1)",
-                "",
-                "")
-            .verdict(
-                "IF(analysis_due<=today,\"Sulfite is due now.\",\"Sulfite is due in \"&ROUND(analysis_due-today,0)&\" days.\")",
-                1)
-            .heading("How the titres are read")
-            .input(
-                "Sodium hydroxide",
-                arg("LAB.VOLATILE", "normality", 3),
-                0.1,
-                "analysis_normality",
-                "")
-            .input(
-                "Mead distilled",
-                arg("LAB.VOLATILE", "sample", 0),
-                20,
-                "analysis_sample",
-                "After OIV-MA-AS313-02.");
+            .form(
+                """
+                # When to act
+                Molecular SO₂ at least        | analysis_molecular | SULFITE.FREENEEDED molecular 2 | 0.5 | One's own mark.
+                Free SO₂ at least             | analysis_free      | MILLIGRAM_PER_LITRE 0          | =SULFITE.FREENEEDED(analysis_molecular,INDEX(analysis_ph,MATCH(MAX(analysis_dates),analysis_dates,0))) | At the last pH.
+                Sulfite again by              | analysis_due       | DATE                           | =SULFITE.DECAY(analysis_dates,analysis_so2,analysis_free) | First-order decline through the readings.
+                Volatile acid at most         | analysis_volatile  | GRAM_PER_LITRE 2 0..3          | 0.8 | As acetic; the law allows more, taste less.
+                Rise of volatile acid a month | analysis_rise      | GRAM_PER_LITRE 3               | =INDEX(PANEL.TREND(analysis_dates,analysis_volatiles),1,1) | Straight line; PANEL.TREND takes any number over time.
+                Reaches that by               |                    | DATE                           | =IF(analysis_rise<=0,"",MAX(analysis_dates)+(analysis_volatile-INDEX(analysis_volatiles,MATCH(MAX(analysis_dates),analysis_dates,0)))/analysis_rise*30.4375) | If it goes on so. Top up and look for air first.
+                Rise of pH a month            |                    | PH 3                           | =INDEX(PANEL.TREND(analysis_dates,analysis_ph),1,1)
+                ? 1 |  | IF(analysis_due<=today,"Sulfite is due now.","Sulfite is due in "&ROUND(analysis_due-today,0)&" days.")
+                # How the titres are read
+                Sodium hydroxide | analysis_normality | LAB.VOLATILE normality 3 | 0.1
+                Mead distilled   | analysis_sample    | LAB.VOLATILE sample 0    | 20 | After OIV-MA-AS313-02.
+                """);
     page.chart(
         new Chart(
                 right.row() + 1,

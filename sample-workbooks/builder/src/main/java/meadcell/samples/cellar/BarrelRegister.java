@@ -9,7 +9,6 @@ import static meadcell.samples.sheet.Field.words;
 import static meadcell.samples.sheet.Table.in;
 import static meadcell.samples.sheet.Table.out;
 
-import java.time.LocalDate;
 import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
@@ -52,56 +51,12 @@ final class BarrelRegister {
             in("Filled on", DATE));
     page.freeze(casks.top());
     casks.fill(
-        new Object[][] {
-          {
-            "C1",
-            "cooperage in the valley",
-            "oak, American",
-            "char",
-            2021,
-            50.0,
-            60.0,
-            80.0,
-            "Heather 25",
-            LocalDate.of(2025, 5, 12)
-          },
-          {
-            "C2",
-            "cooperage by the lake",
-            "chestnut",
-            "light",
-            2016,
-            51.0,
-            64.0,
-            81.0,
-            "Heather 25",
-            LocalDate.of(2025, 5, 12)
-          },
-          {
-            "C3",
-            "cooperage by the lake",
-            "oak, sessile",
-            "medium",
-            2025,
-            50.5,
-            63.5,
-            81.0,
-            "Bochet 25",
-            LocalDate.of(2025, 6, 16)
-          },
-          {
-            "C4",
-            "cooperage in the valley",
-            "oak, sessile",
-            "light",
-            2018,
-            40.0,
-            50.0,
-            66.0,
-            "Cherry 25",
-            LocalDate.of(2025, 10, 6)
-          }
-        });
+        """
+            C1 | cooperage in the valley | oak, American | char   | 2021 | 50   | 60   | 80 | Heather 25 | 2025-05-12
+            C2 | cooperage by the lake   | chestnut      | light  | 2016 | 51   | 64   | 81 | Heather 25 | 2025-05-12
+            C3 | cooperage by the lake   | oak, sessile  | medium | 2025 | 50.5 | 63.5 | 81 | Bochet 25  | 2025-06-16
+            C4 | cooperage in the valley | oak, sessile  | light  | 2018 | 40   | 50   | 66 | Cherry 25  | 2025-10-06
+            """);
     casks
         .name("Cask", "register_cask")
         .name("Head", "register_head")
@@ -127,15 +82,15 @@ final class BarrelRegister {
             out("Months", of(Quantity.NUMBER, 0), "([To]-[From])*12/365.25"),
             out("Fill", TEXT, "[Cask]&\"/\"&COUNTIF(INDEX(occupant_cask,1):[Cask],[Cask])"));
     occupants.fill(
-        new Object[][] {
-          {"C1", "rye spirit", LocalDate.of(2021, 3, 1), LocalDate.of(2025, 3, 10), 60.0, 196},
-          {"C2", "white wine", LocalDate.of(2016, 10, 3), LocalDate.of(2019, 9, 2), 12.5, 224},
-          {"C2", "vermouth", LocalDate.of(2019, 9, 9), LocalDate.of(2023, 5, 8), 17.0, 225},
-          {"C2", "Heather 23", LocalDate.of(2023, 6, 5), LocalDate.of(2024, 5, 27), 13.8, 226},
-          {"C2", "Heather 24", LocalDate.of(2024, 6, 3), LocalDate.of(2025, 5, 9), 14.1, 225},
-          {"C4", "Cherry 23", LocalDate.of(2023, 9, 4), LocalDate.of(2024, 8, 26), 12.2, 112},
-          {"C4", "Cherry 24", LocalDate.of(2024, 9, 9), LocalDate.of(2025, 9, 29), 12.4, 113}
-        });
+        """
+            C1 | rye spirit | 2021-03-01 | 2025-03-10 | 60   | 196
+            C2 | white wine | 2016-10-03 | 2019-09-02 | 12.5 | 224
+            C2 | vermouth   | 2019-09-09 | 2023-05-08 | 17   | 225
+            C2 | Heather 23 | 2023-06-05 | 2024-05-27 | 13.8 | 226
+            C2 | Heather 24 | 2024-06-03 | 2025-05-09 | 14.1 | 225
+            C4 | Cherry 23  | 2023-09-04 | 2024-08-26 | 12.2 | 112
+            C4 | Cherry 24  | 2024-09-09 | 2025-09-29 | 12.4 | 113
+            """);
     occupants
         .name("Cask", "occupant_cask")
         .name("Fill", "occupant_fill")

@@ -31,7 +31,6 @@ final class Barrels {
   private static final Field LITRES2 = of(Quantity.VOLUME, 2);
   private static final Field SMALL_LENGTH =
       between(Quantity.LENGTH, 1, "Standard uncertainty of that measurement.", 0, 10);
-  private static final LocalDate FILLED = LocalDate.of(2025, 5, 12);
 
   private Barrels() {}
 
@@ -51,17 +50,21 @@ final class Barrels {
     Table casks = head.table(BarrelRegister.CASKS, columns());
     page.freeze(casks.top());
     casks.fill(
-        new Object[][] {
-          {57.4, LocalDate.of(2026, 2, 23), 4.2, 2.0},
-          {58.7, LocalDate.of(2026, 2, 23), 3.4, 6.0},
-          {60.1, LocalDate.of(2026, 2, 23), 4.9, 6.0},
-          {47.6, LocalDate.of(2026, 2, 23), 3.8, 3.0}
-        });
-    casks.name("Dipped on", "barrels_dipped").name("Holds", "barrels_holds");
+        """
+            57.4 | 2026-02-23 | 4.2 | 2
+            58.7 | 2026-02-23 | 3.4 | 6
+            60.1 | 2026-02-23 | 4.9 | 6
+            47.6 | 2026-02-23 | 3.8 | 3
+            """);
+    casks
+        .name("Dipped on", "barrels_dipped")
+        .name("Holds", "barrels_holds")
+        .name("Headspace", "barrels_headspace");
     int second = head.row();
     threeWays(page.at(second, 0, 8).labels(3));
     history(page.at(second, 9, 7).labels(3));
     int third = second + 18;
+    nail(page.at(third + 11, 9, 7).labels(3));
     topping(page.at(third, 0, 4), page.at(third, 5, 3).labels(2));
     firstFill(page.at(third, 9, 7).labels(3));
     page.turn(third + 1);
@@ -174,11 +177,10 @@ final class Barrels {
         sum("F", first, last, "u_by_dip"),
         sum("G", first, last, "u_by_drop"),
         sum("H", first, last, "u_by_weight"));
-    block.verdict(
-        "IF(AND(ABS(way_by_dip-way_by_weight)<=2*SQRT(u_by_dip^2+u_by_weight^2),ABS(way_by_drop-way_by_weight)<=2*SQRT(u_by_drop^2+u_by_weight^2),ABS(way_dip+way_drop-way_bilge)<=2*SQRT(way_u_dip^2+way_u_drop^2+way_u_bilge^2)),"
-            + "\"The three agree within twice their uncertainty. Dip and drop lean on the same sizes; the scale does not.\","
-            + "\"They do not agree: look for a slip in a size, the stick or the empty weight.\")",
-        2);
+    block.form(
+        """
+            ? 2 |  | IF(AND(ABS(way_by_dip-way_by_weight)<=2*SQRT(u_by_dip^2+u_by_weight^2),ABS(way_by_drop-way_by_weight)<=2*SQRT(u_by_drop^2+u_by_weight^2),ABS(way_dip+way_drop-way_bilge)<=2*SQRT(way_u_dip^2+way_u_drop^2+way_u_bilge^2)),"The three agree within twice their uncertainty. Dip and drop lean on the same sizes; the scale does not.","They do not agree: look for a slip in a size, the stick or the empty weight.")
+            """);
   }
 
   private static Entry sum(String column, int first, int last, String name) {
@@ -227,18 +229,14 @@ final class Barrels {
 
   /** What the wood of one chosen cask remembers. */
   private static void history(Block block) {
-    block
-        .heading("What is still in the wood")
-        .input("Cask", TEXT, "C2", "wood_cask", "Past occupants: sheet Barrel register.")
-        .input("Topped up since filling", VOLUME, 6.5, "wood_topped", "From its topping log.")
-        .result(
-            "Line in the register", Field.COUNT, "MATCH(wood_cask,register_cask,0)", "wood_row", "")
-        .result(
-            "Held in the staves",
-            VOLUME,
-            "BARREL.SOAKED(INDEX(register_area,wood_row),units)",
-            "wood_soaked",
-            "6 mm deep, half of it liquid.");
+    block.form(
+        """
+            # What is still in the wood
+            Cask                    | wood_cask   | TEXT     | C2 | Past occupants: sheet Barrel register.
+            Topped up since filling | wood_topped | VOLUME 1 | 6.5 | From its topping log.
+            Line in the register    | wood_row    | COUNT 0  | =MATCH(wood_cask,register_cask,0)
+            Held in the staves      | wood_soaked | VOLUME 1 | =BARREL.SOAKED(INDEX(register_area,wood_row),units) | 6 mm deep, half of it liquid.
+            """);
     String known = "COUNTIF(occupant_cask,wood_cask)";
     String place = "MATCH(wood_cask&\"/\"&[Fill],occupant_fill,0)";
     Table fills =
@@ -280,115 +278,66 @@ final class Barrels {
             in("Date", DATE),
             in("Topped with", VOLUME),
             out("Day", DAYS, "[Date]-top_filled"));
-    log.fill(toppings());
-    String days = log.range("Day");
-    String litres = log.range("Topped with");
-    balance
-        .heading("In = out + held + lost?")
-        .input("Filled on", DATE, FILLED, "top_filled", "")
-        .input("Filled with", VOLUME, 203.2, "top_fill", "Brimful.")
-        .input("Samples drawn", VOLUME, 0.4, "top_samples", "Through the nail.")
-        .input(
-            "± of the dip",
-            of(Quantity.VOLUME, 2),
-            0.4,
-            "top_u_dip",
-            "For 2 mm on the stick, near the top.")
-        .result("Capacity", VOLUME, "INDEX(register_volume,1)", "top_capacity", "")
-        .result(
-            "Loss",
-            of(Quantity.PERCENT, 2),
-            "INDEX(BARREL.LOSSRATE(" + days + "," + litres + ",top_capacity,units),1,1)",
-            "top_rate",
-            "A year. The first topping fills what the wood soaked up and is left out.")
-        .result(
-            "± (standard)",
-            of(Quantity.PERCENT, 2),
-            "INDEX(BARREL.LOSSRATE(" + days + "," + litres + ",top_capacity,units),1,2)",
-            "top_u_rate",
-            "")
-        .result("In", VOLUME, "top_fill+SUM(" + litres + ")", "top_in", "Filled and topped.")
-        .result("Out", VOLUME, "top_samples", "top_out", "")
-        .result(
-            "Soaked into the wood",
-            VOLUME,
-            "INDEX(" + litres + ",1)",
-            "top_soaked",
-            "The first topping.")
-        .result(
-            "Lost since",
-            VOLUME,
-            "top_capacity*top_rate/100*(INDEX(barrels_dipped,1)-INDEX("
-                + log.range("Date")
-                + ",1))/365.25",
-            "top_lost",
-            "By the rate above, to the day of the dip.")
-        .result("Held by dip", VOLUME, "INDEX(barrels_holds,1)", "top_held", "")
-        .result(
-            "Left unexplained",
-            of(Quantity.VOLUME, 2),
-            "top_in-top_out-top_soaked-top_lost-top_held",
-            "top_open",
-            "In − out − soaked − lost − held.")
-        .result(
-            "± (standard)",
-            of(Quantity.VOLUME, 2),
-            "SQRT(top_u_dip^2+(top_lost*top_u_rate/top_rate)^2)",
-            "top_u_open",
-            "")
-        .verdict(
-            "IF(ABS(top_open)<=2*top_u_open,\"The log closes within its uncertainty.\",\"The log does not close: look for a leak, a forgotten topping or a misread stick.\")",
-            2);
-  }
-
-  private static Object[][] toppings() {
-    int[] days = {14, 42, 70, 98, 126, 161, 189, 217};
-    double[] litres = {5.8, 0.66, 0.69, 0.73, 0.66, 0.79, 0.62, 0.60};
-    Object[][] rows = new Object[days.length][];
-    for (int i = 0; i < rows.length; i++) {
-      rows[i] = new Object[] {i == 0 ? "soak-in" : null, FILLED.plusDays(days[i]), litres[i]};
-    }
-    return rows;
+    log.fill(
+        """
+            soak-in | 2025-05-26 | 5.8
+                    | 2025-06-23 | 0.66
+                    | 2025-07-21 | 0.69
+                    | 2025-08-18 | 0.73
+                    | 2025-09-15 | 0.66
+                    | 2025-10-20 | 0.79
+                    | 2025-11-17 | 0.62
+                    | 2025-12-15 | 0.60
+            """);
+    log.name("Date", "top_dates").name("Day", "top_days").name("Topped with", "top_litres");
+    balance.form(
+        """
+            # In = out + held + lost?
+            Filled on            | top_filled   | DATE      | 2025-05-12
+            Filled with          | top_fill     | VOLUME 1  | 203.2
+            Samples drawn        | top_samples  | VOLUME 1  | 0.4
+            ± of the dip         | top_u_dip    | VOLUME 2  | 0.4
+            Capacity             | top_capacity | VOLUME 1  | =INDEX(register_volume,1)
+            Loss                 | top_rate     | PERCENT 2 | =INDEX(BARREL.LOSSRATE(top_days,top_litres,top_capacity,units),1,1)
+            ± (standard)         | top_u_rate   | PERCENT 2 | =INDEX(BARREL.LOSSRATE(top_days,top_litres,top_capacity,units),1,2)
+            In                   | top_in       | VOLUME 1  | =top_fill+SUM(top_litres)
+            Out                  | top_out      | VOLUME 1  | =top_samples
+            Soaked into the wood | top_soaked   | VOLUME 1  | =INDEX(top_litres,1)
+            Lost since           | top_lost     | VOLUME 1  | =top_capacity*top_rate/100*(INDEX(barrels_dipped,1)-INDEX(top_dates,1))/365.25
+            Held by dip          | top_held     | VOLUME 1  | =INDEX(barrels_holds,1)
+            Left unexplained     | top_open     | VOLUME 2  | =top_in-top_out-top_soaked-top_lost-top_held
+            ± (standard)         | top_u_open   | VOLUME 2  | =SQRT(top_u_dip^2+(top_lost*top_u_rate/top_rate)^2)
+            ? 2 |  | IF(ABS(top_open)<=2*top_u_open,"The log closes within its uncertainty.","The log does not close: look for a leak, a forgotten topping or a misread stick.")
+            . The first topping fills what the wood soaked up and does not count as loss. Loss: per cent a year.
+            """);
   }
 
   /** The spirit that a first fill takes up, and what the cellar's air does to strength. */
   private static void firstFill(Block block) {
-    block
-        .heading("First fill of the rye cask C1")
-        .input("Strength filled in", arg("BARREL.SPIRITGAIN", "abv", 1), 14.2, "rye_abv", "")
-        .input(
-            "Strength of the spirit",
-            arg("BARREL.SPIRITGAIN", "spiritAbv", 0),
-            60,
-            "rye_spirit",
-            "From the distiller's papers.")
-        .input(
-            "Drained before filling",
-            arg("BARREL.SPIRITGAIN", "drained", 1),
-            1.0,
-            "rye_drained",
-            "Rinsed out with water.")
-        .result(
-            "Spirit in the staves",
-            VOLUME,
-            "BARREL.SOAKED(INDEX(register_area,1),units)",
-            "rye_soaked",
-            "")
-        .result(
-            "Strength once they are one",
-            Field.ABV,
-            "BARREL.SPIRITGAIN(top_fill,rye_abv,rye_soaked,rye_spirit,rye_drained,units)",
-            "rye_after",
-            "Counts for label and tax.")
-        .input(
-            "Humidity of the cellar", arg("BARREL.STRENGTH", "humidity", 0), 80, "rye_humidity", "")
-        .result(
-            "Strength after a year",
-            Field.ABV,
-            "BARREL.STRENGTH(rye_after,top_rate,rye_humidity)",
-            "",
-            "Damp air takes alcohol before water. An estimate.")
-        .warning(
-            "A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.");
+    block.form(
+        """
+            # First fill of the rye cask C1
+            Strength filled in         | rye_abv      | BARREL.SPIRITGAIN abv 1       | 14.2
+            Strength of the spirit     | rye_spirit   | BARREL.SPIRITGAIN spiritAbv 0 | 60 | From the distiller's papers.
+            Drained before filling     | rye_drained  | BARREL.SPIRITGAIN drained 1   | 1.0 | Rinsed out with water.
+            Spirit in the staves       | rye_soaked   | VOLUME 1                      | =BARREL.SOAKED(INDEX(register_area,1),units)
+            Strength once they are one | rye_after    | PERCENT_VOL 2                 | =BARREL.SPIRITGAIN(top_fill,rye_abv,rye_soaked,rye_spirit,rye_drained,units) | Counts for label and tax.
+            Humidity of the cellar     | rye_humidity | BARREL.STRENGTH humidity 0    | 80
+            Strength after a year      |              | PERCENT_VOL 2                 | =BARREL.STRENGTH(rye_after,top_rate,rye_humidity) | Damp air takes alcohol before water. An estimate.
+            ! A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.
+            """);
+  }
+
+  /** What a nail hole gives before the cask's own vacuum stops it. */
+  private static void nail(Block block) {
+    block.form(
+        """
+            # Before you pull the nail of C1
+            Sample wanted          | nail_amount | BARREL.SAMPLETIME amount 0 | 40
+            Hole                   | nail_hole   | BARREL.SAMPLETIME hole 1   | 2.8
+            Surface above the hole | nail_depth  | BARREL.SAMPLETIME depth 0  | 30
+            Most that runs         |             | MILLILITRE 0               | =BARREL.SAMPLEMAX(INDEX(barrels_headspace,1),nail_depth,way_density,0,units) | Then a tight cask sucks air instead.
+            Time for the sample    |             | SECONDS 0                  | =BARREL.SAMPLETIME(nail_amount,INDEX(barrels_headspace,1),nail_hole,nail_depth,way_density,units)
+            """);
   }
 }

@@ -50,7 +50,7 @@ final class BlendSheet {
     Field grams = between(Quantity.GRAM_PER_LITRE, 1, "Blank: no limit.", 0, 300);
     block
         .heading("What the blend shall be")
-        .input("Volume", arg("BLEND.PLAN", "volume", 0), 380, "blend_volume", "")
+        .form("Volume | blend_volume | BLEND.PLAN volume 0 | 380")
         .headers("Targets", null, null, "Strength", "Sugar", "Acid")
         .line(
             "at least",
@@ -99,13 +99,13 @@ final class BlendSheet {
             out("Volume of B", VOLUME, "[In stock]*[B]"),
             out("Volume of C", VOLUME, "[In stock]*[C]"));
     stock.fill(
-        new Object[][] {
-          {"Heather 25, cask C1", 195, 9.40, 14.9, 3.0, 5.6, 1, 1, 0},
-          {"Heather 25, cask C2", 220, 8.90, 14.3, 4.0, 5.4, 0, 1, 1},
-          {"Bochet 25, cask C3", 215, 8.10, 13.2, 62.0, 4.6, 0, 0, 0},
-          {"Bochet 25, carboys", 40, 7.40, 13.3, 60.0, 4.5, 0, 1, 1},
-          {"Heather 25, steel tank", 120, 6.20, 14.1, 2.0, 4.9, 1, 0, 1}
-        });
+        """
+            Heather 25, cask C1    | 195 | 9.40 | 14.9 | 3  | 5.6 | 1 | 1 | 0
+            Heather 25, cask C2    | 220 | 8.90 | 14.3 | 4  | 5.4 | 0 | 1 | 1
+            Bochet 25, cask C3     | 215 | 8.10 | 13.2 | 62 | 4.6 | 0 | 0 | 0
+            Bochet 25, carboys     | 40  | 7.40 | 13.3 | 60 | 4.5 | 0 | 1 | 1
+            Heather 25, steel tank | 120 | 6.20 | 14.1 | 2  | 4.9 | 1 | 0 | 1
+            """);
     block.note(
         "The share is also the mL of each lot in a bench blend of 100 mL: mix it, taste it, measure its pH.");
     return stock.nameBlock("In stock", "Acid", "blend_stock");
@@ -159,26 +159,13 @@ final class BlendSheet {
   }
 
   private static void bench(Block block) {
-    block
-        .heading("Bench trial, scaled to the cellar")
-        .input("Blend in the glass", arg("BLEND.TRIAL", "trial", 0), 100, "bench_glass", "")
-        .input(
-            "Acid solution that tasted right",
-            arg("BLEND.TRIAL", "added", 2),
-            0.6,
-            "bench_added",
-            "mL, from a pipette.")
-        .input(
-            "Strength of that solution",
-            of(Quantity.NUMBER, 0),
-            10,
-            "bench_strength",
-            "g in 100 mL.")
-        .result(
-            "Tartaric acid for the plan",
-            of(Quantity.GRAM, 0),
-            "BLEND.TRIAL(bench_glass,bench_added,plan_volume,bench_strength,units)",
-            "",
-            "Add half, stir, wait, measure, then the rest.");
+    block.form(
+        """
+            # Bench trial, scaled to the cellar
+            Blend in the glass              | bench_glass    | BLEND.TRIAL trial 0 | 100
+            Acid solution that tasted right | bench_added    | BLEND.TRIAL added 2 | 0.6 | mL, from a pipette.
+            Strength of that solution       | bench_strength | NUMBER 0            | 10 | g in 100 mL.
+            Tartaric acid for the plan      |                | GRAM 0              | =BLEND.TRIAL(bench_glass,bench_added,plan_volume,bench_strength,units) | Add half, stir, wait, measure, then the rest.
+            """);
   }
 }

@@ -8,15 +8,13 @@ import static meadcell.samples.sheet.Field.PERCENT;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.arg;
-import static meadcell.samples.sheet.Field.between;
-import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.always;
 import static meadcell.samples.sheet.Table.in;
 import static meadcell.samples.sheet.Table.out;
 
 import java.time.LocalDate;
 import java.util.function.DoubleUnaryOperator;
-import meadcell.catalogue.Quantity;
+import java.util.stream.Collectors;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Chart;
@@ -28,12 +26,28 @@ final class FermentLog {
   static final String TITLE = "Ferment log";
   private static final LocalDate PITCHED = LocalDate.of(2026, 3, 2);
   private static final double ORIGINAL = 1.106;
-  private static final int[] DAYS_READ = {
-    0, 2, 4, 6, 8, 10, 12, 14, 17, 20, 24, 28, 33, 38, 44, 50
-  };
-  private static final double[] TEMPERATURES = {
-    18, 18.5, 19, 19, 18.5, 18, 17, 16.5, 16, 15, 14, 13.5, 13, 13, 13, 13
-  };
+
+  /** Day, temperature, note. */
+  private static final String SAMPLES =
+      """
+      0  | 18   | pitched, first feed
+      2  | 18.5 |
+      4  | 19   | second feed
+      6  | 19   |
+      8  | 18.5 | third feed, last air
+      10 | 18   |
+      12 | 17   |
+      14 | 16.5 |
+      17 | 16   | moved to the cold room
+      20 | 15   |
+      24 | 14   |
+      28 | 13.5 |
+      33 | 13   | clearing
+      38 | 13   |
+      44 | 13   |
+      50 | 13   |
+      """;
+
   private static final int RIGHT = 10;
   private static final int POINTS = 25;
 
@@ -48,11 +62,11 @@ final class FermentLog {
                 + " alcohol in the sample.");
     Table readings = log.table(24, columns());
     page.freeze(readings.top());
-    readings.fill(demo());
-    batch(page.at(readings.top(), RIGHT, 3), readings);
+    readings.fill(demo()).name("Day", "ferment_days").name("Gravity", "ferment_gravities");
+    batch(page.at(readings.top(), RIGHT, 3));
     Block below = page.at(readings.top() + 27, 0, 9).labels(3);
     fed(below);
-    laboratory(page.at(readings.top() + 27, RIGHT, 3), readings);
+    laboratory(page.at(readings.top() + 27, RIGHT, 3));
     curve(page, below, readings);
   }
 
@@ -73,206 +87,91 @@ final class FermentLog {
     };
   }
 
-  private static Object[][] demo() {
+  /** The readings of a logistic fall, as a hydrometer shows them at the cellar's temperatures. */
+  private static String demo() {
     DoubleUnaryOperator gravity = Forward.fall(1.1075, 0.9958, 13, 0.27);
-    String[] notes = new String[DAYS_READ.length];
-    notes[0] = "pitched, first feed";
-    notes[2] = "second feed";
-    notes[4] = "third feed, last air";
-    notes[8] = "moved to the cold room";
-    notes[12] = "clearing";
-    Object[][] rows = new Object[DAYS_READ.length][];
-    for (int i = 0; i < rows.length; i++) {
-      double t = TEMPERATURES[i];
-      double reading = Forward.hydrometer(gravity.applyAsDouble(DAYS_READ[i]), t, ORIGINAL);
-      rows[i] = new Object[] {PITCHED.plusDays(DAYS_READ[i]), reading, t, notes[i]};
-    }
-    return rows;
+    return SAMPLES
+        .lines()
+        .map(line -> line.split("\\|"))
+        .map(
+            cells -> {
+              int day = Integer.parseInt(cells[0].trim());
+              double temperature = Double.parseDouble(cells[1]);
+              double reading =
+                  Forward.hydrometer(gravity.applyAsDouble(day), temperature, ORIGINAL);
+              return PITCHED.plusDays(day)
+                  + "|"
+                  + reading
+                  + "|"
+                  + temperature
+                  + "|"
+                  + (cells.length > 2 ? cells[2] : "");
+            })
+        .collect(Collectors.joining("\n"));
   }
 
-  private static void batch(Block block, Table readings) {
-    String days = readings.range("Day");
-    String gravities = readings.range("Gravity");
-    block
-        .input("Lot", TEXT, "Heather 26", "", "300 L, heather honey and lake water.")
-        .input("Pitched on", DATE, PITCHED, "ferment_start", "")
-        .input(
-            "Original gravity",
-            arg("ALCOHOL.ABV", "original", 3),
-            ORIGINAL,
-            "ferment_original",
-            "Corrected to 20 °C.")
-        .input(
-            "Hydrometer made for",
-            arg("GRAVITY.CORRECT", "calibration", 0),
-            20,
-            "ferment_calibration",
-            "Printed on its scale.")
-        .input(
-            "Final gravity expected",
-            arg("FERMENT.PROGRESS", "final", 3),
-            0.996,
-            "ferment_final",
-            "")
-        .result(
-            "Last gravity",
-            SG,
-            "INDEX(" + gravities + ",MATCH(MAX(" + days + ")," + days + ",0))",
-            "ferment_last",
-            "")
-        .result(
-            "Strength now", ABV, "ALCOHOL.ABV(ferment_original,ferment_last)", "ferment_abv", "")
-        .result(
-            "First break",
-            SG,
-            "FERMENT.BREAK(ferment_original,33.3,ferment_final)",
-            "",
-            "A third of the sugar gone: last feed.")
-        .result(
-            "Second break",
-            SG,
-            "FERMENT.BREAK(ferment_original,66.7,ferment_final)",
-            "",
-            "Two thirds gone.")
-        .result(
-            "Terminal gravity, fitted",
-            SG,
-            "INDEX(FERMENT.FORECAST(" + days + "," + gravities + "),1,1)",
-            "ferment_end",
-            "Logistic curve through the readings.")
-        .result(
-            "its standard error",
-            SG,
-            "INDEX(FERMENT.FORECAST(" + days + "," + gravities + "),1,2)",
-            "",
-            "")
-        .result(
-            "Day it comes within 0.001",
-            of(Quantity.DAYS, 0),
-            "INDEX(FERMENT.FORECAST(" + days + "," + gravities + "),1,3)",
-            "ferment_day",
-            "")
-        .result(
-            "Fastest fall",
-            of(Quantity.GRAVITY_PER_DAY, 4),
-            "INDEX(FERMENT.FORECAST(" + days + "," + gravities + "),1,4)",
-            "ferment_fastest",
-            "")
-        .result(
-            "State",
-            TEXT,
-            "FERMENT.STATE(" + days + "," + gravities + ",ferment_final)",
-            "",
-            "finished, falling, stalled or cannot tell.");
+  private static void batch(Block block) {
+    block.form(
+        """
+            Lot                       |                     | TEXT                          | Heather 26 | 300 L, heather honey and lake water.
+            Pitched on                | ferment_start       | DATE                          | 2026-03-02
+            Original gravity          | ferment_original    | ALCOHOL.ABV original 3        | 1.106 | Corrected to 20 °C.
+            Hydrometer made for       | ferment_calibration | GRAVITY.CORRECT calibration 0 | 20 | Printed on its scale.
+            Final gravity expected    | ferment_final       | FERMENT.PROGRESS final 3      | 0.996
+            Last gravity              | ferment_last        | SPECIFIC_GRAVITY 4            | =INDEX(ferment_gravities,MATCH(MAX(ferment_days),ferment_days,0))
+            Strength now              | ferment_abv         | PERCENT_VOL 2                 | =ALCOHOL.ABV(ferment_original,ferment_last)
+            First break               |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,33.3,ferment_final) | A third of the sugar gone: last feed.
+            Second break              |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,66.7,ferment_final) | Two thirds gone.
+            Terminal gravity, fitted  | ferment_end         | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,1) | Logistic curve through the readings.
+            its standard error        |                     | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,2)
+            Day it comes within 0.001 | ferment_day         | DAYS 0                        | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,3)
+            Fastest fall              | ferment_fastest     | GRAVITY_PER_DAY 4             | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,4)
+            State                     |                     | TEXT                          | =FERMENT.STATE(ferment_days,ferment_gravities,ferment_final) | finished, falling, stalled or cannot tell.
+            """);
   }
 
-  private static void laboratory(Block block, Table readings) {
-    block
-        .heading("Laboratory against calculation")
-        .input(
-            "Laboratory's strength",
-            between(Quantity.PERCENT_VOL, 2, "From the certificate, % vol.", 0, 25),
-            14.5,
-            "lab_abv",
-            "By distillation.")
-        .input(
-            "its standard uncertainty",
-            between(Quantity.PERCENT_VOL, 2, "From the certificate, % vol.", 0, 2),
-            0.06,
-            "lab_u",
-            "Half of the ± that it prints.")
-        .result("Calculated strength", ABV, "ferment_abv", "", "Balling's balance and Tabarié.")
-        .result(
-            "its standard uncertainty",
-            ABV,
-            "ALCOHOL.UNCERTAINTY(ferment_original,ferment_last)",
-            "calc_u",
-            "Hydrometers, and what the yeast's yield may differ.")
-        .verdict(
-            "IF(ABS(lab_abv-ferment_abv)<=2*SQRT(lab_u^2+calc_u^2),\"They agree: \"&TEXT(ABS(lab_abv-ferment_abv),\"0.00\")&\" apart, up to \"&TEXT(2*SQRT(lab_u^2+calc_u^2),\"0.00\")&\" is chance. The label takes the laboratory's.\",\"They differ by more than chance: check the original gravity and whether honey was added later.\")",
-            2);
+  private static void laboratory(Block block) {
+    block.form(
+        """
+            # Laboratory against calculation
+            Laboratory's strength    | lab_abv | PERCENT_VOL 2 0..25 | 14.5 | By distillation.
+            its standard uncertainty | lab_u   | PERCENT_VOL 2 0..2  | 0.06 | Half of the ± that it prints.
+            Calculated strength      |         | PERCENT_VOL 2       | =ferment_abv | Balling's balance and Tabarié.
+            its standard uncertainty | calc_u  | PERCENT_VOL 2       | =ALCOHOL.UNCERTAINTY(ferment_original,ferment_last) | Hydrometers, and what the yeast's yield may differ.
+            ? 2 |  | IF(ABS(lab_abv-ferment_abv)<=2*SQRT(lab_u^2+calc_u^2),"They agree: "&TEXT(ABS(lab_abv-ferment_abv),"0.00")&" apart, up to "&TEXT(2*SQRT(lab_u^2+calc_u^2),"0.00")&" is chance. The label takes the laboratory's.","They differ by more than chance: check the original gravity and whether honey was added later.")
+            """);
   }
 
   private static void fed(Block block) {
-    block
-        .heading("A batch fed in steps (Bochet 26)")
-        .input(
-            "Volume",
-            arg("FERMENT.ORIGINALAFTER", "volume", 0),
-            200,
-            "fed_volume",
-            "In the tank when the honey goes in.")
-        .input(
-            "Original gravity",
-            arg("FERMENT.ORIGINALAFTER", "original", 3),
-            1.082,
-            "fed_original",
-            "Set low, so that the yeast starts well.")
-        .input(
-            "Gravity before feeding",
-            arg("FERMENT.ORIGINALAFTER", "present", 3),
-            1.030,
-            "fed_before",
-            "")
-        .input(
-            "Honey fed",
-            arg("FERMENT.ORIGINALAFTER", "honey", 1),
-            22,
-            "fed_honey",
-            "Buckwheat, caramelised.")
-        .input("Gravity now", arg("ALCOHOL.ABV", "present", 3), 1.018, "fed_now", "")
-        .result(
-            "Original gravity that counts",
-            SG,
-            "FERMENT.ORIGINALAFTER(fed_volume,fed_original,fed_before,fed_honey,units)",
-            "fed_counts",
-            "As if all the honey had been there at first.")
-        .result("Strength", ABV, "ALCOHOL.ABV(fed_counts,fed_now)", "", "")
-        .result(
-            "Strength if the feed is forgotten",
-            ABV,
-            "ALCOHOL.ABV(fed_original,fed_now)",
-            "",
-            "Wrong, and too low.");
+    block.form(
+        """
+            # A batch fed in steps (Bochet 26)
+            Volume                            | fed_volume   | FERMENT.ORIGINALAFTER volume 0   | 200 | In the tank when the honey goes in.
+            Original gravity                  | fed_original | FERMENT.ORIGINALAFTER original 3 | 1.082 | Set low, so that the yeast starts well.
+            Gravity before feeding            | fed_before   | FERMENT.ORIGINALAFTER present 3  | 1.030
+            Honey fed                         | fed_honey    | FERMENT.ORIGINALAFTER honey 1    | 22 | Buckwheat, caramelised.
+            Gravity now                       | fed_now      | ALCOHOL.ABV present 3            | 1.018
+            Original gravity that counts      | fed_counts   | SPECIFIC_GRAVITY 4               | =FERMENT.ORIGINALAFTER(fed_volume,fed_original,fed_before,fed_honey,units) | As if all the honey had been there at first.
+            Strength                          |              | PERCENT_VOL 2                    | =ALCOHOL.ABV(fed_counts,fed_now)
+            Strength if the feed is forgotten |              | PERCENT_VOL 2                    | =ALCOHOL.ABV(fed_original,fed_now) | Wrong, and too low.
+            """);
   }
 
   /** The fitted curve in 25 points, from what FERMENT.FORECAST gives at two tolerances. */
   private static void curve(Page page, Block block, Table readings) {
-    String days = readings.range("Day");
-    String series = days + "," + readings.range("Gravity");
-    String height =
-        "4*ferment_fastest*(ferment_day-INDEX(FERMENT.FORECAST(" + series + ",0.01),1,3))";
-    block
-        .heading("The fitted curve")
-        .result(
-            "Height, from the original gravity",
-            SG,
-            "ferment_original-ferment_end",
-            "curve_guess",
-            "")
-        .result(
-            "Height of the curve",
-            SG,
-            height + "/LN((curve_guess/0.001-1)/(curve_guess/0.01-1))",
-            "curve_height",
-            "From two days and the fastest fall.")
-        .result(
-            "Steepness a day",
-            of(Quantity.NUMBER, 3),
-            "4*ferment_fastest/curve_height",
-            "curve_rate",
-            "")
-        .result(
-            "Half of the fall is done on day",
-            of(Quantity.DAYS, 1),
-            "ferment_day-LN(curve_height/0.001-1)/curve_rate",
-            "curve_half",
-            "");
+    block.form(
+        """
+            # The fitted curve
+            Height, from the original gravity | curve_guess  | SPECIFIC_GRAVITY 4 | =ferment_original-ferment_end
+            Height of the curve               | curve_height | SPECIFIC_GRAVITY 4 | =4*ferment_fastest*(ferment_day-INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities,0.01),1,3))/LN((curve_guess/0.001-1)/(curve_guess/0.01-1)) | From two days and the fastest fall.
+            Steepness a day                   | curve_rate   | NUMBER 3           | =4*ferment_fastest/curve_height
+            Half of the fall is done on day   | curve_half   | DAYS 1             | =ferment_day-LN(curve_height/0.001-1)/curve_rate
+            """);
     Table curve =
         block.table(
             POINTS,
             always(
-                "Date on the curve", DATE, "ferment_start+(#-1)*MAX(" + days + ")/" + (POINTS - 1)),
+                "Date on the curve", DATE, "ferment_start+(#-1)*MAX(ferment_days)/" + (POINTS - 1)),
             out(
                 "Gravity on the curve",
                 SG,

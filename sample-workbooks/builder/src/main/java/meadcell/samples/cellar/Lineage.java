@@ -9,7 +9,6 @@ import static meadcell.samples.sheet.Table.always;
 import static meadcell.samples.sheet.Table.in;
 import static meadcell.samples.sheet.Table.out;
 
-import java.time.LocalDate;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Chart;
@@ -20,6 +19,27 @@ import meadcell.samples.sheet.Table;
 final class Lineage {
   static final String TITLE = "Lineage";
   private static final int RIGHT = 5;
+
+  private static final String TRANSFERS =
+      """
+            Heather must 25          | steel tank     | 610   | 2025-03-03
+            Bochet must 25           | ferment tank 2 | 290   | 2025-04-07
+            steel tank               | loss           | 34    | 2025-05-12
+            rye in the staves        | C1             | 4.6   | 2025-05-12
+            steel tank               | C1             | 203.2 | 2025-05-12
+            Heather 24 in the staves | C2             | 5.9   | 2025-05-12
+            steel tank               | C2             | 228   | 2025-05-12
+            ferment tank 2           | C3             | 225   | 2025-06-16
+            ferment tank 2           | carboys        | 41    | 2025-06-16
+            ferment tank 2           | loss           | 24    | 2025-06-16
+            steel tank               | C1             | 10.6  | 2025-12-15
+            C1                       | loss           | 10.6  | 2025-12-15
+            C1                       | Shore 26       | 110   | 2026-03-02
+            C2                       | Shore 26       | 110   | 2026-03-02
+            carboys                  | Shore 26       | 40    | 2026-03-02
+            steel tank               | Shore 26       | 120   | 2026-03-02
+            Shore 26                 | loss           | 5     | 2026-03-02
+            """;
 
   private Lineage() {}
 
@@ -33,9 +53,9 @@ final class Lineage {
     Table log =
         left.table(31, in("From", TEXT), in("To", TEXT), in("Volume", VOLUME), in("Day", DATE));
     page.freeze(log.top());
-    log.fill(transfers()).nameBlock("From", "Day", "transfers");
+    log.fill(TRANSFERS).nameBlock("From", "Day", "transfers");
     Block right = page.at(log.top() - 1, RIGHT, 2);
-    right.heading("What is in it").input("Lot", TEXT, "Shore 26", "lineage_lot", "");
+    right.heading("What is in it").form("Lot | lineage_lot | TEXT | Shore 26");
     Table shares =
         right.table(6, always("Source", TEXT, source(1)), always("Share", PERCENT, source(2)));
     right.verdict(
@@ -48,7 +68,14 @@ final class Lineage {
             6,
             in("Vessel", TEXT),
             out("Days", DAYS, "BLEND.AGE(transfers,lineage_lot,[Vessel],units)"));
-    woods.fill(new Object[][] {{"C1"}, {"C2"}, {"C3"}, {"carboys"}, {"steel tank"}});
+    woods.fill(
+        """
+            C1
+            C2
+            C3
+            carboys
+            steel tank
+            """);
     right.note("Average over the whole lot: where half of it lay 200 days, 100 are shown.");
     chart(page, log.top(), "Sources of the lot", "% of volume", shares, "Source", "Share");
     chart(page, log.top() + 17, "Days in each vessel", "days", woods, "Vessel", "Days");
@@ -63,30 +90,5 @@ final class Lineage {
     page.chart(
         new Chart(row, RIGHT + 3, row + 15, RIGHT + 4, title, "", up)
             .bars(title, table, labels, values));
-  }
-
-  private static Object[][] transfers() {
-    LocalDate casked = LocalDate.of(2025, 5, 12);
-    LocalDate bochet = LocalDate.of(2025, 6, 16);
-    LocalDate blended = LocalDate.of(2026, 3, 2);
-    return new Object[][] {
-      {"Heather must 25", "steel tank", 610.0, LocalDate.of(2025, 3, 3)},
-      {"Bochet must 25", "ferment tank 2", 290.0, LocalDate.of(2025, 4, 7)},
-      {"steel tank", "loss", 34.0, casked},
-      {"rye in the staves", "C1", 4.6, casked},
-      {"steel tank", "C1", 203.2, casked},
-      {"Heather 24 in the staves", "C2", 5.9, casked},
-      {"steel tank", "C2", 228.0, casked},
-      {"ferment tank 2", "C3", 225.0, bochet},
-      {"ferment tank 2", "carboys", 41.0, bochet},
-      {"ferment tank 2", "loss", 24.0, bochet},
-      {"steel tank", "C1", 10.6, LocalDate.of(2025, 12, 15)},
-      {"C1", "loss", 10.6, LocalDate.of(2025, 12, 15)},
-      {"C1", "Shore 26", 110.0, blended},
-      {"C2", "Shore 26", 110.0, blended},
-      {"carboys", "Shore 26", 40.0, blended},
-      {"steel tank", "Shore 26", 120.0, blended},
-      {"Shore 26", "loss", 5.0, blended}
-    };
   }
 }

@@ -1,11 +1,7 @@
 package meadcell.samples.cellar;
 
-import static meadcell.samples.sheet.Field.ABV;
-import static meadcell.samples.sheet.Field.MASS;
 import static meadcell.samples.sheet.Field.SG;
-import static meadcell.samples.sheet.Field.TEMPERATURE;
 import static meadcell.samples.sheet.Field.TEXT;
-import static meadcell.samples.sheet.Field.VOLUME;
 import static meadcell.samples.sheet.Field.arg;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.always;
@@ -37,117 +33,35 @@ final class MustPlan {
   }
 
   private static void honey(Block block) {
-    block
-        .heading("Heather traditional: honey and water")
-        .input(
-            "Volume of must",
-            arg("HONEY.NEEDED", "volume", 0),
-            300,
-            "must_volume",
-            "What the tank shall hold before pitching.")
-        .input(
-            "Gravity wanted",
-            arg("HONEY.NEEDED", "gravity", 3),
-            1.106,
-            "must_gravity",
-            "At 20/20 °C.")
-        .input(
-            "Final gravity expected",
-            arg("ALCOHOL.POTENTIAL", "final", 3),
-            0.996,
-            "must_final",
-            "Below 1.000: alcohol is lighter than water.")
-        .input(
-            "Moisture of the honey",
-            arg("HONEY.NEEDED", "moisture", 1),
-            18.2,
-            "must_moisture",
-            "Heather honey is moist; read it with a refractometer (HONEY.MOISTURE).")
-        .result(
-            "Honey to weigh in",
-            MASS,
-            "HONEY.NEEDED(must_volume,must_gravity,must_moisture,units)",
-            "must_honey",
-            "")
-        .result(
-            "Room the honey takes",
-            VOLUME,
-            "HONEY.VOLUME(must_honey,must_moisture,units)",
-            "",
-            "Moisture gives its density: HONEY.DENSITY.")
-        .result(
-            "Water to add",
-            VOLUME,
-            "HONEY.WATER(must_honey,must_gravity,must_moisture,units)",
-            "must_water",
-            "By mass balance; honey and water together shrink a little.")
-        .result(
-            "Gravity of that mix",
-            SG,
-            "HONEY.GRAVITY(must_volume,must_honey,must_moisture,units)",
-            "",
-            "Must come back to the gravity wanted.")
-        .result(
-            "Strength if it ferments out",
-            ABV,
-            "ALCOHOL.POTENTIAL(must_gravity,must_final)",
-            "",
-            "")
-        .input(
-            "Fructose and glucose of the honey",
-            arg("HONEY.ACCEPTABLE", "fructoseGlucose", 0),
-            66,
-            "must_reducing",
-            "From the honey's analysis.")
-        .input(
-            "Sucrose of the honey", arg("HONEY.ACCEPTABLE", "sucrose", 1), 2.1, "must_sucrose", "")
-        .result(
-            "Honey within the general limits",
-            TEXT,
-            "IF(HONEY.ACCEPTABLE(must_moisture,must_reducing,must_sucrose)=1,\"yes\",\"no\")",
-            "",
-            "Directive 2001/110/EC, Annex II. Heather (Calluna) honey may be moister than others.");
+    block.form(
+        """
+            # Heather traditional: honey and water
+            Volume of must                    | must_volume   | HONEY.NEEDED volume 0              | 300 | What the tank shall hold before pitching.
+            Gravity wanted                    | must_gravity  | HONEY.NEEDED gravity 3             | 1.106 | At 20/20 °C.
+            Final gravity expected            | must_final    | ALCOHOL.POTENTIAL final 3          | 0.996 | Below 1.000: alcohol is lighter than water.
+            Moisture of the honey             | must_moisture | HONEY.NEEDED moisture 1            | 18.2 | Heather honey is moist; read it with a refractometer (HONEY.MOISTURE).
+            Honey to weigh in                 | must_honey    | MASS 1                             | =HONEY.NEEDED(must_volume,must_gravity,must_moisture,units)
+            Room the honey takes              |               | VOLUME 1                           | =HONEY.VOLUME(must_honey,must_moisture,units) | Moisture gives its density: HONEY.DENSITY.
+            Water to add                      | must_water    | VOLUME 1                           | =HONEY.WATER(must_honey,must_gravity,must_moisture,units) | By mass balance; honey and water together shrink a little.
+            Gravity of that mix               |               | SPECIFIC_GRAVITY 4                 | =HONEY.GRAVITY(must_volume,must_honey,must_moisture,units) | Must come back to the gravity wanted.
+            Strength if it ferments out       |               | PERCENT_VOL 2                      | =ALCOHOL.POTENTIAL(must_gravity,must_final)
+            Fructose and glucose of the honey | must_reducing | HONEY.ACCEPTABLE fructoseGlucose 0 | 66 | From the honey's analysis.
+            Sucrose of the honey              | must_sucrose  | HONEY.ACCEPTABLE sucrose 1         | 2.1
+            Honey within the general limits   |               | TEXT                               | =IF(HONEY.ACCEPTABLE(must_moisture,must_reducing,must_sucrose)=1,"yes","no") | Directive 2001/110/EC, Annex II. Heather (Calluna) honey may be moister than others.
+            """);
   }
 
   private static void nutrients(Block block) {
-    block
-        .heading("Nutrients")
-        .input(
-            "Nitrogen demand of the yeast",
-            arg("MUST.NITROGEN", "demand", 0),
-            "medium",
-            "must_demand",
-            "The maker of the yeast says which.")
-        .input(
-            "Nitrogen already there",
-            arg("MUST.NITROGEN", "present", 0),
-            15,
-            "must_present",
-            "Honey brings next to none; fruit brings some.")
-        .result(
-            "Nitrogen to add",
-            of(Quantity.MILLIGRAM_PER_LITRE, 0),
-            "MUST.NITROGEN(must_gravity,must_demand,must_present)",
-            "must_nitrogen",
-            "Assimilable nitrogen.")
-        .result(
-            "Ammonium phosphate",
-            of(Quantity.GRAM, 0),
-            "INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,1)",
-            "",
-            "Up to what the law allows.")
-        .result(
-            "Organic nutrient for the rest",
-            of(Quantity.GRAM, 0),
-            "INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,2)",
-            "",
-            "With 4 % of nitrogen; read the bag.")
-        .result(
-            "Dry yeast",
-            of(Quantity.GRAM, 0),
-            "MUST.YEAST(must_volume,must_gravity,units)",
-            "",
-            "");
+    block.form(
+        """
+            # Nutrients
+            Nitrogen demand of the yeast  | must_demand   | MUST.NITROGEN demand 0  | medium | The maker of the yeast says which.
+            Nitrogen already there        | must_present  | MUST.NITROGEN present 0 | 15 | Honey brings next to none; fruit brings some.
+            Nitrogen to add               | must_nitrogen | MILLIGRAM_PER_LITRE 0   | =MUST.NITROGEN(must_gravity,must_demand,must_present) | Assimilable nitrogen.
+            Ammonium phosphate            |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,1) | Up to what the law allows.
+            Organic nutrient for the rest |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,2) | With 4 % of nitrogen; read the bag.
+            Dry yeast                     |               | GRAM 0                  | =MUST.YEAST(must_volume,must_gravity,units)
+            """);
     String feeding = "INDEX(MUST.FEEDING(must_volume,must_nitrogen,must_gravity,4,units),#,";
     block.table(
         4,
@@ -166,19 +80,19 @@ final class MustPlan {
             in("Ingredient", TEXT),
             in("Mass", arg("MUST.MIXTEMPERATURE", "masses", 0)),
             in("Temperature", arg("MUST.MIXTEMPERATURE", "temperatures", 0)));
-    parts.fill(new Object[][] {{"honey", 99, 40}, {"water", 231, 14}});
-    block.result(
-        "Temperature of the must",
-        TEMPERATURE,
-        "MUST.MIXTEMPERATURE("
-            + parts.range("Ingredient")
-            + ","
-            + parts.range("Mass")
-            + ","
-            + parts.range("Temperature")
-            + ",units)",
-        "",
-        "Pitch only when it is where the yeast likes it. Warm honey pours; hot honey loses its scent.");
+    parts.fill(
+        """
+            honey | 99  | 40
+            water | 231 | 14
+            """);
+    parts
+        .name("Ingredient", "mix_ingredients")
+        .name("Mass", "mix_masses")
+        .name("Temperature", "mix_temperatures");
+    block.form(
+        """
+            Temperature of the must |  | TEMPERATURE 1 | =MUST.MIXTEMPERATURE(mix_ingredients,mix_masses,mix_temperatures,units) | Pitch only when it is where the yeast likes it. Warm honey pours; hot honey loses its scent.
+            """);
   }
 
   private static void fruit(Block block) {
@@ -190,78 +104,33 @@ final class MustPlan {
             in("Mass", of(Quantity.MASS, 0)),
             in("Moisture or °Bx", of(Quantity.NUMBER, 1)));
     recipe.fill(
-        new Object[][] {{"honey", 52, 17.5}, {"sour cherry", 60, null}, {"water", 120, null}});
-    String range = recipe.block("Ingredient", "Moisture or °Bx");
-    block
-        .result(
-            "Gravity",
-            SG,
-            "MUST.GRAVITY(" + range + ",units)",
-            "",
-            "Once the juice has mixed in. Blank: the honey's or the juice's usual value.")
-        .result(
-            "Volume",
-            VOLUME,
-            "MUST.VOLUME(" + range + ",units)",
-            "",
-            "Liquid only, without skins and stones.")
-        .result("Fermentable sugar", MASS, "MUST.SUGAR(" + range + ",units)", "", "");
+        """
+            honey       | 52  | 17.5
+            sour cherry | 60  |
+            water       | 120 |
+            """);
+    recipe.nameBlock("Ingredient", "Moisture or °Bx", "must_recipe");
+    block.form(
+        """
+            Gravity           |  | SPECIFIC_GRAVITY 4 | =MUST.GRAVITY(must_recipe,units) | Once the juice has mixed in. Blank: the honey's or the juice's usual value.
+            Volume            |  | VOLUME 1           | =MUST.VOLUME(must_recipe,units) | Liquid only, without skins and stones.
+            Fermentable sugar |  | MASS 1             | =MUST.SUGAR(must_recipe,units)
+            """);
   }
 
   private static void cellarAir(Block block) {
-    block
-        .heading("Heat and gas while it ferments")
-        .input(
-            "Fastest fall expected",
-            of(Quantity.GRAVITY_PER_DAY, 4),
-            0.0080,
-            "must_fall",
-            "From the last batch: sheet Ferment log.")
-        .input(
-            "Room",
-            arg("FERMENT.ROOMCO2", "room", 0),
-            120,
-            "must_room",
-            "Volume of air in the room.")
-        .input(
-            "Changes of air an hour",
-            arg("FERMENT.ROOMCO2", "airChanges", 1),
-            1.0,
-            "must_air",
-            "Measured, not guessed: a closed cellar may have less than 0.2.")
-        .result(
-            "Carbon dioxide in all",
-            of(Quantity.MASS, 1),
-            "FERMENT.GAS(must_volume,must_gravity,must_final,units)",
-            "",
-            "")
-        .result(
-            "Heat in all",
-            of(Quantity.KILOJOULE, 0),
-            "FERMENT.HEAT(must_volume,must_gravity,must_final,units)",
-            "",
-            "")
-        .result(
-            "Cooling needed at the fastest",
-            of(Quantity.WATT, 0),
-            "FERMENT.COOLING(must_volume,must_gravity,must_final,must_fall,units)",
-            "",
-            "To hold the temperature.")
-        .result(
-            "Gas an hour at the fastest",
-            of(Quantity.MASS_PER_HOUR, 2),
-            "FERMENT.GAS(must_volume,must_gravity,must_gravity-must_fall,units)/24",
-            "must_gas",
-            "")
-        .result(
-            "Carbon dioxide in the room",
-            of(Quantity.PARTS_PER_MILLION, 0),
-            "FERMENT.ROOMCO2(must_gas,must_room,must_air,units)",
-            "",
-            "If the air were well mixed. Near the floor and in pits there is more.")
-        .warning(
-            "Carbon dioxide kills without warning and lies near the floor. A number here never means"
-                + " that a room is safe: measure the air, ventilate, do not work alone, and follow the"
-                + " rules for your place of work.");
+    block.form(
+        """
+            # Heat and gas while it ferments
+            Fastest fall expected         | must_fall | GRAVITY_PER_DAY 4            | 0.0080 | From the last batch: sheet Ferment log.
+            Room                          | must_room | FERMENT.ROOMCO2 room 0       | 120 | Volume of air in the room.
+            Changes of air an hour        | must_air  | FERMENT.ROOMCO2 airChanges 1 | 1.0 | Measured, not guessed: a closed cellar may have less than 0.2.
+            Carbon dioxide in all         |           | MASS 1                       | =FERMENT.GAS(must_volume,must_gravity,must_final,units)
+            Heat in all                   |           | KILOJOULE 0                  | =FERMENT.HEAT(must_volume,must_gravity,must_final,units)
+            Cooling needed at the fastest |           | WATT 0                       | =FERMENT.COOLING(must_volume,must_gravity,must_final,must_fall,units) | To hold the temperature.
+            Gas an hour at the fastest    | must_gas  | MASS_PER_HOUR 2              | =FERMENT.GAS(must_volume,must_gravity,must_gravity-must_fall,units)/24
+            Carbon dioxide in the room    |           | PARTS_PER_MILLION 0          | =FERMENT.ROOMCO2(must_gas,must_room,must_air,units) | If the air were well mixed. Near the floor and in pits there is more.
+            ! Carbon dioxide kills without warning and lies near the floor. A number here never means that a room is safe: measure the air, ventilate, do not work alone, and follow the rules for your place of work.
+            """);
   }
 }

@@ -95,7 +95,49 @@ public final class Block {
     return rows;
   }
 
-  /** A cell to type into, with the value of the demonstration. */
+  /**
+   * Lines written as text. {@code label | name | field | value | note}: typed, or worked out where
+   * the value begins with {@code =}; name and note may be left out. {@code # heading}, {@code .
+   * note}, {@code ! warning}, {@code ? rows | name | formula} of a verdict.
+   *
+   * @see Field#of(String, String)
+   */
+  public Block form(String text) {
+    text.lines().filter(line -> !line.isBlank()).forEach(this::formLine);
+    return this;
+  }
+
+  private void formLine(String line) {
+    String rest = line.substring(1).trim();
+    switch (line.charAt(0)) {
+      case '#' -> heading(rest);
+      case '.' -> note(rest);
+      case '!' -> warning(rest);
+      case '?' -> {
+        String[] parts = cells(rest);
+        verdict(parts[2], Integer.parseInt(parts[0]), parts[1]);
+      }
+      default -> {
+        String[] parts = cells(line);
+        String note = parts.length > 4 ? parts[4] : "";
+        Field field = Field.of(parts[2], note);
+        if (parts[3].startsWith("=")) {
+          result(parts[0], field, parts[3].substring(1), parts[1], note);
+        } else {
+          input(parts[0], field, field.parse(parts[3]), parts[1], note);
+        }
+      }
+    }
+  }
+
+  private static String[] cells(String line) {
+    return line.trim().split("\\s*\\|\\s*");
+  }
+
+  /**
+   * A cell to type into, with the value of the demonstration; a name for formulas; a note. Name and
+   * note may be empty.
+   */
   public Block input(String label, Field field, Object demo, String name, String note) {
     XSSFCell cell = line(Look.INPUT, label, field, demo, name, note);
     page.validate(
@@ -123,7 +165,7 @@ public final class Block {
     return this;
   }
 
-  /** A computed cell. */
+  /** A computed cell, likewise. */
   public Block result(String label, Field field, String formula, String name, String note) {
     line(Look.RESULT, label, field, "=" + formula, name, note);
     return this;
@@ -133,7 +175,10 @@ public final class Block {
       Look look, String label, Field field, Object value, String name, String note) {
     int valueColumn = column + labelColumns;
     int noteColumns = columns - labelColumns - 1;
-    boolean noted = !note.isEmpty() && noteColumns > 0;
+    boolean noted = !note.isEmpty();
+    if (noted && noteColumns < 1) {
+      throw new IllegalArgumentException("no room for a note beside " + label);
+    }
     int rows =
         Math.max(
             rows(label, page.width(column, labelColumns), Look.LABEL),
@@ -207,19 +252,6 @@ public final class Block {
       }
     }
     row++;
-    return this;
-  }
-
-  /** Numbers of one array formula side by side, each under its header. */
-  public Block row(String formula, String[] headers, Field... fields) {
-    for (int i = 0; i < fields.length; i++) {
-      page.text(row, column + i, 1, 1, Look.HEADER, headers[i]);
-      page.put(row + 1, column + i, Look.RESULT, fields[i], false, null);
-    }
-    CellRangeAddress cells =
-        new CellRangeAddress(row + 1, row + 1, column, column + fields.length - 1);
-    page.book.later(() -> page.sheet.setArrayFormula(formula, cells));
-    row += 2;
     return this;
   }
 

@@ -1,5 +1,6 @@
 package meadcell.samples.sheet;
 
+import java.time.LocalDate;
 import java.util.List;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Quantity;
@@ -58,6 +59,28 @@ public record Field(
         spec.choices());
   }
 
+  /**
+   * A field from its text: {@code FUNCTION argument decimals}, {@code QUANTITY decimals}, {@code
+   * QUANTITY decimals from..to}, {@code one/of/these}, {@code TEXT} or {@code DATE}.
+   */
+  static Field of(String text, String help) {
+    String[] words = text.split(" ");
+    if (words.length == 1) {
+      return text.contains("/") ? words(text.split("/")) : of(Quantity.valueOf(text), 0);
+    }
+    if (words[0].contains(".")) {
+      return arg(words[0], words[1], Integer.parseInt(words[2]));
+    }
+    Quantity quantity = Quantity.valueOf(words[0]);
+    int decimals = Integer.parseInt(words[1]);
+    if (words.length == 2) {
+      return of(quantity, decimals);
+    }
+    String[] limits = words[2].split("\\.\\.");
+    return between(
+        quantity, decimals, help, Double.parseDouble(limits[0]), Double.parseDouble(limits[1]));
+  }
+
   /** One of a few words. */
   public static Field words(String... words) {
     return new Field(
@@ -94,6 +117,15 @@ public record Field(
 
   boolean isDimensional() {
     return quantity.isDimensional();
+  }
+
+  /** A demonstration value from its text. */
+  Object parse(String text) {
+    return switch (quantity) {
+      case TEXT -> text;
+      case DATE -> LocalDate.parse(text);
+      default -> Double.valueOf(text);
+    };
   }
 
   /** A metric number as a formula that follows the units switch, such as {@code 225*litre}. */

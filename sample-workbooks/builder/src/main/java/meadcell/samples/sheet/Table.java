@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import meadcell.catalogue.UnitSystem;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -131,18 +132,24 @@ public final class Table {
     throw new IllegalArgumentException("no column " + header);
   }
 
-  /** Demonstration rows: the values of the columns to type into, in order; null stays blank. */
-  public Table fill(Object[]... demo) {
-    for (int r = 0; r < demo.length; r++) {
-      int next = 0;
-      for (int c = 0; c < columns.size(); c++) {
-        if (columns.get(c).isInput() && next < demo[r].length) {
-          Object value = demo[r][next++];
-          if (value != null) {
-            page.put(top + r, left + c, Look.INPUT, columns.get(c).field(), true, value);
-          }
+  /**
+   * Demonstration values: a line for each row, {@code |} between the columns to type into. What is
+   * left out stays blank.
+   */
+  public Table fill(String demo) {
+    List<Integer> inputs =
+        IntStream.range(0, columns.size()).filter(c -> columns.get(c).isInput()).boxed().toList();
+    int row = top;
+    for (String line : demo.lines().toList()) {
+      String[] cells = line.split("\\|");
+      for (int i = 0; i < cells.length; i++) {
+        if (!cells[i].isBlank()) {
+          Field field = columns.get(inputs.get(i)).field();
+          page.put(
+              row, left + inputs.get(i), Look.INPUT, field, true, field.parse(cells[i].trim()));
         }
       }
+      row++;
     }
     return this;
   }
