@@ -37,6 +37,7 @@ import org.xml.sax.SAXException;
 final class OdsBook implements Book {
   private static final String CONTENT = "content.xml";
   private static final String META_XML = "meta.xml";
+  private static final String BUILT_IN = "_xlnm."; // print areas and the like
   private static final String OWN_STYLE = "meadcell";
 
   private record StyleKey(String style, String format) {}
@@ -200,9 +201,11 @@ final class OdsBook implements Book {
     NodeList ranges = content.getElementsByTagNameNS(TABLE, "named-range");
     for (int i = 0; i < ranges.getLength(); i++) {
       Element range = (Element) ranges.item(i);
-      names.put(
-          range.getAttributeNS(TABLE, "name"),
-          OpenFormula.toA1("=[" + range.getAttributeNS(TABLE, "cell-range-address") + "]"));
+      String name = range.getAttributeNS(TABLE, "name");
+      if (!name.startsWith(BUILT_IN)) {
+        names.put(
+            name, OpenFormula.toA1("=[" + range.getAttributeNS(TABLE, "cell-range-address") + "]"));
+      }
     }
     return names;
   }

@@ -86,7 +86,7 @@ final class OdsSheet implements BookSheet {
           cell.hasAttributeNS(OFFICE, "string-value")
               ? cell.getAttributeNS(OFFICE, "string-value")
               : text(cell);
-      default -> null;
+      default -> cell.getLastChild() == null ? null : text(cell); // a formula that gave no text
     };
   }
 

@@ -65,7 +65,11 @@ public final class Calculator {
           evaluator
               ._getWorkbookEvaluator()
               .evaluateList("(" + formula + ")", home, new CellRangeAddress(0, 0, 0, 0));
-      if (result instanceof ErrorEval error) {
+      ErrorEval error =
+          result instanceof RefusedArea refused
+              ? refused.error()
+              : result instanceof ErrorEval plain ? plain : null;
+      if (error != null) {
         List<CatalogueFunctions.Refused> refused = functions.takeRefused();
         String why =
             refused.isEmpty()

@@ -69,7 +69,10 @@ final class CatalogueFunction implements FreeRefFunction {
       onRefusal.accept(
           new CatalogueFunctions.Refused(
               ec.getSheetIndex(), ec.getRowIndex(), ec.getColumnIndex(), spec.name(), refusal));
-      return SheetError.of(refusal);
+      ErrorEval error = SheetError.of(refusal);
+      return spec.result().isScalar()
+          ? error
+          : new RefusedArea(error, ec.getRowIndex(), ec.getColumnIndex());
     }
   }
 

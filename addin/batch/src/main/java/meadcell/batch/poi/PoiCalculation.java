@@ -66,8 +66,9 @@ public final class PoiCalculation implements Book.Calculation {
         root = root.getCause();
       }
       throw new Book.CannotCalculate(root.getMessage());
-    } catch (FormulaParseException e) {
-      throw new Book.CannotCalculate(e.getMessage());
+    } catch (RuntimeException | StackOverflowError e) {
+      // POI has its own gaps; each costs one cell, which its owner is told of
+      throw new Book.CannotCalculate(e.getMessage() == null ? e.toString() : e.getMessage());
     }
   }
 

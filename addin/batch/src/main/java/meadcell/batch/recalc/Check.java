@@ -1,7 +1,9 @@
 package meadcell.batch.recalc;
 
+import java.util.LinkedHashSet;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -18,6 +20,9 @@ public final class Check {
   private static final Set<String> GRAVITY_HEADERS = Set.of("sg", "gravity", "hydrometer", "fg");
   private static final double LEAST_GRAVITY = 0.98;
   private static final double MOST_GRAVITY = 1.2;
+
+  private static final Pattern ASKS_FOR_BLANKS =
+      Pattern.compile("ISBLANK|COUNT|ISNUMBER|=\"\"|<>\"\"", Pattern.CASE_INSENSITIVE);
 
   /** A rise that no ferment shows between two readings, and no hydrometer misses. */
   private static final double STEP = 0.02;
@@ -86,8 +91,12 @@ public final class Check {
     }
   }
 
+  /** A formula that asks for blanks itself is meant to meet them. */
   private void blankInputs(FormulaCell formula) {
-    for (Reads.Area area : formula.reads().areas()) {
+    if (ASKS_FOR_BLANKS.matcher(formula.content().formula()).find()) {
+      return;
+    }
+    for (Reads.Area area : new LinkedHashSet<>(formula.reads().areas())) {
       Place place = new Place(area.firstRow(), area.firstColumn());
       BookSheet sheet = book.sheets().get(area.sheet());
       if (area.size() == 1 && sheet.content(place).isBlank()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
@@ -17,7 +18,11 @@ import meadcell.batch.report.Report;
  * goes by itself: what cannot be computed keeps its formula and its old value, and is reported.
  */
 public final class Recalculation {
-  private static final double ROUNDING = 1e-13;
+  /** Relative; programs differ in the last digits, and searches widen that. */
+  private static final double ROUNDING = 1e-9;
+
+  /** A second, in days: some files store times no finer. */
+  private static final double SECOND = 1.2e-5;
 
   private final Book book;
   private final CatalogueFunctions functions;
@@ -96,7 +101,7 @@ public final class Recalculation {
 
   private void settle(FormulaCell formula, Object result) {
     Object before = formula.content().value();
-    if (isSame(before, result)) {
+    if (isSame(formula.content(), result)) {
       report.unchanged();
       return;
     }
@@ -113,10 +118,14 @@ public final class Recalculation {
             result));
   }
 
-  /** Equal but for the last digits, which programs store differently. */
-  private static boolean isSame(Object before, Object after) {
-    return before instanceof Double a && after instanceof Double b
-        ? Math.abs(a - b) <= ROUNDING * Math.max(Math.abs(a), Math.abs(b))
-        : after.equals(before);
+  private static boolean isSame(CellContent before, Object after) {
+    if (!(before.value() instanceof Double a && after instanceof Double b)) {
+      return after.equals(before.value());
+    }
+    double allowed =
+        before.look() == CellContent.Look.DATE
+            ? SECOND
+            : ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+    return Math.abs(a - b) <= allowed;
   }
 }
