@@ -111,8 +111,8 @@ public final class Extension {
       files.add(Files.writeString(sources.resolve(type.name() + ".java"), type.javaSource()));
     }
     return new Archive()
-        .add("META-INF/MANIFEST.MF", manifest(AddIn.class, libraryNames()))
-        .addAll("", compiled("interface-classes", FUNCTIONS_JAVA, files))
+        .add("META-INF/MANIFEST.MF", manifest(AddIn.class.getName(), libraryNames()))
+        .addAll("", compiled(work.resolve("interface-classes"), FUNCTIONS_JAVA, files))
         .addFolder("meadcell/calc/", locationOf(AddIn.class).resolve("meadcell/calc"), ".class")
         .bytes();
   }
@@ -125,8 +125,8 @@ public final class Extension {
     }
     return new Archive()
         .addFolder(folder, locationOf(Menu.class).resolve(folder), ".properties")
-        .add("META-INF/MANIFEST.MF", manifest(Menu.class, JAR + " " + libraryNames()))
-        .addAll("", compiled("menu-classes", MENU_JAVA, files))
+        .add("META-INF/MANIFEST.MF", manifest(Menu.class.getName(), JAR + " " + libraryNames()))
+        .addAll("", compiled(work.resolve("menu-classes"), MENU_JAVA, files))
         .bytes();
   }
 
@@ -135,19 +135,19 @@ public final class Extension {
   }
 
   /** No UNO-Type-Path line: an empty one makes every call fail. */
-  private static byte[] manifest(Class<?> entry, String classPath) throws IOException {
+  static byte[] manifest(String entry, String classPath) throws IOException {
     Manifest manifest = new Manifest();
     Attributes attributes = manifest.getMainAttributes();
     attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");
-    attributes.put(new Attributes.Name("RegistrationClassName"), entry.getName());
+    attributes.put(new Attributes.Name("RegistrationClassName"), entry);
     attributes.put(Attributes.Name.CLASS_PATH, classPath);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     manifest.write(bytes);
     return bytes.toByteArray();
   }
 
-  private Path compiled(String folder, int release, List<Path> sources) throws IOException {
-    Path classes = Files.createDirectories(work.resolve(folder));
+  static Path compiled(Path classes, int release, List<Path> sources) throws IOException {
+    Files.createDirectories(classes);
     List<String> command =
         new ArrayList<>(
             List.of(

@@ -50,7 +50,7 @@ public final class Menu extends WeakBase implements XJobExecutor {
     try {
       switch (entry) {
         case "sample":
-          open("sample.xlsx", texts);
+          open("cellar-book.ods", texts);
           break;
         case "guide":
           open("guide.fods", texts);

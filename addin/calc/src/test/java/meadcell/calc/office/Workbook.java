@@ -5,11 +5,13 @@ import static meadcell.calc.office.Office.as;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
+import com.sun.star.sheet.FillDirection;
 import com.sun.star.sheet.XArrayFormulaRange;
 import com.sun.star.sheet.XCalculatable;
 import com.sun.star.sheet.XCellRangeAddressable;
 import com.sun.star.sheet.XCellRangeData;
 import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XCellSeries;
 import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
@@ -60,6 +62,11 @@ public final class Workbook implements AutoCloseable {
       rows[i] = new String[] {entries[i]};
     }
     as(XCellRangeFormula.class, range(column, 0, 1, rows.length)).setFormulaArray(rows);
+  }
+
+  /** Copies a range's first row down over it, as a user drags it. */
+  public void fillDown(String address) {
+    as(XCellSeries.class, range(address)).fillAuto(FillDirection.TO_BOTTOM, 1);
   }
 
   /** Enters an array formula. */
