@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import meadcell.calc.build.FormulaText;
 import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
 import meadcell.catalogue.CallMatrix;
@@ -89,7 +90,7 @@ class ArgumentMatrixIT {
 
   private static String shown(Input input, int row) {
     if (input instanceof Given given) {
-      return Formulas.literal(given.value());
+      return FormulaText.literal(given.value());
     }
     if (input instanceof BlankCell) {
       return BLANK;

@@ -3,6 +3,7 @@ package meadcell.calc;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import meadcell.calc.build.FormulaText;
 import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
 import meadcell.catalogue.FunctionSpec;
@@ -27,7 +28,7 @@ class ArraysIT {
         }
         Object once = function.call(example);
         example[0] = new Object[][] {{example[0]}, {"x"}, {example[0]}};
-        book.typeArray("A1:A3", Formulas.of(function.name(), example));
+        book.typeArray("A1:A3", "=" + FormulaText.of(function.name(), example));
         Object[] cells = book.column(0, 3);
         assertEquals(once, cells[0], function.name());
         assertEquals(CellError.NO_VALUE.code(), book.errors(0, 3)[1], function.name());
@@ -44,7 +45,7 @@ class ArraysIT {
         String example = function.declaration().example();
         if (function.call(LiteralCall.parse(example).arguments()) instanceof Object[][] rows) {
           String area = "A1:" + (char) ('A' + rows[0].length - 1) + rows.length;
-          book.typeArray(area, Formulas.of(example));
+          book.typeArray(area, "=" + FormulaText.of(example));
           assertArrayEquals(rows, book.values(area), function.name());
           book.clear(area);
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import meadcell.calc.build.FormulaText;
 import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
 import meadcell.catalogue.FunctionSpec;
@@ -19,7 +20,7 @@ class ExamplesIT {
   void everyFunctionGivesItsExample() throws Exception {
     String[] formulas =
         FUNCTIONS.stream()
-            .map(function -> Formulas.of(function.declaration().example()))
+            .map(function -> "=" + FormulaText.of(function.declaration().example()))
             .toArray(String[]::new);
     Object[] expected = FUNCTIONS.stream().map(ExamplesIT::topLeft).toArray();
     try (Workbook book = TestOffice.get().newWorkbook()) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import meadcell.calc.build.FormulaText;
 import meadcell.calc.office.Office;
 import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
@@ -27,7 +28,7 @@ class FilesIT {
       book.type(
           0,
           FUNCTIONS.stream()
-              .map(function -> Formulas.of(function.declaration().example()))
+              .map(function -> "=" + FormulaText.of(function.declaration().example()))
               .toArray(String[]::new));
       before = book.column(0, FUNCTIONS.size());
       book.store(file, filter);

@@ -2,10 +2,8 @@ package meadcell.calc.build;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.CheckRow;
-import meadcell.catalogue.LiteralCall;
 
 /**
  * A spreadsheet that recalculates every published number: one row each with what the cell gives,
@@ -52,7 +50,7 @@ final class CheckWorkbook {
           }
         });
     for (CheckRow check : rows) {
-      String call = formula(LiteralCall.parse(check.call()));
+      String call = FormulaText.of(check.call());
       if (check.expected() instanceof Object[][] expected) {
         for (int i = 0; i < expected.length; i++) {
           for (int j = 0; j < expected[i].length; j++) {
@@ -84,27 +82,5 @@ final class CheckWorkbook {
           sheets.text(Sheets.PLAIN, check.source());
           sheets.text(Sheets.PLAIN, check.where());
         });
-  }
-
-  /** The call as the file format writes it: {@code ;} between cells, {@code |} between rows. */
-  private static String formula(LiteralCall call) {
-    return call.function()
-        + Arrays.stream(call.arguments())
-            .map(CheckWorkbook::literal)
-            .collect(Collectors.joining(";", "(", ")"));
-  }
-
-  private static String literal(Object value) {
-    if (value == null) {
-      return "";
-    }
-    if (value instanceof Object[][] rows) {
-      return Arrays.stream(rows)
-          .map(
-              row ->
-                  Arrays.stream(row).map(CheckWorkbook::literal).collect(Collectors.joining(";")))
-          .collect(Collectors.joining("|", "{", "}"));
-    }
-    return value instanceof String text ? '"' + text.replace("\"", "\"\"") + '"' : "" + value;
   }
 }

@@ -62,8 +62,14 @@ public final class Extension {
    * Arguments: folder of the package's fixed files, Java sources, work folder, package to write.
    */
   public static void main(String[] arguments) throws IOException {
-    new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
-        .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
+    List<Language> languages =
+        new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
+            .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
+    for (Language language : languages) {
+      for (String phrase : language.missing()) {
+        System.err.println("not translated into " + language.tag() + ": " + phrase);
+      }
+    }
   }
 
   /** The jars of the functions and of what they depend on. */
@@ -71,8 +77,8 @@ public final class Extension {
     return List.of(jarOf(Catalogue.class), jarOf(FastMath.class));
   }
 
-  /** Writes the package. */
-  public void write(Path fixed, Path sources, Path target) throws IOException {
+  /** Writes the package; the languages know what was not translated. */
+  List<Language> write(Path fixed, Path sources, Path target) throws IOException {
     List<Language> languages = Language.all();
     Archive archive =
         new Archive()
@@ -89,11 +95,7 @@ public final class Extension {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
     Files.write(target, archive.bytes());
-    for (Language language : languages) {
-      for (String phrase : language.missing()) {
-        System.err.println("not translated into " + language.tag() + ": " + phrase);
-      }
-    }
+    return languages;
   }
 
   byte[] typeLibrary() {

@@ -229,6 +229,8 @@ public final class Office implements AutoCloseable {
       if (!process.waitFor(20, TimeUnit.SECONDS)) {
         process.descendants().forEach(ProcessHandle::destroyForcibly);
         process.destroyForcibly();
+      } else if (process.exitValue() != 0) {
+        throw new IOException("the office ended with code " + process.exitValue() + "\n" + log());
       }
     } catch (InterruptedException e) {
       throw new InterruptedIOException();
