@@ -83,7 +83,7 @@ final class Analyses {
                 "Free SO₂ of cask C1",
                 "date",
                 "mg/L")
-            .points("free SO₂", log, "Date", "Free SO₂")
-            .up(0, 50, "0"));
+            .points(log, "Date", "Free SO₂")
+            .up(0, 50, 10, "0"));
   }
 }

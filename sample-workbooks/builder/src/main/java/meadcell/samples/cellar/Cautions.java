@@ -59,6 +59,6 @@ final class Cautions {
   }
 
   private static void caution(Block block, String what, String words) {
-    block.heading(what).note(words);
+    block.heading(what).story(words);
   }
 }

@@ -186,8 +186,8 @@ final class FermentLog {
                 "Gravity against the fitted curve",
                 "date",
                 "gravity at 20 °C")
-            .points("readings, corrected", readings, "Date", "Gravity")
-            .line("fitted", curve, "Date on the curve", "Gravity on the curve")
-            .up(0.98, 1.12, "0.00"));
+            .points(readings, "Date", "Gravity")
+            .line(curve, "Date on the curve", "Gravity on the curve")
+            .up(0.98, 1.12, 0.02, "0.00"));
   }
 }

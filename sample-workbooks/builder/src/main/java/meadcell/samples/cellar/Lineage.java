@@ -88,7 +88,6 @@ final class Lineage {
   private static void chart(
       Page page, int row, String title, String up, Table table, String labels, String values) {
     page.chart(
-        new Chart(row, RIGHT + 3, row + 15, RIGHT + 4, title, "", up)
-            .bars(title, table, labels, values));
+        new Chart(row, RIGHT + 3, row + 15, RIGHT + 4, title, "", up).bars(table, labels, values));
   }
 }

@@ -29,6 +29,7 @@ final class MustPlan {
     nutrients(block);
     mixing(block);
     fruit(block);
+    page.turn(block.row() + 1);
     cellarAir(block);
   }
 

@@ -93,9 +93,9 @@ final class PanelSheet {
                 "Cask C1: mean score of the panel",
                 "date",
                 "score")
-            .points("panel", scores, "Date", "Mean score")
-            .line("straight line", line, "Ends", "Straight line")
-            .up(0, 20, "0"));
+            .points(scores, "Date", "Mean score")
+            .line(line, "Ends", "Straight line")
+            .up(0, 20, 5, "0"));
   }
 
   private static void ranks(Block left, Block right) {

@@ -45,7 +45,7 @@ public final class Block {
 
   public Block heading(String text) {
     row++;
-    page.text(row++, column, 1, columns, Look.HEADING, text).getRow().setHeightInPoints(18);
+    page.text(row++, column, 1, columns, Look.HEADING, text);
     return this;
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFColorRgbBinary;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
@@ -36,7 +37,7 @@ public final class Chart {
   private static final String GRID = "D9D5DD";
 
   /** Numbers against dates, as points or as a line; or numbers for labels. */
-  private record Series(String name, CellRangeAddress x, CellRangeAddress y, boolean line) {}
+  private record Series(CellReference name, CellRangeAddress x, CellRangeAddress y, boolean line) {}
 
   private final int[] corners;
   private final String title;
@@ -45,6 +46,7 @@ public final class Chart {
   private final List<Series> series = new ArrayList<>();
   private double lowest = Double.NaN;
   private double highest = Double.NaN;
+  private double step = Double.NaN;
   private String format = "General";
   private boolean bars;
 
@@ -57,26 +59,29 @@ public final class Chart {
     this.upTitle = up;
   }
 
-  public Chart points(String name, Table table, String x, String y) {
-    series.add(new Series(name, table.area(x, x), table.area(y, y), false));
+  /** Points; the header of the upright values names them. */
+  public Chart points(Table table, String x, String y) {
+    series.add(new Series(table.header(y), table.area(x, x), table.area(y, y), false));
     return this;
   }
 
-  public Chart line(String name, Table table, String x, String y) {
-    series.add(new Series(name, table.area(x, x), table.area(y, y), true));
+  /** A line without points. */
+  public Chart line(Table table, String x, String y) {
+    series.add(new Series(table.header(y), table.area(x, x), table.area(y, y), true));
     return this;
   }
 
   /** One bar for each row. */
-  public Chart bars(String name, Table table, String labels, String values) {
+  public Chart bars(Table table, String labels, String values) {
     bars = true;
-    return line(name, table, labels, values);
+    return line(table, labels, values);
   }
 
-  /** Fixed ends of the upright axis, and how its numbers are shown. */
-  public Chart up(double from, double to, String numberFormat) {
+  /** Fixed ends and steps of the upright axis, and how its numbers are shown. */
+  public Chart up(double from, double to, double by, String numberFormat) {
     lowest = from;
     highest = to;
+    step = by;
     format = numberFormat;
     return this;
   }
@@ -122,6 +127,7 @@ public final class Chart {
     if (!Double.isNaN(lowest)) {
       up.setMinimum(lowest);
       up.setMaximum(highest);
+      up.setMajorUnit(step);
     }
     return up;
   }
@@ -142,7 +148,7 @@ public final class Chart {
               data.addSeries(
                   XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.x()),
                   XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
-      drawn.setTitle(each.name());
+      drawn.setTitle(shown(sheet, each.name()), each.name());
       drawn.setSmooth(false);
       if (each.line()) {
         drawn.setMarkerStyle(MarkerStyle.NONE);
@@ -182,12 +188,16 @@ public final class Chart {
           data.addSeries(
               XDDFDataSourcesFactory.fromStringCellRange(sheet, each.x()),
               XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
-      drawn.setTitle(each.name());
+      drawn.setTitle(shown(sheet, each.name()), each.name());
       XDDFShapeProperties shape = new XDDFShapeProperties();
       shape.setFillProperties(fill(HONEY));
       drawn.setShapeProperties(shape);
     }
     chart.plot(data);
+  }
+
+  private static String shown(XSSFSheet sheet, CellReference cell) {
+    return sheet.getRow(cell.getRow()).getCell(cell.getCol()).getStringCellValue();
   }
 
   private static XDDFSolidFillProperties fill(String hex) {

@@ -60,7 +60,9 @@ public final class Table {
       lines = Math.max(lines, lines(columns[c].header(), page.width(left + c, 1)));
       writeColumn(c, columns[c]);
     }
-    page.sheet.getRow(row).setHeightInPoints(13.5f * lines + 3);
+    if (lines > 1) {
+      page.sheet.getRow(row).setHeightInPoints(13.5f * lines + 3);
+    }
   }
 
   private static int lines(String header, int width) {
@@ -188,6 +190,10 @@ public final class Table {
   /** One cell; rows count from 1. */
   public String at(String header, int row) {
     return new CellReference(top + row - 1, left + index(header), true, true).formatAsString();
+  }
+
+  CellReference header(String header) {
+    return new CellReference(page.sheet.getSheetName(), top - 2, left + index(header), true, true);
   }
 
   CellRangeAddress area(String from, String to) {
