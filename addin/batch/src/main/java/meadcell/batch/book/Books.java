@@ -2,6 +2,7 @@ package meadcell.batch.book;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.util.Locale;
 import meadcell.batch.poi.CatalogueFunctions;
 import org.apache.poi.EncryptedDocumentException;
@@ -63,6 +64,23 @@ public final class Books {
         isKnown(fileName)
             ? "The file is not the kind of workbook that its name says."
             : "Only .xlsx, .xlsm, .xls and .ods files are read.");
+  }
+
+  /**
+   * A damage that shows only when a part is read or copied: the readers of the file formats throw
+   * it. Anything else is a fault of ours, and thrown again.
+   */
+  public static FileRefused damage(RuntimeException e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      String type = cause.getClass().getName();
+      boolean reader = type.startsWith("org.apache.poi") || type.startsWith("org.apache.xmlbeans");
+      boolean unreadable =
+          cause instanceof NumberFormatException || cause instanceof DateTimeException;
+      if (reader || unreadable) {
+        return new FileRefused("The file is damaged: " + firstSentence(cause), e);
+      }
+    }
+    throw e;
   }
 
   private static String firstSentence(Throwable e) {

@@ -1,6 +1,5 @@
 package meadcell.batch.book;
 
-import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Name;
@@ -23,12 +22,18 @@ final class ShadowWorkbook {
     for (int i = 0; i < book.sheets().size(); i++) {
       copy(book.sheets().get(i), shadow.getSheetAt(i));
     }
-    for (Map.Entry<String, String> range : book.namedRanges().entrySet()) {
-      Name name = shadow.createName();
-      name.setNameName(range.getKey());
-      name.setRefersToFormula(range.getValue());
-    }
+    book.namedRanges().forEach((name, range) -> name(shadow, name, range));
     return shadow;
+  }
+
+  private static void name(XSSFWorkbook shadow, String text, String range) {
+    Name name = shadow.createName();
+    try {
+      name.setNameName(text);
+      name.setRefersToFormula(range);
+    } catch (IllegalArgumentException e) {
+      shadow.removeName(name); // not a name in workbook files; formulas with it are reported
+    }
   }
 
   /** The sheet's name where workbook files allow it, else one of its own. */

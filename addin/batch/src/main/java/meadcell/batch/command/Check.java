@@ -66,12 +66,19 @@ public final class Check implements Callable<Integer> {
     return clean ? ExitCode.OK : ExitCode.CHECK_FAILED;
   }
 
+  private static Report findings(Book book, CatalogueFunctions functions) throws FileRefused {
+    try {
+      return new meadcell.batch.recalc.Check(book, functions).run();
+    } catch (RuntimeException e) {
+      throw Books.damage(e);
+    }
+  }
+
   private static FileResult one(Path file) {
     CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
     try (Book book =
         Books.open(Files.readAllBytes(file), file.getFileName().toString(), functions)) {
-      Report found = new meadcell.batch.recalc.Check(book, functions).run();
-      return FileResult.of(file, file, FileResult.Status.UNCHANGED, found);
+      return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings(book, functions));
     } catch (FileRefused e) {
       return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());
     } catch (IOException e) {

@@ -187,6 +187,8 @@ abstract class WorkbookCommand implements Callable<Integer> {
           book.write(written);
           result = written.toByteArray();
         }
+      } catch (RuntimeException e) {
+        throw Books.damage(e);
       }
       return dryRun
           ? FileResult.of(file, target, FileResult.Status.DRY_RUN, work.report())

@@ -25,9 +25,14 @@ public final class Packages {
 
   /** The same package with sorted parts and the earliest time on each. */
   public static byte[] withoutTimes(byte[] zip) throws IOException {
+    return zip(parts(zip));
+  }
+
+  /** A package of these parts. */
+  public static byte[] zip(Map<String, byte[]> parts) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream out = new ZipOutputStream(bytes)) {
-      for (Map.Entry<String, byte[]> part : parts(zip).entrySet()) {
+      for (Map.Entry<String, byte[]> part : parts.entrySet()) {
         ZipEntry entry = new ZipEntry(part.getKey());
         entry.setTimeLocal(java.time.LocalDateTime.of(1980, 1, 1, 0, 0));
         out.putNextEntry(entry);
