@@ -45,19 +45,20 @@ public final class Pictures {
       Office.as(XTopWindow.class, controller.getFrame().getContainerWindow()).toFront();
       select(controller, book, "B9");
       run("xdotool", "type", "--delay", "200", "=BARREL.");
-      picture("autocompletion");
+      picture("completion", "640x340+0+0");
       run("xdotool", "type", "--delay", "200", "HEADSPACE(");
       run("xdotool", "key", "ctrl+F2");
-      picture("wizard");
+      TimeUnit.SECONDS.sleep(PAUSE_SECONDS);
+      run("xdotool", "key", "alt+n"); // Next: the arguments
+      picture("wizard", "1000x660+0+0");
       run("xdotool", "key", "Escape");
       run("xdotool", "key", "Escape");
       select(controller, book, "B7");
       run("xdotool", "key", "F10"); // the menu bar; Cellar stands before Window and Help
       run("xdotool", "key", "Left", "Left", "Left", "Down");
-      picture("menu");
+      picture("menu", "640x300+0+0");
       run("xdotool", "key", "Escape", "Escape");
-      entry(controller, "explain", "explain");
-      entry(controller, "check", "check");
+      entry(controller, "explain");
     }
   }
 
@@ -67,7 +68,7 @@ public final class Pictures {
   }
 
   /** Chooses a menu entry that shows a message, and closes it again. */
-  private void entry(XController controller, String entry, String name) throws Exception {
+  private void entry(XController controller, String entry) throws Exception {
     XDispatchHelper helper =
         office.service(XDispatchHelper.class, "com.sun.star.frame.DispatchHelper");
     Thread shown =
@@ -80,15 +81,15 @@ public final class Pictures {
                     0,
                     new PropertyValue[0]));
     shown.start();
-    picture(name);
+    picture(entry, "1000x620+0+0");
     run("xdotool", "key", "Return");
     shown.join();
   }
 
-  private void picture(String name) throws IOException, InterruptedException {
+  private void picture(String name, String area) throws IOException, InterruptedException {
     TimeUnit.SECONDS.sleep(PAUSE_SECONDS);
     String file = folder.resolve(name + ".png").toString();
-    run("import", "-window", "root", "-crop", "1000x620+0+0", "+repage", "-colors", "64", file);
+    run("import", "-window", "root", "-crop", area, "+repage", "+dither", "-colors", "64", file);
   }
 
   private static void run(String... command) throws IOException, InterruptedException {
