@@ -66,8 +66,8 @@ public final class Menu extends WeakBase implements XJobExecutor {
       }
     } catch (Installation.NotLoaded e) {
       show(texts, e.getMessage());
-    } catch (com.sun.star.uno.Exception e) {
-      show(texts, e.toString());
+    } catch (com.sun.star.uno.Exception | RuntimeException e) {
+      show(texts, e.toString()); // the office itself would say nothing
     }
   }
 
