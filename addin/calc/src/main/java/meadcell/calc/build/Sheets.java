@@ -59,8 +59,8 @@ final class Sheets {
         "office:automatic-styles",
         with(),
         () -> {
-          column(xml, NARROW, "4.5cm");
-          column(xml, WIDE, "14cm");
+          column(xml, NARROW, "5.6cm");
+          column(xml, WIDE, "11.3cm");
           row(xml, SAME_PAGE, "auto");
           row(xml, NEW_PAGE, "page");
           cell(xml, PLAIN, "10pt", "normal");
@@ -98,7 +98,7 @@ final class Sheets {
           xml.empty(
               "style:table-cell-properties",
               "fo:wrap-option",
-              "wrap",
+              name.equals(TITLE) ? "no-wrap" : "wrap",
               "style:vertical-align",
               "top");
           xml.empty("style:text-properties", "fo:font-size", size, "fo:font-weight", weight);
@@ -139,12 +139,8 @@ final class Sheets {
         "table:table-cell",
         with("table:style-name", PLAIN, "office:value-type", "string"),
         () ->
-            xml.element(
-                "text:p",
-                with(),
-                () ->
-                    xml.text(
-                        "text:a", with("xlink:href", "#" + place, "xlink:type", "simple"), text)));
+            xml.text(
+                "text:p", "text:a", with("xlink:href", "#" + place, "xlink:type", "simple"), text));
   }
 
   void number(double value) throws XMLStreamException {

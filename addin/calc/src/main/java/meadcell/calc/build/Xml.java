@@ -54,6 +54,16 @@ final class Xml {
     out.writeEndElement();
   }
 
+  /** A text in an element that is the whole of another, without space around it. */
+  void text(String outer, String name, String[] attributes, String text) throws XMLStreamException {
+    start(outer);
+    out.writeStartElement(name);
+    attributes(attributes);
+    out.writeCharacters(text);
+    out.writeEndElement();
+    out.writeEndElement();
+  }
+
   void empty(String name, String... attributes) throws XMLStreamException {
     line();
     out.writeEmptyElement(name);
