@@ -90,8 +90,9 @@ public final class Fill extends WorkbookCommand {
   }
 
   private static void requireNone(Map<PlanRow, String> missing) throws PlanMistake {
-    for (Map.Entry<PlanRow, String> row : missing.entrySet()) {
-      throw new PlanMistake(row.getKey().where(), row.getValue());
+    if (!missing.isEmpty()) {
+      PlanRow first = missing.keySet().iterator().next();
+      throw new PlanMistake(first.where(), missing.get(first));
     }
   }
 

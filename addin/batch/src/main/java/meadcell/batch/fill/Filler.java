@@ -220,7 +220,7 @@ public final class Filler {
       }
       Place header = resultHeader(row, table);
       if (!problem.isEmpty()) {
-        leaveEmpty(header, row.result() + " stays empty: " + problem, "");
+        leaveEmpty(header, row.result() + " stays empty: " + problem);
         return;
       }
       Map<PlanFormula.Reference, Table.Column> columns = new LinkedHashMap<>();
@@ -293,7 +293,7 @@ public final class Filler {
           sheet.clear(place);
         }
         if (anyValue) {
-          leaveEmpty(place, row.result() + " stays empty: " + problem, "");
+          leaveEmpty(place, row.result() + " stays empty: " + problem);
         } else {
           unmark(place);
         }
@@ -358,7 +358,7 @@ public final class Filler {
                 ? label(reference, Integer.MAX_VALUE)
                 : wholeColumn(reference, onlyTable(row));
         if (!input.problem().isEmpty()) {
-          leaveEmpty(place, row.result() + " stays empty: " + input.problem(), "");
+          leaveEmpty(place, row.result() + " stays empty: " + input.problem());
           return;
         }
         inputs.put(reference, input);
@@ -402,8 +402,8 @@ public final class Filler {
       return true;
     }
 
-    private void leaveEmpty(Place place, String sentence, String text) {
-      report.remark(Report.Code.LEFT_EMPTY, sheet.name(), place.a1(), text, sentence);
+    private void leaveEmpty(Place place, String sentence) {
+      report.remark(Report.Code.LEFT_EMPTY, sheet.name(), place.a1(), "", sentence);
       mark(sheet, place, sentence);
     }
 
