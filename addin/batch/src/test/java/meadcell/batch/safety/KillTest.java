@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class KillTest {
   private static final Path SAMPLES = Path.of("../../sample-workbooks").toAbsolutePath();
-  private static final int COUNT = Integer.getInteger("kill.count", 5);
+  private static final int COUNT = Integer.getInteger("kill.count", 3);
   private static final int FILES = 20;
 
   @TempDir Path folder;
