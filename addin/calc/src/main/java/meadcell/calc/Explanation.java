@@ -57,7 +57,10 @@ final class Explanation {
             as(
                 XSpreadsheet.class,
                 as(XIndexAccess.class, copy.getSheets()).getByIndex(place.Sheet));
-        if (as(XProtectable.class, sheet).isProtected()) {
+        try {
+          as(XProtectable.class, sheet)
+              .unprotect(""); // of the copy; fails where a password was set
+        } catch (com.sun.star.lang.IllegalArgumentException e) {
           return texts.say("protected");
         }
         int last = as(XCellRangeAddressable.class, sheet).getRangeAddress().EndColumn;

@@ -60,12 +60,26 @@ class ExplanationIT {
     assertEquals(new Texts("en").say("noCall"), String.join("\n", explained("=SUM(A1:A2)")));
   }
 
+  @Test
+  void aSheetProtectedWithoutPasswordIsExplainedToo() throws Exception {
+    assertEquals("gives 1", explained("=GRAVITY.FROMBRIX(0)", "").get(2));
+    assertEquals(
+        List.of(new Texts("en").say("protected")), explained("=GRAVITY.FROMBRIX(0)", "secret"));
+  }
+
   private static List<String> explained(String formula) throws Exception {
+    return explained(formula, null);
+  }
+
+  private static List<String> explained(String formula, String password) throws Exception {
     Office office = TestOffice.get();
     try (Workbook book = office.newWorkbook()) {
       book.type(0, "10");
       book.type(1, "1085");
       book.type(2, formula);
+      if (password != null) {
+        book.protect(password);
+      }
       String text =
           new Explanation(office.context(), new Texts("en"))
               .of(

@@ -117,6 +117,11 @@ public final class Workbook implements AutoCloseable {
     return as(XText.class, cell(address)).getString();
   }
 
+  /** Protects the sheet; an empty password is none. */
+  public void protect(String password) {
+    as(com.sun.star.util.XProtectable.class, sheet).protect(password);
+  }
+
   public void recalculate() {
     as(XCalculatable.class, document).calculateAll();
   }
