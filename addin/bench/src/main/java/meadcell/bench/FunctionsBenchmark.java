@@ -46,10 +46,10 @@ public class FunctionsBenchmark {
                 .include(FunctionsBenchmark.class.getName())
                 .param("name", names.length == 0 ? all : names)
                 .forks(1)
-                .warmupIterations(2)
-                .warmupTime(TimeValue.milliseconds(200))
+                .warmupIterations(4)
+                .warmupTime(TimeValue.milliseconds(500))
                 .measurementIterations(3)
-                .measurementTime(TimeValue.milliseconds(200))
+                .measurementTime(TimeValue.milliseconds(500))
                 .build())
         .run();
   }
