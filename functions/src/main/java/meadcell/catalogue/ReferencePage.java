@@ -2,6 +2,7 @@ package meadcell.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** One function's page: the same sections in the terminal, in the office and in the manual. */
 public record ReferencePage(String title, List<Section> sections) {
@@ -10,36 +11,48 @@ public record ReferencePage(String title, List<Section> sections) {
   public record Section(String heading, List<String> lines) {}
 
   public static ReferencePage of(FunctionSpec function) {
+    return of(function, UnaryOperator.identity());
+  }
+
+  /** The same in another language, given what turns our phrases into it, line by line. */
+  public static ReferencePage of(FunctionSpec function, UnaryOperator<String> words) {
     CellarFunction declaration = function.declaration();
-    List<Section> sections = new ArrayList<>();
-    add(sections, "Purpose", declaration.summary());
-    add(sections, "Use", function.signature());
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
-      arguments.add(arg.name() + ": " + arg.description());
+      arguments.add(arg.name() + ": " + arg.description(words));
     }
     if (function.takesUnits()) {
-      arguments.add(FunctionSpec.UNITS + ": " + FunctionSpec.UNITS_HELP);
+      arguments.add(FunctionSpec.UNITS + ": " + words.apply(FunctionSpec.UNITS_HELP));
     }
-    sections.add(new Section("Arguments", arguments));
-    add(sections, "Result", function.result().description());
-    add(sections, "Formula", declaration.formula());
-    add(sections, "Example", example(function));
-    add(sections, "Note", declaration.note());
-    add(sections, "Caution", declaration.caution());
-    add(sections, "Source", declaration.source());
-    sections.removeIf(section -> section.lines().isEmpty());
+    List<Section> sections = new ArrayList<>();
+    add(sections, words, "Purpose", lines(declaration.summary(), words));
+    add(sections, words, "Use", List.of(function.signature()));
+    add(sections, words, "Arguments", arguments);
+    add(sections, words, "Result", List.of(function.result().description(words)));
+    add(sections, words, "Formula", lines(declaration.formula(), words));
+    add(sections, words, "Example", List.of(example(function, words)));
+    add(sections, words, "Note", lines(declaration.note(), words));
+    add(sections, words, "Caution", lines(declaration.caution(), words));
+    add(sections, words, "Source", lines(declaration.source(), words));
     return new ReferencePage(function.name(), List.copyOf(sections));
   }
 
-  private static void add(List<Section> sections, String heading, String text) {
-    sections.add(new Section(heading, text.isEmpty() ? List.of() : text.lines().toList()));
+  private static void add(
+      List<Section> sections, UnaryOperator<String> words, String heading, List<String> lines) {
+    if (!lines.isEmpty()) {
+      sections.add(new Section(words.apply(heading), lines));
+    }
+  }
+
+  private static List<String> lines(String text, UnaryOperator<String> words) {
+    return text.lines().map(words).toList();
   }
 
   /** The declared example with what it really gives. */
-  private static String example(FunctionSpec function) {
+  private static String example(FunctionSpec function, UnaryOperator<String> words) {
     String call = function.declaration().example();
-    return call + " gives " + shown(function.call(LiteralCall.parse(call).arguments()));
+    Object result = function.call(LiteralCall.parse(call).arguments());
+    return words.apply("%s gives %s").formatted(call, shown(result));
   }
 
   /** A result as one line: cells by commas, rows by semicolons. */

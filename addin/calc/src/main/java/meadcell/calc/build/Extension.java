@@ -88,9 +88,11 @@ public final class Extension {
             .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families, languages))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
-            .add("guide.fods", GuideWorkbook.write(catalogue, families))
             .add(JAR, componentJar())
             .add(MENU_JAR, menuJar(sources));
+    for (Language language : languages) {
+      archive.add(Menu.guide(language.tag()), GuideWorkbook.write(catalogue, families, language));
+    }
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }

@@ -15,14 +15,16 @@ final class GuideWorkbook {
 
   private final Catalogue catalogue;
   private final List<String> families;
+  private final Language language;
 
-  private GuideWorkbook(Catalogue catalogue, List<String> families) {
+  private GuideWorkbook(Catalogue catalogue, List<String> families, Language language) {
     this.catalogue = catalogue;
     this.families = families;
+    this.language = language;
   }
 
-  static byte[] write(Catalogue catalogue, List<String> families) {
-    GuideWorkbook guide = new GuideWorkbook(catalogue, families);
+  static byte[] write(Catalogue catalogue, List<String> families, Language language) {
+    GuideWorkbook guide = new GuideWorkbook(catalogue, families, language);
     return Sheets.write(
         sheets -> {
           sheets.sheet("Functions", COLUMNS, () -> guide.list(sheets));
@@ -38,14 +40,14 @@ final class GuideWorkbook {
       sheets.row(
           () -> {
             sheets.text(Sheets.HEADING, family);
-            sheets.text(Sheets.HEADING, about);
+            sheets.text(Sheets.HEADING, language.apply(about));
           });
       Map<String, Integer> rows = rows(family);
       for (FunctionSpec function : catalogue.functions(family)) {
         sheets.row(
             () -> {
               sheets.link(function.name(), family + ".A" + rows.get(function.name()));
-              sheets.text(Sheets.PLAIN, function.declaration().summary());
+              sheets.text(Sheets.PLAIN, language.apply(function.declaration().summary()));
             });
       }
     }
@@ -58,7 +60,7 @@ final class GuideWorkbook {
     for (FunctionSpec function : catalogue.functions(family)) {
       rows.put(function.name(), row);
       row += 1;
-      for (ReferencePage.Section section : ReferencePage.of(function).sections()) {
+      for (ReferencePage.Section section : ReferencePage.of(function, language).sections()) {
         row += section.lines().size();
       }
     }
@@ -68,7 +70,7 @@ final class GuideWorkbook {
   private void pages(Sheets sheets, String family) throws XMLStreamException {
     for (FunctionSpec function : catalogue.functions(family)) {
       sheets.row(Sheets.NEW_PAGE, () -> sheets.text(Sheets.TITLE, function.name()));
-      for (ReferencePage.Section section : ReferencePage.of(function).sections()) {
+      for (ReferencePage.Section section : ReferencePage.of(function, language).sections()) {
         String heading = section.heading();
         for (String line : section.lines()) {
           boolean first = line == section.lines().get(0);

@@ -13,15 +13,16 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /**
- * A language of the wizard's texts. Phrases are looked up by the English one as it stands in the
- * declarations; one that has no translation, because it is new or was changed, stays English.
+ * A language of the wizard's texts and of the guide. Phrases are looked up by the English one as it
+ * stands in the declarations; one that has no translation, because it is new or was changed, stays
+ * English.
  */
 final class Language implements UnaryOperator<String> {
   private static final List<String> TRANSLATED = List.of("de");
 
   private final String tag;
   private final Map<String, String> phrases;
-  private final Set<String> missing = new TreeSet<>();
+  private final Set<String> asked = new TreeSet<>();
 
   private Language(String tag, Map<String, String> phrases) {
     this.tag = tag;
@@ -60,17 +61,24 @@ final class Language implements UnaryOperator<String> {
     if (phrases == null || english.isEmpty()) {
       return english;
     }
-    String phrase = phrases.get(english);
-    if (phrase == null) {
-      missing.add(english);
-      return english;
-    }
-    return phrase;
+    asked.add(english);
+    return phrases.getOrDefault(english, english);
   }
 
   /** Phrases that were asked for and had no translation. */
   Set<String> missing() {
+    Set<String> missing = new TreeSet<>(asked);
+    if (phrases != null) {
+      missing.removeAll(phrases.keySet());
+    }
     return missing;
+  }
+
+  /** Phrases that have a translation and were not asked for. */
+  Set<String> unused() {
+    Set<String> unused = new TreeSet<>(phrases.keySet());
+    unused.removeAll(asked);
+    return unused;
   }
 
   /** Phrases that have a translation. */

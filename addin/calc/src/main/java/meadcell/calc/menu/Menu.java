@@ -43,6 +43,11 @@ public final class Menu extends WeakBase implements XJobExecutor {
         : null;
   }
 
+  /** The function guide of a language, in the package. */
+  public static String guide(String language) {
+    return "guide_" + language + ".fods";
+  }
+
   @Override
   public void trigger(String entry) {
     Installation installation = new Installation(context);
@@ -50,10 +55,10 @@ public final class Menu extends WeakBase implements XJobExecutor {
     try {
       switch (entry) {
         case "sample":
-          open("cellar-book.ods", texts);
+          open(texts, "first-week.ods", "cellar-book.ods");
           break;
         case "guide":
-          open("guide.fods", texts);
+          open(texts, guide(texts.language()));
           break;
         case "explain":
           show(texts, explain(installation.functions(), texts));
@@ -83,18 +88,21 @@ public final class Menu extends WeakBase implements XJobExecutor {
     return functions.explain(context, document, cell, texts);
   }
 
-  /** Opens a packed workbook as an untitled copy. */
-  private void open(String file, Texts texts) throws com.sun.star.uno.Exception {
-    String url = PackageInformationProvider.get(context).getPackageLocation(PACKAGE) + "/" + file;
-    if (!as(XSimpleFileAccess.class, service("com.sun.star.ucb.SimpleFileAccess")).exists(url)) {
-      show(texts, texts.say("noSample"));
-      return;
-    }
+  /** Opens packed workbooks as untitled copies, the last one in front. */
+  private void open(Texts texts, String... files) throws com.sun.star.uno.Exception {
+    String folder = PackageInformationProvider.get(context).getPackageLocation(PACKAGE);
     PropertyValue copy = new PropertyValue();
     copy.Name = "AsTemplate";
     copy.Value = true;
-    as(XComponentLoader.class, desktop())
-        .loadComponentFromURL(url, "_blank", FrameSearchFlag.CREATE, new PropertyValue[] {copy});
+    for (String file : files) {
+      String url = folder + "/" + file;
+      if (!as(XSimpleFileAccess.class, service("com.sun.star.ucb.SimpleFileAccess")).exists(url)) {
+        show(texts, texts.say("noWorkbook"));
+        return;
+      }
+      as(XComponentLoader.class, desktop())
+          .loadComponentFromURL(url, "_blank", FrameSearchFlag.CREATE, new PropertyValue[] {copy});
+    }
   }
 
   private void show(Texts texts, String text) {

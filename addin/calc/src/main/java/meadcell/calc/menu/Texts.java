@@ -12,17 +12,26 @@ import java.util.Properties;
 
 /** What the menu says, in the office's language where we have it, else in English. */
 public final class Texts {
+  private static final String ENGLISH = "en";
+
+  private final String language;
   private final Properties texts;
 
   /**
    * @param language language code such as {@code de}
    */
   public Texts(String language) {
-    texts = new Properties(read("en"));
     Properties own = read(language);
+    this.language = own == null ? ENGLISH : language;
+    texts = new Properties(read(ENGLISH));
     if (own != null) {
       texts.putAll(own);
     }
+  }
+
+  /** The language that is spoken: the one asked for if we have it. */
+  String language() {
+    return language;
   }
 
   private static Properties read(String language) {

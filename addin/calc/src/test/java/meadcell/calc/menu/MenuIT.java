@@ -1,20 +1,14 @@
 package meadcell.calc.menu;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.sun.star.container.XEnumeration;
-import com.sun.star.container.XNameAccess;
-import com.sun.star.frame.XDesktop;
-import com.sun.star.frame.XModel;
-import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.task.XJobExecutor;
-import com.sun.star.uno.UnoRuntime;
-import com.sun.star.util.XCloseable;
 import java.util.ArrayList;
 import java.util.List;
 import meadcell.calc.office.Office;
 import meadcell.calc.office.TestOffice;
+import meadcell.calc.office.Workbook;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 
@@ -24,30 +18,27 @@ class MenuIT {
   void theGuideHasASheetForEveryFamily() throws Exception {
     List<String> sheets = new ArrayList<>(List.of("Functions"));
     sheets.addAll(Cellar.catalogue().families().keySet());
-    assertEquals(sheets, opened("guide"));
+    assertEquals(List.of(sheets), opened("guide"));
   }
 
   @Test
-  void theSampleOpens() throws Exception {
-    assertFalse(opened("sample").isEmpty());
+  void bothSamplesOpenTheCellarBookInFront() throws Exception {
+    List<List<String>> samples = opened("sample");
+    assertEquals(2, samples.size());
+    assertTrue(samples.get(0).contains("Barrels"), samples.toString());
+    assertTrue(samples.get(1).contains("Triangle"), samples.toString());
   }
 
-  /** The sheets of the one untitled document that an entry opens. */
-  private static List<String> opened(String entry) throws Exception {
+  /** The sheets of each untitled document that an entry opens, the one in front first. */
+  private static List<List<String>> opened(String entry) throws Exception {
     Office office = TestOffice.get();
     office.service(XJobExecutor.class, Menu.SERVICE).trigger(entry);
-    XEnumeration open =
-        office
-            .service(XDesktop.class, "com.sun.star.frame.Desktop")
-            .getComponents()
-            .createEnumeration();
-    Object document = open.nextElement();
-    assertFalse(open.hasMoreElements(), "one document");
-    assertEquals("", UnoRuntime.queryInterface(XModel.class, document).getURL(), "untitled");
-    Object sheets = UnoRuntime.queryInterface(XSpreadsheetDocument.class, document).getSheets();
-    List<String> names =
-        List.of(UnoRuntime.queryInterface(XNameAccess.class, sheets).getElementNames());
-    UnoRuntime.queryInterface(XCloseable.class, document).close(true);
-    return names;
+    List<List<String>> sheets = new ArrayList<>();
+    for (Workbook book : office.openWorkbooks()) {
+      assertEquals("", book.url(), "untitled");
+      sheets.add(book.sheets());
+      book.close();
+    }
+    return sheets;
   }
 }

@@ -4,6 +4,7 @@ import com.sun.star.beans.PropertyValue;
 import com.sun.star.bridge.XUnoUrlResolver;
 import com.sun.star.comp.helper.Bootstrap;
 import com.sun.star.connection.NoConnectException;
+import com.sun.star.container.XEnumeration;
 import com.sun.star.frame.XComponentLoader;
 import com.sun.star.frame.XDesktop;
 import com.sun.star.lang.DisposedException;
@@ -193,6 +194,18 @@ public final class Office implements AutoCloseable {
             .loadComponentFromURL(
                 url, "_blank", 0, new PropertyValue[] {property("Hidden", hidden)});
     return new Workbook(document);
+  }
+
+  /** The spreadsheets that are open, the one in front first. */
+  public List<Workbook> openWorkbooks() throws com.sun.star.uno.Exception {
+    XDesktop desktop = service(XDesktop.class, "com.sun.star.frame.Desktop");
+    XComponent front = desktop.getCurrentComponent();
+    List<Workbook> open = new ArrayList<>();
+    for (XEnumeration all = desktop.getComponents().createEnumeration(); all.hasMoreElements(); ) {
+      XComponent document = as(XComponent.class, all.nextElement());
+      open.add(UnoRuntime.areSame(document, front) ? 0 : open.size(), new Workbook(document));
+    }
+    return open;
   }
 
   public static PropertyValue property(String name, Object value) {

@@ -3,6 +3,8 @@ package meadcell.calc.office;
 import static meadcell.calc.office.Office.as;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.frame.XModel;
 import com.sun.star.frame.XStorable;
 import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.FillDirection;
@@ -22,6 +24,7 @@ import com.sun.star.text.XText;
 import com.sun.star.util.XCloseable;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 
 /** A spreadsheet in the office, at the level of its first sheet's cells. */
 public final class Workbook implements AutoCloseable {
@@ -32,10 +35,31 @@ public final class Workbook implements AutoCloseable {
   private final XSpreadsheet sheet;
 
   Workbook(XComponent document) throws com.sun.star.uno.Exception {
+    this(document, sheets(document).getElementNames()[0]);
+  }
+
+  private Workbook(XComponent document, String sheet) throws com.sun.star.uno.Exception {
     this.document = document;
-    var sheets = as(XSpreadsheetDocument.class, document).getSheets();
-    this.sheet =
-        as(XSpreadsheet.class, as(com.sun.star.container.XIndexAccess.class, sheets).getByIndex(0));
+    this.sheet = as(XSpreadsheet.class, sheets(document).getByName(sheet));
+  }
+
+  private static XNameAccess sheets(XComponent document) {
+    return as(XNameAccess.class, as(XSpreadsheetDocument.class, document).getSheets());
+  }
+
+  /** The names of all sheets. */
+  public List<String> sheets() {
+    return List.of(sheets(document).getElementNames());
+  }
+
+  /** The same spreadsheet, at the level of another sheet's cells. */
+  public Workbook sheet(String name) throws com.sun.star.uno.Exception {
+    return new Workbook(document, name);
+  }
+
+  /** Where it is stored; empty if it never was. */
+  public String url() {
+    return as(XModel.class, document).getURL();
   }
 
   public XComponent document() {
