@@ -14,8 +14,10 @@ import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.recalc.OfficeResults;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Computed columns and cells for logs that have none, or old ones. */
@@ -55,6 +57,8 @@ public final class Fill extends WorkbookCommand {
   @Option(names = "--ignore-protection", description = "Also fill protected sheets.")
   private boolean ignoreProtection;
 
+  @Mixin private OfficeOption office;
+
   /** What is put into the cells. */
   enum Written {
     formulas,
@@ -78,7 +82,7 @@ public final class Fill extends WorkbookCommand {
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
       try (Book book =
           Books.open(Files.readAllBytes(file), file.getFileName().toString(), functions)) {
-        Filler filler = filler(book, functions);
+        Filler filler = filler(book, functions, null);
         filler.run();
         missing.keySet().removeAll(filler.found());
         missing.replaceAll((row, sentence) -> filler.whyNotFound(row));
@@ -97,8 +101,9 @@ public final class Fill extends WorkbookCommand {
   }
 
   @Override
-  Work work(Book book, CatalogueFunctions functions) throws PlanMistake {
-    Filler filler = filler(book, functions);
+  Work work(Opened workbook) throws PlanMistake {
+    Filler filler =
+        filler(workbook.book(), workbook.functions(), office.resultsFor(workbook.name()));
     var report = filler.run();
     if (workbooks().size() == 1) {
       Map<PlanRow, String> missing = new LinkedHashMap<>();
@@ -112,11 +117,16 @@ public final class Fill extends WorkbookCommand {
     return new Work(report, filler.isChanged());
   }
 
-  private Filler filler(Book book, CatalogueFunctions functions) {
+  private Filler filler(Book book, CatalogueFunctions functions, OfficeResults results) {
     return new Filler(
         book,
         plan,
         functions,
-        new Filler.Options(overwrite, write == Written.values, ignoreProtection));
+        new Filler.Options(overwrite, write == Written.values, ignoreProtection, results));
+  }
+
+  @Override
+  void finish() {
+    office.close();
   }
 }

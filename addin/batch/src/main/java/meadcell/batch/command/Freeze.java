@@ -23,7 +23,9 @@ import picocli.CommandLine.Command;
     })
 public final class Freeze extends WorkbookCommand {
   @Override
-  Work work(Book book, CatalogueFunctions functions) {
+  Work work(Opened workbook) {
+    Book book = workbook.book();
+    CatalogueFunctions functions = workbook.functions();
     Report report = new Report();
     List<FormulaCell> affected = new Recalculation(book, functions, report).run();
     for (FormulaCell formula : affected) {

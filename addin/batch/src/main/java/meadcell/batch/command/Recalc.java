@@ -1,10 +1,9 @@
 package meadcell.batch.command;
 
-import meadcell.batch.book.Book;
-import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 
 /** New numbers for formulas that are already there. */
 @Command(
@@ -17,15 +16,27 @@ import picocli.CommandLine.Command;
       "Spreadsheet programs show stored values when they open a file. After readings were changed"
           + " by a script, or after a new version of the functions, this stores the new ones. Every"
           + " other cell is left as it is. A formula that cannot be computed here keeps its old"
-          + " value and is listed.",
+          + " value and is listed; --with-office has LibreOffice compute it.",
       ""
     })
 public final class Recalc extends WorkbookCommand {
+  @Mixin private OfficeOption office;
+
   @Override
-  Work work(Book book, CatalogueFunctions functions) {
+  Work work(Opened workbook) {
     Report report = new Report();
-    book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
-    new Recalculation(book, functions, report).run();
+    workbook
+        .book()
+        .caveats()
+        .forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
+    new Recalculation(
+            workbook.book(), workbook.functions(), report, office.resultsFor(workbook.name()))
+        .run();
     return new Work(report, !report.changes().isEmpty());
+  }
+
+  @Override
+  void finish() {
+    office.close();
   }
 }

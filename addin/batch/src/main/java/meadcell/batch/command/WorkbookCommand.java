@@ -71,22 +71,35 @@ abstract class WorkbookCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec;
 
-  /** What a command does to one workbook in memory. */
+  /** A workbook in memory. */
+  record Opened(Book book, CatalogueFunctions functions, String name) {}
+
+  /** What a command did to one workbook in memory. */
   record Work(Report report, boolean changed) {}
 
   /** Changes one workbook in memory. Called from several threads at once. */
-  abstract Work work(Book book, CatalogueFunctions functions) throws PlanMistake;
+  abstract Work work(Opened workbook) throws PlanMistake;
 
   /** Looks for mistakes that should stop the run before any workbook is touched. */
   void prepare(List<Path> files) throws IOException, FileRefused, PlanMistake {
     // most commands have nothing to prepare
   }
 
+  /** Gives back what the run needed. */
+  void finish() {
+    // most commands need nothing
+  }
+
   @Override
   public Integer call() throws Exception {
     checkDestination();
-    prepare(workbooks);
-    List<FileResult> results = run();
+    List<FileResult> results;
+    try {
+      prepare(workbooks);
+      results = run();
+    } finally {
+      finish();
+    }
     results.forEach(this::print);
     printRemarks(results);
     if (report != null) {
@@ -177,11 +190,12 @@ abstract class WorkbookCommand implements Callable<Integer> {
       SafeFile.requireUnlocked(file);
       SafeFile.requireUnlocked(target);
       byte[] bytes = Files.readAllBytes(file);
+      String name = file.getFileName().toString();
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
       byte[] result = bytes;
       Work work;
-      try (Book book = Books.open(bytes, file.getFileName().toString(), functions)) {
-        work = work(book, functions);
+      try (Book book = Books.open(bytes, name, functions)) {
+        work = work(new Opened(book, functions, name));
         if (work.changed() && !dryRun) {
           ByteArrayOutputStream written = new ByteArrayOutputStream(bytes.length + 4096);
           book.write(written);

@@ -22,6 +22,7 @@ import meadcell.batch.plan.PlanRow;
 import meadcell.batch.plan.Unit;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Affected;
+import meadcell.batch.recalc.OfficeResults;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Nearest;
@@ -37,8 +38,10 @@ public final class Filler {
    * @param overwrite also cells in which a person typed something
    * @param values numbers instead of live formulas
    * @param protectedToo also sheets that their author protected
+   * @param office computes what rests on the filled cells and this tool cannot; may be null
    */
-  public record Options(boolean overwrite, boolean values, boolean protectedToo) {}
+  public record Options(
+      boolean overwrite, boolean values, boolean protectedToo, OfficeResults office) {}
 
   /** A result cell of this run. */
   private record Written(
@@ -489,7 +492,7 @@ public final class Filler {
         settle(cell, results.get(i));
       }
     }
-    new Recalculation(book, functions, report)
+    new Recalculation(book, functions, report, options.office())
         .refresh(dependents, book.calculation(functions, live), live);
   }
 

@@ -1,14 +1,13 @@
 package meadcell.batch.recalc;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
+import meadcell.batch.office.Office;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Affected.FormulaCell;
 import meadcell.batch.report.Report;
@@ -27,11 +26,23 @@ public final class Recalculation {
   private final Book book;
   private final CatalogueFunctions functions;
   private final Report report;
+  private final OfficeResults office;
 
   public Recalculation(Book book, CatalogueFunctions functions, Report report) {
+    this(book, functions, report, null);
+  }
+
+  /**
+   * A recalculation with an office's help.
+   *
+   * @param office computes what this tool cannot; may be null
+   */
+  public Recalculation(
+      Book book, CatalogueFunctions functions, Report report, OfficeResults office) {
     this.book = book;
     this.functions = functions;
     this.report = report;
+    this.office = office;
   }
 
   /** Whether a formula calls one of the catalogue's functions. */
@@ -62,21 +73,21 @@ public final class Recalculation {
       }
     }
     functions.takeRefused();
-    Map<FormulaCell, Object> results = new HashMap<>();
-    for (FormulaCell formula : formulas) {
-      BookSheet sheet = book.sheets().get(formula.sheet());
-      if (!formula.reads().canBeRead()) {
-        stale(sheet, formula, formula.reads().problem());
-        continue;
-      }
+    Object[] outcomes = formulas.stream().map(f -> outcome(f, calculation)).toArray();
+    List<CatalogueFunctions.Refused> allRefused = functions.takeRefused();
+    CellSet foreign = foreign(formulas, outcomes);
+    if (office != null && !foreign.isEmpty()) {
       try {
-        results.put(formula, calculation.result(formula.sheet(), formula.place()));
-      } catch (Book.CannotCalculate e) {
-        stale(sheet, formula, e.getMessage());
+        outcomes = office.complete(book, functions, formulas, live, foreign, outcomes);
+        allRefused = functions.takeRefused();
+      } catch (Office.Failed e) {
+        report.remark(Report.Code.FILE, "", "", "", e.getMessage());
       }
     }
-    results.forEach(this::settle);
-    for (CatalogueFunctions.Refused refused : functions.takeRefused()) {
+    for (int i = 0; i < outcomes.length; i++) {
+      settle(formulas.get(i), outcomes[i]);
+    }
+    for (CatalogueFunctions.Refused refused : allRefused) {
       BookSheet sheet = book.sheets().get(refused.sheet());
       Place place = new Place(refused.row(), refused.column());
       if (sheet.content(place).value() instanceof CellError) {
@@ -90,23 +101,46 @@ public final class Recalculation {
     }
   }
 
-  private void stale(BookSheet sheet, FormulaCell formula, String reason) {
-    report.remark(
-        Report.Code.STALE,
-        sheet.name(),
-        formula.place().a1(),
-        formula.content().formula(),
-        "keeps its old value, because the formula cannot be computed here: " + reason);
+  /** The result of a formula, or {@link Beyond}. */
+  static Object outcome(FormulaCell formula, Book.Calculation calculation) {
+    if (!formula.reads().canBeRead()) {
+      return new Beyond(formula.reads().problem());
+    }
+    try {
+      return calculation.result(formula.sheet(), formula.place());
+    } catch (Book.CannotCalculate e) {
+      return new Beyond(e.getMessage());
+    }
   }
 
-  private void settle(FormulaCell formula, Object result) {
-    Object before = formula.content().value();
-    if (isSame(formula.content(), result)) {
+  /** The formulas without functions of ours that were not computed. */
+  private CellSet foreign(List<FormulaCell> formulas, Object[] outcomes) {
+    CellSet foreign = new CellSet();
+    for (int i = 0; i < outcomes.length; i++) {
+      FormulaCell formula = formulas.get(i);
+      if (outcomes[i] instanceof Beyond && !isOurs(formula, functions)) {
+        foreign.add(formula.sheet(), formula.place().row(), formula.place().column());
+      }
+    }
+    return foreign;
+  }
+
+  private void settle(FormulaCell formula, Object outcome) {
+    BookSheet sheet = book.sheets().get(formula.sheet());
+    if (outcome instanceof Beyond beyond) {
+      report.remark(
+          Report.Code.STALE,
+          sheet.name(),
+          formula.place().a1(),
+          formula.content().formula(),
+          "keeps its old value, because the formula cannot be computed here: " + beyond.reason());
+      return;
+    }
+    if (isSame(formula.content(), outcome)) {
       report.unchanged();
       return;
     }
-    BookSheet sheet = book.sheets().get(formula.sheet());
-    sheet.putValue(formula.place(), result);
+    sheet.putValue(formula.place(), outcome);
     report.changed(
         new Report.Change(
             sheet.name(),
@@ -114,11 +148,11 @@ public final class Recalculation {
             "",
             "formula",
             formula.content().formula(),
-            before,
-            result));
+            formula.content().value(),
+            outcome));
   }
 
-  private static boolean isSame(CellContent before, Object after) {
+  static boolean isSame(CellContent before, Object after) {
     if (!(before.value() instanceof Double a && after instanceof Double b)) {
       return after.equals(before.value());
     }

@@ -1,0 +1,2 @@
+/** The use of an installed LibreOffice. */
+package meadcell.batch.office;
