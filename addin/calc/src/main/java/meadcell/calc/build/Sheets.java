@@ -59,8 +59,8 @@ final class Sheets {
         "office:automatic-styles",
         with(),
         () -> {
-          column(xml, NARROW, "5.6cm");
-          column(xml, WIDE, "11.3cm");
+          column(xml, NARROW, "6.2cm");
+          column(xml, WIDE, "10.7cm");
           row(xml, SAME_PAGE, "auto");
           row(xml, NEW_PAGE, "page");
           cell(xml, PLAIN, "10pt", "normal");

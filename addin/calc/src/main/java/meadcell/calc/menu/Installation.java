@@ -3,6 +3,7 @@ package meadcell.calc.menu;
 import com.sun.star.beans.NamedValue;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.deployment.PackageInformationProvider;
+import com.sun.star.lang.IllegalArgumentException;
 import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XFunctionAccess;
 import com.sun.star.uno.UnoRuntime;
@@ -59,27 +60,25 @@ public final class Installation {
                 + setting("/org.openoffice.Setup/Product", "ooSetupVersionAboutBox"),
             System.getProperty("java.version"),
             System.getProperty("java.vendor")));
-    boolean sound = checks(lines);
-    sound &= cells(lines, version);
+    boolean sound = false;
+    try {
+      sound = checks(functions(), lines) & cells(lines, version);
+    } catch (NotLoaded e) {
+      lines.add(e.getMessage()); // what Calc says then would only mislead
+    }
     lines.add(texts.say(sound ? "sound" : "unsound"));
     return String.join("\n", lines);
   }
 
-  private boolean checks(List<String> lines) {
-    try {
-      Functions functions = functions();
-      List<String> missed = functions.missed();
-      if (missed.isEmpty()) {
-        lines.add(texts.say("checksMet", functions.checks()));
-      } else {
-        lines.add(texts.say("checksMissed", missed.size(), functions.checks()));
-        lines.addAll(missed);
-      }
-      return missed.isEmpty();
-    } catch (NotLoaded e) {
-      lines.add(e.getMessage());
-      return false;
+  private boolean checks(Functions functions, List<String> lines) {
+    List<String> missed = functions.missed();
+    if (missed.isEmpty()) {
+      lines.add(texts.say("checksMet", functions.checks()));
+    } else {
+      lines.add(texts.say("checksMissed", missed.size(), functions.checks()));
+      lines.addAll(missed);
     }
+    return missed.isEmpty();
   }
 
   /** The whole way: Calc, type library, component. */
@@ -89,7 +88,7 @@ public final class Installation {
       answer =
           as(XFunctionAccess.class, service("com.sun.star.sheet.FunctionAccess"))
               .callFunction("CELLAR.VERSION", new Object[0]);
-    } catch (com.sun.star.uno.Exception e) {
+    } catch (com.sun.star.uno.Exception | IllegalArgumentException e) {
       answer = null; // said below, in words that help
     }
     if (!(answer instanceof String)) {

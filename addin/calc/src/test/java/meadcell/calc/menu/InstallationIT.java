@@ -6,14 +6,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import meadcell.calc.office.Office;
 import meadcell.calc.office.TestOffice;
 import meadcell.catalogue.CheckRow;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The menu's check of the installation, against the running office. */
 class InstallationIT {
+  @TempDir Path folder;
+
   @Test
   void aSoundInstallationIsSaidToBeSound() throws Exception {
     List<String> lines = new Installation(TestOffice.get().context()).report().lines().toList();
@@ -24,6 +32,21 @@ class InstallationIT {
     assertEquals("Calc calls the functions: CELLAR.VERSION() gives " + version + ".", lines.get(2));
     assertEquals("All is sound.", lines.get(3));
     assertEquals(4, lines.size());
+  }
+
+  @Test
+  void functionsThatCalcCannotCallAreSaidToFail() throws Exception {
+    Path broken = Files.copy(TestOffice.extension(), folder.resolve("broken.oxt"));
+    try (FileSystem archive = FileSystems.newFileSystem(broken)) {
+      Files.write(archive.getPath("meadcell-calc.jar"), new byte[0]);
+    }
+    try (Office office = new Office()) {
+      office.install(broken);
+      office.start();
+      String report = new Installation(office.context()).report();
+      assertTrue(report.contains("\nCalc cannot call the functions. Start the office"), report);
+      assertTrue(report.endsWith("Something is wrong; the lines above say what."), report);
+    }
   }
 
   @Test
