@@ -54,7 +54,8 @@ final class OdsBook implements Book {
   OdsBook(byte[] bytes) throws IOException, FileRefused {
     parts = new PackageParts(bytes);
     if (parts.text("META-INF/manifest.xml").contains("encryption-data")) {
-      throw new FileRefused("The file is protected by a password; save it without one first.");
+      throw new FileRefused(
+          "An .ods with a password cannot be read here; save it without one first.");
     }
     content = parse(parts.read(CONTENT));
     meta = parts.has(META_XML) ? parse(parts.read(META_XML)) : null;
