@@ -2,7 +2,6 @@ package meadcell.batch.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +14,7 @@ import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -39,6 +39,8 @@ public final class Check implements Callable<Integer> {
 
   @Option(names = "--report", paramLabel = "FILE", description = "Write the findings as JSON.")
   private Path report;
+
+  @Mixin private PasswordOption passwords;
 
   @Spec private CommandSpec spec;
 
@@ -74,10 +76,10 @@ public final class Check implements Callable<Integer> {
     }
   }
 
-  private static FileResult one(Path file) {
+  private FileResult one(Path file) {
     CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
     try (Book book =
-        Books.open(Files.readAllBytes(file), file.getFileName().toString(), functions)) {
+        Books.open(passwords.read(file).clear(), file.getFileName().toString(), functions)) {
       return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings(book, functions));
     } catch (FileRefused e) {
       return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());

@@ -1,7 +1,6 @@
 package meadcell.batch.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -81,7 +80,7 @@ public final class Fill extends WorkbookCommand {
       }
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
       try (Book book =
-          Books.open(Files.readAllBytes(file), file.getFileName().toString(), functions)) {
+          Books.open(passwords.read(file).clear(), file.getFileName().toString(), functions)) {
         Filler filler = filler(book, functions, null);
         filler.run();
         missing.keySet().removeAll(filler.found());
@@ -102,8 +101,7 @@ public final class Fill extends WorkbookCommand {
 
   @Override
   Work work(Opened workbook) throws PlanMistake {
-    Filler filler =
-        filler(workbook.book(), workbook.functions(), office.resultsFor(workbook.name()));
+    Filler filler = filler(workbook.book(), workbook.functions(), office.resultsFor(workbook));
     var report = filler.run();
     if (workbooks().size() == 1) {
       Map<PlanRow, String> missing = new LinkedHashMap<>();

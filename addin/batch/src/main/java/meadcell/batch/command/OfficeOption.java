@@ -42,8 +42,8 @@ final class OfficeOption implements AutoCloseable {
   }
 
   /** The office's results for one workbook, or null where none are wanted. */
-  OfficeResults resultsFor(String fileName) {
-    return office == null ? null : new OfficeResults(office, fileName);
+  OfficeResults resultsFor(WorkbookCommand.Opened workbook) {
+    return office == null ? null : new OfficeResults(office, workbook.name(), workbook.secret());
   }
 
   @Override

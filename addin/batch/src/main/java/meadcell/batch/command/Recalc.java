@@ -29,8 +29,7 @@ public final class Recalc extends WorkbookCommand {
         .book()
         .caveats()
         .forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
-    new Recalculation(
-            workbook.book(), workbook.functions(), report, office.resultsFor(workbook.name()))
+    new Recalculation(workbook.book(), workbook.functions(), report, office.resultsFor(workbook))
         .run();
     return new Work(report, !report.changes().isEmpty());
   }

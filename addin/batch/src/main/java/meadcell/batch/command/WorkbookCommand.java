@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,12 +20,14 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
+import meadcell.batch.book.Encryption;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.SafeFile;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -69,10 +70,16 @@ abstract class WorkbookCommand implements Callable<Integer> {
   @Option(names = "--no-progress", description = "No progress bar.")
   private boolean noProgress;
 
+  @Mixin PasswordOption passwords;
+
   @Spec CommandSpec spec;
 
-  /** A workbook in memory. */
-  record Opened(Book book, CatalogueFunctions functions, String name) {}
+  /**
+   * A workbook in memory.
+   *
+   * @param secret whether its file is protected by a password
+   */
+  record Opened(Book book, CatalogueFunctions functions, String name, boolean secret) {}
 
   /** What a command did to one workbook in memory. */
   record Work(Report report, boolean changed) {}
@@ -189,15 +196,15 @@ abstract class WorkbookCommand implements Callable<Integer> {
     try {
       SafeFile.requireUnlocked(file);
       SafeFile.requireUnlocked(target);
-      byte[] bytes = Files.readAllBytes(file);
+      Encryption source = passwords.read(file);
       String name = file.getFileName().toString();
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
-      byte[] result = bytes;
+      byte[] result = source.clear();
       Work work;
-      try (Book book = Books.open(bytes, name, functions)) {
-        work = work(new Opened(book, functions, name));
+      try (Book book = Books.open(source.clear(), name, functions)) {
+        work = work(new Opened(book, functions, name, source.isEncrypted()));
         if (work.changed() && !dryRun) {
-          ByteArrayOutputStream written = new ByteArrayOutputStream(bytes.length + 4096);
+          ByteArrayOutputStream written = new ByteArrayOutputStream(result.length + 4096);
           book.write(written);
           result = written.toByteArray();
         }
@@ -206,7 +213,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
       }
       return dryRun
           ? FileResult.of(file, target, FileResult.Status.DRY_RUN, work.report())
-          : store(file, target, result, work.report());
+          : store(file, target, source, result, work.report());
     } catch (FileRefused | PlanMistake e) {
       return FileResult.failed(file, target, FileResult.Status.REFUSED, e.getMessage());
     } catch (NoSuchFileException e) {
@@ -225,10 +232,10 @@ abstract class WorkbookCommand implements Callable<Integer> {
     }
   }
 
-  private FileResult store(Path file, Path target, byte[] result, Report report)
+  private FileResult store(Path file, Path target, Encryption source, byte[] result, Report report)
       throws IOException {
     boolean exists = Files.exists(target);
-    if (exists && Arrays.equals(Files.readAllBytes(target), result)) {
+    if (exists && holds(target, result, source)) {
       return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
     }
     if (inPlace) {
@@ -240,8 +247,18 @@ abstract class WorkbookCommand implements Callable<Integer> {
           FileResult.Status.NOT_WRITTEN,
           target + " is there already and differs; --force replaces it.");
     }
-    SafeFile.write(target, file, stream -> stream.write(result));
+    byte[] sealed = source.sealed(result);
+    SafeFile.write(target, file, stream -> stream.write(sealed));
     return FileResult.of(file, target, FileResult.Status.WRITTEN, report);
+  }
+
+  /** Compares what the files hold: the same content is encrypted differently each time. */
+  private boolean holds(Path target, byte[] content, Encryption like) throws IOException {
+    try {
+      return passwords.read(target).holds(content, like);
+    } catch (FileRefused e) {
+      return false; // another password, or no workbook
+    }
   }
 
   private static Path freeBackup(Path file) {

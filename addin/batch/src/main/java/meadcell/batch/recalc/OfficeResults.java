@@ -26,15 +26,18 @@ public final class OfficeResults {
 
   private final Office office;
   private final String name;
+  private final boolean secret;
 
   /**
    * The results of one workbook.
    *
    * @param name the workbook's file name
+   * @param secret whether it must not lie about in the clear, not even for the office
    */
-  public OfficeResults(Office office, String name) {
+  public OfficeResults(Office office, String name, boolean secret) {
     this.office = office;
     this.name = name;
+    this.secret = secret;
   }
 
   /**
@@ -53,6 +56,10 @@ public final class OfficeResults {
       CellSet foreign,
       Object[] outcomes)
       throws Office.Failed {
+    if (secret) {
+      throw new Office.Failed(
+          "The file is protected by a password, so LibreOffice gets no copy of it.");
+    }
     Book.Live own =
         (sheet, row, col) -> live.isLive(sheet, row, col) && !foreign.contains(sheet, row, col);
     try (Book copy = copy(book, functions)) {

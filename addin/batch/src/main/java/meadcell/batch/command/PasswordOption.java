@@ -1,0 +1,43 @@
+package meadcell.batch.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import meadcell.batch.book.Encryption;
+import meadcell.batch.book.FileRefused;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
+
+/** The password of protected workbooks; never itself on the command line, where others see it. */
+final class PasswordOption {
+  @Option(
+      names = "--password-file",
+      paramLabel = "FILE",
+      converter = FirstLine.class,
+      description =
+          "Also take .xlsx, .xlsm and .xls files that are protected by a password, and protect the"
+              + " results by it again. The first line of FILE is the password.")
+  private String password;
+
+  /** Reads a workbook's file. */
+  Encryption read(Path file) throws IOException, FileRefused {
+    return Encryption.open(Files.readAllBytes(file), password);
+  }
+
+  /** The first line of the named file. */
+  static final class FirstLine implements ITypeConverter<String> {
+    @Override
+    public String convert(String file) {
+      try {
+        String password = Files.readString(Path.of(file)).lines().findFirst().orElse("");
+        if (password.isEmpty()) {
+          throw new TypeConversionException("the first line of " + file + " is empty");
+        }
+        return password;
+      } catch (IOException e) {
+        throw new TypeConversionException("the password file cannot be read: " + e);
+      }
+    }
+  }
+}
