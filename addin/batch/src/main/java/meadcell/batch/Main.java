@@ -1,9 +1,11 @@
 package meadcell.batch;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.NoSuchFileException;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
@@ -74,15 +76,19 @@ public final class Main {
     commands.setErr(err);
     commands.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          err.println("meadcell: " + exception.getMessage());
+          boolean absent = exception instanceof NoSuchFileException;
+          err.println(
+              "meadcell: " + (absent ? "There is no such file: " : "") + exception.getMessage());
           if (main.debug) {
             exception.printStackTrace(err);
           }
           boolean refused =
-              exception instanceof Refusal
+              absent
+                  || exception instanceof Refusal
                   || exception instanceof FileRefused
                   || exception instanceof PlanMistake;
-          return refused ? ExitCode.REFUSED : ExitCode.FAULT;
+          boolean unwritten = exception instanceof IOException;
+          return refused ? ExitCode.REFUSED : unwritten ? ExitCode.NOT_WRITTEN : ExitCode.FAULT;
         });
     return commands;
   }

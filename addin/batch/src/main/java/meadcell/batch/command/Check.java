@@ -37,7 +37,7 @@ public final class Check implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "WORKBOOK", description = "The workbooks.")
   private List<Path> workbooks;
 
-  @Option(names = "--report", paramLabel = "FILE", description = "Write the findings as JSON.")
+  @Option(names = "--report", paramLabel = "FILE", description = JsonReport.OPTION)
   private Path report;
 
   @Mixin private PasswordOption passwords;

@@ -10,7 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** A function's page, or a command's help. */
+/** A function's page, a command's help, or the description of the report file. */
 @Command(
     name = "explain",
     header = "Shows the page of a function: arguments, units, ranges, formula, source.",
@@ -18,7 +18,10 @@ import picocli.CommandLine.Spec;
 public final class Explain implements Runnable {
   private static final int WIDTH = 80;
 
-  @Parameters(arity = "1..*", paramLabel = "NAME", description = "Functions, or commands.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "NAME",
+      description = "Functions, commands, or report (the file of --report).")
   private List<String> names;
 
   @Spec private CommandSpec spec;
@@ -28,6 +31,10 @@ public final class Explain implements Runnable {
     CommandLine tool = spec.commandLine().getParent();
     Catalogue catalogue = Cellar.catalogue();
     for (String name : names) {
+      if (name.equals(JsonReport.NAME)) {
+        spec.commandLine().getOut().println(JsonReport.page());
+        continue;
+      }
       CommandLine command = tool.getSubcommands().get(name);
       if (command != null) {
         command.usage(spec.commandLine().getOut());

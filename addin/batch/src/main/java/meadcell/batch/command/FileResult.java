@@ -10,14 +10,20 @@ import meadcell.batch.report.Report;
 record FileResult(
     Path file, Path target, Status status, Report report, String sentence, long nanoseconds) {
 
-  /** The ways a workbook can end. */
+  /** The ways a workbook can end; their names stand in the report file. */
   enum Status {
-    WRITTEN,
-    UNCHANGED,
-    DRY_RUN,
-    REFUSED,
-    NOT_WRITTEN,
-    FAULT
+    WRITTEN("the target is new or was replaced"),
+    UNCHANGED("the target was left as it is"),
+    DRY_RUN("nothing was to be written"),
+    REFUSED("the workbook cannot be worked on; the sentence says why"),
+    NOT_WRITTEN("the target could not be written; the sentence says why"),
+    FAULT("the tool itself failed; the sentence says how");
+
+    final String meaning;
+
+    Status(String meaning) {
+      this.meaning = meaning;
+    }
   }
 
   static FileResult of(Path file, Path target, Status status, Report report) {
@@ -40,6 +46,10 @@ record FileResult(
     return report == null ? List.of() : report.remarks();
   }
 
+  long count(Report.Code code) {
+    return remarks().stream().filter(remark -> remark.code() == code).count();
+  }
+
   /** The line that the terminal shows. */
   String line() {
     if (!isDone()) {
@@ -52,10 +62,10 @@ record FileResult(
     List<String> counts = new ArrayList<>();
     counts.add(report.changes().size() + " cells changed");
     add(counts, report.unchangedCells(), "as before");
-    add(counts, report.count(Report.Code.UNDERSTOOD), "read from unusual input");
-    add(counts, report.count(Report.Code.LEFT_EMPTY), "left empty");
-    add(counts, report.count(Report.Code.REFUSED), "refused");
-    add(counts, report.count(Report.Code.STALE), "could not be computed again");
+    add(counts, count(Report.Code.UNDERSTOOD), "read from unusual input");
+    add(counts, count(Report.Code.LEFT_EMPTY), "left empty");
+    add(counts, count(Report.Code.REFUSED), "refused");
+    add(counts, count(Report.Code.STALE), "could not be computed again");
     String where =
         switch (status) {
           case DRY_RUN -> " (dry run)";

@@ -8,14 +8,66 @@ import java.util.List;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 
-/**
- * All details of a run as JSON, schema 1: {@code schema, command, version, files[]}; each file has
- * {@code file, target, status, sentence, milliseconds, unchanged, changes[], remarks[]}; a change
- * has {@code sheet, cell, result, found, formula, before, after}; a remark {@code code, sheet,
- * cell, text, sentence}. Codes and statuses never change their meaning within a schema.
- */
+/** All details of a run as JSON. */
 final class JsonReport {
+  /** The word by which {@code explain} knows the page. */
+  static final String NAME = "report";
+
+  static final String OPTION = "Write all details as JSON; \"explain " + NAME + "\" describes it.";
+
+  private static final String FORM =
+      """
+      The file that --report writes is one JSON object:
+
+        schema        1; a member or code never changes its meaning within a schema
+        command       fill, recalc, freeze or check
+        version       of the tool
+        files         a list, in the order of the command line
+
+      of each file:
+
+        file          the workbook
+        target        where the result goes
+        status        how it ended; see below
+        sentence      why, if it failed
+        milliseconds  spent on it
+        unchanged     how many results were computed and are as they were
+        changes       a list of cells that hold something new
+        remarks       a list of what to look at
+
+      of each change:
+
+        sheet, cell   where
+        result        the plan's name of it
+        found         how the cell was found
+        formula       what it holds now
+        before        its value before, or null
+        after         its value now, or null; a number, text, true, false, or an error as text
+
+      of each remark:
+
+        code          its kind; see below
+        sheet, cell   where; both empty if the whole file is meant
+        text          what the cell or function in question is
+        sentence      for people
+
+      """;
+
   private JsonReport() {}
+
+  /** The page that describes the file. */
+  static String page() {
+    StringBuilder page = new StringBuilder(FORM);
+    page.append("Statuses:\n\n");
+    for (FileResult.Status status : FileResult.Status.values()) {
+      page.append(String.format("  %-16s  %s%n", status, status.meaning));
+    }
+    page.append("\nCodes:\n\n");
+    for (Report.Code code : Report.Code.values()) {
+      page.append(String.format("  %-16s  %s%n", code, code.meaning()));
+    }
+    return page.toString();
+  }
 
   static void write(Path path, String command, List<FileResult> results) throws IOException {
     try (JsonWriter json = new JsonWriter(Files.newBufferedWriter(path))) {
@@ -29,6 +81,8 @@ final class JsonReport {
         file(json, result);
       }
       json.endArray().endObject();
+    } catch (IOException e) {
+      throw new IOException("The report was not written: " + e, e);
     }
   }
 

@@ -2,7 +2,6 @@ package meadcell.batch.command;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -17,6 +16,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
+import me.tongfei.progressbar.ProgressBarStyle;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
@@ -36,8 +36,6 @@ import picocli.CommandLine.Spec;
 
 /** What all commands share that read workbooks and write changed ones. */
 abstract class WorkbookCommand implements Callable<Integer> {
-  private static final int REMARKS_SHOWN = 20;
-
   @Parameters(arity = "1..*", paramLabel = "WORKBOOK", description = "The workbooks.")
   private List<Path> workbooks;
 
@@ -58,7 +56,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   @Option(names = "--dry-run", description = "Report the same, write nothing.")
   private boolean dryRun;
 
-  @Option(names = "--report", paramLabel = "FILE", description = "Write all details as JSON.")
+  @Option(names = "--report", paramLabel = "FILE", description = JsonReport.OPTION)
   private Path report;
 
   @Option(
@@ -107,8 +105,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
     } finally {
       finish();
     }
-    results.forEach(this::print);
-    printRemarks(results);
+    new Summary(results).print(spec.commandLine().getOut(), spec.commandLine().getErr());
     if (report != null) {
       JsonReport.write(report, spec.name(), results);
     }
@@ -176,6 +173,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
         ? new ProgressBarBuilder()
             .setTaskName(spec.name())
             .setInitialMax(workbooks.size())
+            .setStyle(ProgressBarStyle.UNICODE_BLOCK) // without colours
             .setUpdateIntervalMillis(200)
             .build()
         : null;
@@ -267,34 +265,6 @@ abstract class WorkbookCommand implements Callable<Integer> {
       backup = file.resolveSibling(file.getFileName() + ".bak" + i);
     }
     return backup;
-  }
-
-  // ---- telling ----------------------------------------------------------------------------
-
-  private void print(FileResult result) {
-    if (result.isDone()) {
-      spec.commandLine().getOut().println(result.line());
-    } else {
-      spec.commandLine().getErr().println(result.line());
-    }
-  }
-
-  private void printRemarks(List<FileResult> results) {
-    PrintWriter err = spec.commandLine().getErr();
-    int shown = 0;
-    int all = 0;
-    for (FileResult result : results) {
-      for (Report.Remark remark : result.remarks()) {
-        all++;
-        if (shown < REMARKS_SHOWN) {
-          shown++;
-          err.println("  " + (results.size() > 1 ? result.file() + ": " : "") + remark);
-        }
-      }
-    }
-    if (all > shown) {
-      err.println("  … and " + (all - shown) + " more; --report FILE lists all.");
-    }
   }
 
   private static int exitCode(List<FileResult> results) {

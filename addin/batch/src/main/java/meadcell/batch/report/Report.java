@@ -7,26 +7,26 @@ import java.util.List;
 public final class Report {
   /** Kinds of remarks; their names are the codes in the report file. */
   public enum Code {
-    /** A text was read as a number, or a number as another: the result rests on it. */
-    UNDERSTOOD,
-    /** The result stays empty, because an input is unclear, missing or refused. */
-    LEFT_EMPTY,
-    /** A function refused its input; the cell shows the error. */
-    REFUSED,
-    /** A cell holds what a person typed, and was not touched. */
-    KEPT,
-    /** A formula elsewhere could not be computed again; its old value is shown. */
-    STALE,
-    /** A line of the plan found nothing on this sheet. */
-    NOT_FOUND,
-    /** A function that is likely one of ours, misspelt. */
-    UNKNOWN_FUNCTION,
-    /** A formula of ours reads a blank cell. */
-    BLANK_INPUT,
-    /** A reading that cannot be what was read. */
-    MISTYPED,
-    /** Something about the file itself. */
-    FILE
+    UNDERSTOOD("a text was read as a number, or a number as another; the result rests on it"),
+    LEFT_EMPTY("the result stays empty, because an input is unclear, missing or refused"),
+    REFUSED("a function refused its input; the cell shows the error"),
+    KEPT("a cell holds what a person typed, and was not touched"),
+    STALE("a formula could not be computed again, or shows what it no longer gives"),
+    NOT_FOUND("a line of the plan found nothing on this sheet"),
+    UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
+    BLANK_INPUT("a formula with a cellar function reads a blank cell"),
+    MISTYPED("a reading that cannot be what was read"),
+    FILE("something about the file itself");
+
+    private final String meaning;
+
+    Code(String meaning) {
+      this.meaning = meaning;
+    }
+
+    public String meaning() {
+      return meaning;
+    }
   }
 
   /** One remark; {@code text} is what the cell in question holds. */
@@ -74,9 +74,5 @@ public final class Report {
 
   public int unchangedCells() {
     return unchanged;
-  }
-
-  public long count(Code code) {
-    return remarks.stream().filter(remark -> remark.code() == code).count();
   }
 }
