@@ -31,6 +31,7 @@ public final class Office implements AutoCloseable {
   }
 
   private final String program;
+  private final int seconds;
   private Path home;
   private volatile Process process;
 
@@ -40,7 +41,13 @@ public final class Office implements AutoCloseable {
    * @param program its command
    */
   public Office(String program) {
+    this(program, SECONDS);
+  }
+
+  /** One that may work on a workbook for some seconds. */
+  Office(String program, int seconds) {
     this.program = program;
+    this.seconds = seconds;
   }
 
   /**
@@ -101,8 +108,8 @@ public final class Office implements AutoCloseable {
           e);
     }
     try {
-      if (!process.waitFor(SECONDS, TimeUnit.SECONDS)) {
-        throw new Failed("LibreOffice did not finish within " + SECONDS + " seconds.");
+      if (!process.waitFor(seconds, TimeUnit.SECONDS)) {
+        throw new Failed("LibreOffice did not finish within " + seconds + " seconds.");
       }
       if (process.exitValue() != 0) {
         throw new Failed("LibreOffice ended with the error code " + process.exitValue() + ".");

@@ -8,11 +8,13 @@ import static meadcell.batch.TestBooks.save;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -29,7 +31,7 @@ import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,8 +41,8 @@ class WithOfficeTest {
 
   @TempDir Path folder;
 
-  @BeforeEach
-  void officeIsInstalled() throws IOException {
+  @BeforeAll
+  static void officeIsInstalled() throws IOException {
     new ProcessBuilder("soffice", "--version").start();
   }
 
@@ -210,5 +212,21 @@ class WithOfficeTest {
     assertTrue(silent.err().contains("could not read the workbook's copy"), silent.err());
     assertFalse(silent.err().contains("Exception"), silent.err());
     assertEquals(before, leftovers());
+  }
+
+  @Test
+  void anOfficeThatHangsIsEndedWithAllItBegan() throws IOException {
+    Path program = Files.writeString(folder.resolve("hangs"), "#!/bin/sh\nsleep 4321 & wait\n");
+    Files.setPosixFilePermissions(program, PosixFilePermissions.fromString("rwx------"));
+    Set<Path> before = leftovers();
+    try (Office office = new Office(program.toString(), 1)) {
+      Office.Failed failed =
+          assertThrows(Office.Failed.class, () -> office.recalculated(new byte[0], "xls", "xlsx"));
+      assertEquals("LibreOffice did not finish within 1 seconds.", failed.getMessage());
+    }
+    assertEquals(before, leftovers());
+    assertTrue(
+        ProcessHandle.allProcesses()
+            .noneMatch(process -> process.info().commandLine().orElse("").contains("sleep 4321")));
   }
 }
