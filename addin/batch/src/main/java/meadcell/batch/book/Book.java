@@ -39,6 +39,9 @@ public interface Book extends AutoCloseable {
 
   List<? extends BookSheet> sheets();
 
+  /** A new, empty sheet behind the others. */
+  BookSheet addSheet(String name);
+
   Calculation calculation(CatalogueFunctions functions, Live live);
 
   Optional<String> property(String name);

@@ -7,6 +7,16 @@ public interface BookSheet {
   /** A note beside a cell. */
   record Note(String author, String text) {}
 
+  /** A rectangle of cells, both corners included. */
+  record Span(Place first, Place last) {
+    public boolean contains(Place place) {
+      return place.row() >= first.row()
+          && place.row() <= last.row()
+          && place.column() >= first.column()
+          && place.column() <= last.column();
+    }
+  }
+
   String name();
 
   /** Whether its author protected the sheet against changes. */
@@ -22,6 +32,11 @@ public interface BookSheet {
 
   /** The last cell of the merged range that holds the cell, or the cell itself. */
   Place mergedEnd(Place place);
+
+  boolean isHidden(int row);
+
+  /** The cells of the array formula that the cell is part of, or null. */
+  Span array(Place place);
 
   /** Puts a formula without a result. */
   void putFormula(Place place, String formula);
@@ -41,6 +56,9 @@ public interface BookSheet {
    * @param format number format, or empty to keep the other cell's
    */
   void copyStyle(Place from, Place to, String format);
+
+  /** Gives a column that has no width of its own one that holds so many characters. */
+  void widen(int column, int characters);
 
   Optional<Note> note(Place place);
 

@@ -10,7 +10,6 @@ import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Opens workbooks of every kind, from bytes in memory. */
 public final class Books {
@@ -41,7 +40,7 @@ public final class Books {
     FileMagic magic = FileMagic.valueOf(bytes);
     try {
       if (magic == FileMagic.OOXML && (name.endsWith(".xlsx") || name.endsWith(".xlsm"))) {
-        return new XlsxBook(new XSSFWorkbook(new ByteArrayInputStream(bytes)), bytes);
+        return new XlsxBook(bytes);
       }
       if (magic == FileMagic.OOXML && name.endsWith(".ods")) {
         return new OdsBook(bytes); // both are zip packages

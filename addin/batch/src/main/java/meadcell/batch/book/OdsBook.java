@@ -13,9 +13,11 @@ import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -47,6 +49,7 @@ final class OdsBook implements Book {
   private final Document meta;
   private final List<OdsSheet> sheets = new ArrayList<>();
   private final Map<StyleKey, String> styles = new HashMap<>();
+  private final Set<String> columnStyles = new HashSet<>();
   private final LocalDate nullDate;
   private boolean changed;
   private boolean metaChanged;
@@ -88,6 +91,21 @@ final class OdsBook implements Book {
     return nullDate;
   }
 
+  /** A column style of such a width. */
+  String columnStyle(int millimetres) {
+    String name = OWN_STYLE + "column" + millimetres;
+    if (columnStyles.add(name)) {
+      Element style = content.createElementNS(STYLE, "style:style");
+      style.setAttributeNS(STYLE, "style:name", name);
+      style.setAttributeNS(STYLE, "style:family", "table-column");
+      Element width = content.createElementNS(STYLE, "style:table-column-properties");
+      width.setAttributeNS(STYLE, "style:column-width", millimetres + "mm");
+      style.appendChild(width);
+      content.getElementsByTagNameNS(OFFICE, "automatic-styles").item(0).appendChild(style);
+    }
+    return name;
+  }
+
   void touch() {
     changed = true;
   }
@@ -98,8 +116,21 @@ final class OdsBook implements Book {
   }
 
   @Override
+  public BookSheet addSheet(String name) {
+    Element table = content.createElementNS(TABLE, "table:table");
+    table.setAttributeNS(TABLE, "table:name", name);
+    Node spreadsheet = content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
+    Node last = sheets.isEmpty() ? null : sheets.get(sheets.size() - 1).table();
+    spreadsheet.insertBefore(
+        table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());
+    sheets.add(new OdsSheet(this, table));
+    touch();
+    return sheets.get(sheets.size() - 1);
+  }
+
+  @Override
   public Calculation calculation(CatalogueFunctions functions, Live live) {
-    return new PoiCalculation(ShadowWorkbook.of(this), functions, live);
+    return new PoiCalculation(sheets, ShadowWorkbook.of(this), functions, live);
   }
 
   @Override

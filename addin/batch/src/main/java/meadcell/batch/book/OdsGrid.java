@@ -17,8 +17,10 @@ final class OdsGrid {
   private static final String COLUMNS = "number-columns-repeated";
 
   private final Element table;
+  private final TreeMap<Integer, Element> columns = new TreeMap<>();
   private final TreeMap<Integer, Element> rows = new TreeMap<>();
   private final Map<Element, TreeMap<Integer, Element>> cells = new HashMap<>();
+  private int columnCount;
   private int rowCount;
 
   OdsGrid(Element table) {
@@ -26,13 +28,19 @@ final class OdsGrid {
     collectRows(table);
   }
 
-  /** Rows may stand in groups and header rows. */
+  /** Rows and columns may stand in groups and headers. */
   private void collectRows(Element parent) {
     for (Node node = parent.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (OdsNames.is(node, TABLE, "table-row")) {
         rows.put(rowCount, (Element) node);
         rowCount += OdsNames.number((Element) node, TABLE, ROWS);
-      } else if (OdsNames.is(node, TABLE, "table-row-group")
+      } else if (OdsNames.is(node, TABLE, "table-column")) {
+        columns.put(columnCount, (Element) node);
+        columnCount += OdsNames.number((Element) node, TABLE, COLUMNS);
+      } else if (OdsNames.is(node, TABLE, "table-column-group")
+          || OdsNames.is(node, TABLE, "table-header-columns")
+          || OdsNames.is(node, TABLE, "table-columns")
+          || OdsNames.is(node, TABLE, "table-row-group")
           || OdsNames.is(node, TABLE, "table-header-rows")
           || OdsNames.is(node, TABLE, "table-rows")) {
         collectRows((Element) node);
@@ -57,13 +65,19 @@ final class OdsGrid {
         });
   }
 
+  /** The row's element, shared with its equal neighbours, or null. */
+  Element row(int row) {
+    Map.Entry<Integer, Element> line = row >= rowCount ? null : rows.floorEntry(row);
+    return line == null ? null : line.getValue();
+  }
+
   /** The cell's element, shared with its equal neighbours, or null. */
   Element cell(int row, int column) {
-    Map.Entry<Integer, Element> line = row >= rowCount ? null : rows.floorEntry(row);
+    Element line = row(row);
     if (line == null) {
       return null;
     }
-    Map.Entry<Integer, Element> cell = cells(line.getValue()).floorEntry(column);
+    Map.Entry<Integer, Element> cell = cells(line).floorEntry(column);
     return cell == null
             || column >= cell.getKey() + OdsNames.number(cell.getValue(), TABLE, COLUMNS)
         ? null
@@ -81,8 +95,8 @@ final class OdsGrid {
   }
 
   int lastColumn(int row) {
-    Map.Entry<Integer, Element> line = row >= rowCount ? null : rows.floorEntry(row);
-    return line == null ? -1 : lastColumn(line.getValue());
+    Element line = row(row);
+    return line == null ? -1 : lastColumn(line);
   }
 
   private int lastColumn(Element row) {
@@ -95,6 +109,27 @@ final class OdsGrid {
   }
 
   // ---- cells of their own -----------------------------------------------------------------
+
+  /** The column's own element, split from its neighbours or created. */
+  Element ownColumn(int column) {
+    if (column < columnCount) {
+      return split(columns, column, COLUMNS);
+    }
+    Map.Entry<Integer, Element> last = columns.lastEntry();
+    Node behind = last == null ? table.getFirstChild() : last.getValue().getNextSibling();
+    Node parent = last == null ? table : last.getValue().getParentNode();
+    if (column > columnCount) {
+      Element gap = create("table-column");
+      OdsNames.setRepeat(gap, COLUMNS, column - columnCount);
+      parent.insertBefore(gap, behind);
+      columns.put(columnCount, gap);
+    }
+    Element own = create("table-column");
+    parent.insertBefore(own, behind);
+    columns.put(column, own);
+    columnCount = column + 1;
+    return own;
+  }
 
   /** The cell's own element, split from its neighbours or created. */
   Element ownCell(int row, int column) {

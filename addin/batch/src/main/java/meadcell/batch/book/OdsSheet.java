@@ -10,7 +10,9 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import meadcell.batch.plan.Figures;
 import org.w3c.dom.Element;
@@ -19,15 +21,24 @@ import org.w3c.dom.Node;
 /** A sheet of an OpenDocument spreadsheet. */
 final class OdsSheet implements BookSheet {
   private static final double SECONDS_PER_DAY = 86400;
+  private static final int MILLIMETRES_A_CHARACTER = 2;
+  private static final String ARRAY_ROWS = "number-matrix-rows-spanned";
+  private static final String ARRAY_COLUMNS = "number-matrix-columns-spanned";
 
   private final OdsBook book;
   private final Element table;
   private final OdsGrid grid;
+  private final Map<Element, CellContent> known = new IdentityHashMap<>();
+  private List<Span> arrays;
 
   OdsSheet(OdsBook book, Element table) {
     this.book = book;
     this.table = table;
     this.grid = new OdsGrid(table);
+  }
+
+  Element table() {
+    return table;
   }
 
   @Override
@@ -58,6 +69,10 @@ final class OdsSheet implements BookSheet {
     if (cell == null || !cell.hasAttributes() && !cell.hasChildNodes()) {
       return CellContent.BLANK;
     }
+    return known.computeIfAbsent(cell, this::read);
+  }
+
+  private CellContent read(Element cell) {
     String formula = cell.getAttributeNS(TABLE, "formula");
     String type = cell.getAttributeNS(OFFICE, "value-type");
     CellContent.Look look =
@@ -118,22 +133,43 @@ final class OdsSheet implements BookSheet {
             place.column() + OdsNames.number(cell, TABLE, "number-columns-spanned") - 1);
   }
 
-  /** The rows and columns of the array formula that starts in a cell; 0 where none does. */
-  int[] arraySize(Place place) {
-    Element cell = grid.cell(place.row(), place.column());
-    return cell.hasAttributeNS(TABLE, "number-matrix-rows-spanned")
-        ? new int[] {
-          OdsNames.number(cell, TABLE, "number-matrix-rows-spanned"),
-          OdsNames.number(cell, TABLE, "number-matrix-columns-spanned")
+  @Override
+  public boolean isHidden(int row) {
+    Element line = grid.row(row);
+    String visibility = line == null ? "" : line.getAttributeNS(TABLE, "visibility");
+    return visibility.equals("collapse") || visibility.equals("filter");
+  }
+
+  @Override
+  public Span array(Place place) {
+    if (arrays == null) {
+      arrays = findArrays();
+    }
+    return arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
+  }
+
+  private List<Span> findArrays() {
+    List<Span> found = new ArrayList<>();
+    for (int row = 0; row <= lastRow(); row++) {
+      for (int column = 0; column <= lastColumn(row); column++) {
+        Element cell = grid.cell(row, column);
+        if (cell != null && cell.hasAttributeNS(TABLE, ARRAY_ROWS)) {
+          int lastRow = row + OdsNames.number(cell, TABLE, ARRAY_ROWS) - 1;
+          int lastColumn = column + OdsNames.number(cell, TABLE, ARRAY_COLUMNS) - 1;
+          found.add(new Span(new Place(row, column), new Place(lastRow, lastColumn)));
         }
-        : new int[] {0, 0};
+      }
+    }
+    return found;
   }
 
   // ---- writing ----------------------------------------------------------------------------
 
   private Element cellToWrite(Place place) {
     book.touch();
-    return grid.ownCell(place.row(), place.column());
+    Element cell = grid.ownCell(place.row(), place.column());
+    known.remove(cell);
+    return cell;
   }
 
   @Override
@@ -196,8 +232,9 @@ final class OdsSheet implements BookSheet {
   public void freeze(Place place) {
     Element cell = cellToWrite(place);
     cell.removeAttributeNS(TABLE, "formula");
-    cell.removeAttributeNS(TABLE, "number-matrix-rows-spanned");
-    cell.removeAttributeNS(TABLE, "number-matrix-columns-spanned");
+    cell.removeAttributeNS(TABLE, ARRAY_ROWS);
+    cell.removeAttributeNS(TABLE, ARRAY_COLUMNS);
+    arrays = null;
   }
 
   @Override
@@ -219,6 +256,14 @@ final class OdsSheet implements BookSheet {
         target.setAttributeNS(TABLE, "table:style-name", wanted);
       }
     }
+  }
+
+  @Override
+  public void widen(int column, int characters) {
+    book.touch();
+    grid.ownColumn(column)
+        .setAttributeNS(
+            TABLE, "table:style-name", book.columnStyle(characters * MILLIMETRES_A_CHARACTER));
   }
 
   // ---- notes ------------------------------------------------------------------------------

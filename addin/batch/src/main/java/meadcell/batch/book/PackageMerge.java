@@ -3,16 +3,16 @@ package meadcell.batch.book;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Collections;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
-import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 
 /**
- * One workbook package out of two: changed parts from what POI wrote, everything else from the
- * original, compressed bytes and all.
+ * One workbook package out of two: changed parts from what POI wrote, changed sheets as given,
+ * everything else from the original, compressed bytes and all.
  */
 final class PackageMerge {
   /** 1980, the first moment a zip entry can bear: new parts have no time of their own. */
@@ -26,28 +26,30 @@ final class PackageMerge {
     this.written = written;
   }
 
-  void write(Set<String> changed, OutputStream out) throws IOException {
-    try (ZipFile before = open(original);
-        ZipFile after = open(written);
+  void write(Set<String> changed, Map<String, byte[]> sheets, OutputStream out) throws IOException {
+    try (ZipFile before = PackageParts.open(original);
+        ZipFile after = PackageParts.open(written);
         ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
-      Set<String> parts = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-      Collections.list(before.getEntries()).forEach(entry -> parts.add(entry.getName()));
-      boolean partsAdded =
-          Collections.list(after.getEntries()).stream()
-              .anyMatch(entry -> !parts.contains(entry.getName()));
+      Set<String> old = names(before);
+      Set<String> now = names(after);
+      boolean isIndexChanged =
+          !old.containsAll(now) || changed.stream().anyMatch(name -> !now.contains(name));
       for (ZipArchiveEntry entry : Collections.list(before.getEntries())) {
         String name = entry.getName();
-        ZipArchiveEntry replacement = after.getEntry(name);
         boolean isIndex = name.equals("[Content_Types].xml") || name.endsWith(".rels");
-        if (replacement != null && (changed.contains(name) || partsAdded && isIndex)) {
+        boolean isReplaced = changed.contains(name) || isIndexChanged && isIndex;
+        ZipArchiveEntry replacement = isReplaced ? after.getEntry(name) : null;
+        if (sheets.containsKey(name)) {
+          PackageParts.put(zip, entry, sheets.get(name));
+        } else if (replacement != null) {
           replacement.setTime(entry.getTime());
           zip.addRawArchiveEntry(replacement, after.getRawInputStream(replacement));
-        } else if (replacement != null || !changed.contains(name)) {
+        } else if (!changed.contains(name)) {
           zip.addRawArchiveEntry(entry, before.getRawInputStream(entry));
         }
       }
       for (ZipArchiveEntry entry : Collections.list(after.getEntries())) {
-        if (!parts.contains(entry.getName())) {
+        if (!old.contains(entry.getName())) {
           entry.setTime(NO_TIME);
           zip.addRawArchiveEntry(entry, after.getRawInputStream(entry));
         }
@@ -55,7 +57,9 @@ final class PackageMerge {
     }
   }
 
-  private static ZipFile open(byte[] bytes) throws IOException {
-    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+  private static Set<String> names(ZipFile zip) {
+    Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+    Collections.list(zip.getEntries()).forEach(entry -> names.add(entry.getName()));
+    return names;
   }
 }

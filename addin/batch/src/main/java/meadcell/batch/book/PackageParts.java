@@ -4,33 +4,68 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
 
 /** A zip package of which some parts are replaced and all others copied as they are stored. */
 final class PackageParts {
+  private static final String CONTENT_TYPES = "[Content_Types].xml";
   private static final int LARGEST_PART = 1 << 29;
 
+  /** Smaller parts may be packed as tightly as they like. */
+  private static final int HARMLESS_SIZE = 1 << 20;
+
   private final ZipFile zip;
+  private final Map<String, ZipArchiveEntry> entries =
+      new TreeMap<>(String.CASE_INSENSITIVE_ORDER); // as the format has it
   private final Map<String, byte[]> replaced = new HashMap<>();
 
   PackageParts(byte[] bytes) throws IOException {
-    zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    zip = open(bytes);
+    Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
+  }
+
+  static ZipFile open(byte[] bytes) throws IOException {
+    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+  }
+
+  /** The parts whose content type ends so. */
+  List<String> ofType(String contentTypeEnd) throws IOException {
+    List<String> found = new ArrayList<>();
+    TagScanner tags = new TagScanner(XlsxSheetXml.inUtf8(read(CONTENT_TYPES)));
+    while (tags.next()) {
+      if (tags.is("Override") && tags.attribute("ContentType").endsWith(contentTypeEnd)) {
+        found.add(tags.attribute("PartName").substring(1));
+      }
+    }
+    return found;
   }
 
   boolean has(String part) {
-    return zip.getEntry(part) != null;
+    return entries.containsKey(part);
   }
 
   byte[] read(String part) throws IOException {
-    ZipArchiveEntry entry = zip.getEntry(part);
+    ZipArchiveEntry entry = entries.get(part);
     if (entry == null) {
       throw new IOException("it has no part " + part);
+    }
+    double ratio = entry.getCompressedSize() / (double) entry.getSize();
+    if (entry.getSize() > HARMLESS_SIZE && ratio < ZipSecureFile.getMinInflateRatio()) {
+      throw new IOException(
+          "the part "
+              + part
+              + " grows to more than a hundred times its packed size;"
+              + " --trust-large-files opens it if you know where it comes from");
     }
     try (InputStream in = zip.getInputStream(entry)) {
       byte[] bytes = in.readNBytes(LARGEST_PART);
@@ -46,7 +81,7 @@ final class PackageParts {
   }
 
   void replace(String part, byte[] bytes) {
-    replaced.put(part, bytes);
+    replaced.put(entries.get(part).getName(), bytes);
   }
 
   void write(OutputStream out) throws IOException {
@@ -56,13 +91,19 @@ final class PackageParts {
         if (bytes == null) {
           target.addRawArchiveEntry(entry, zip.getRawInputStream(entry));
         } else {
-          ZipArchiveEntry changed = new ZipArchiveEntry(entry.getName());
-          changed.setTime(entry.getTime());
-          target.putArchiveEntry(changed);
-          target.write(bytes);
-          target.closeArchiveEntry();
+          put(target, entry, bytes);
         }
       }
     }
+  }
+
+  /** Writes new content under an entry's name and time. */
+  static void put(ZipArchiveOutputStream target, ZipArchiveEntry like, byte[] bytes)
+      throws IOException {
+    ZipArchiveEntry changed = new ZipArchiveEntry(like.getName());
+    changed.setTime(like.getTime());
+    target.putArchiveEntry(changed);
+    target.write(bytes);
+    target.closeArchiveEntry();
   }
 }

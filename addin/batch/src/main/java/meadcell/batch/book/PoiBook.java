@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.poi.PoiCalculation;
-import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -18,26 +17,30 @@ abstract class PoiBook<W extends Workbook> implements Book {
   private record StyleKey(int style, String format) {}
 
   final W workbook;
-  private final List<PoiSheet> sheets = new ArrayList<>();
-  private final Map<StyleKey, CellStyle> styles = new HashMap<>();
+  final List<BookSheet> sheets = new ArrayList<>();
+  private final Map<StyleKey, Integer> styles = new HashMap<>();
   private final Map<Integer, CellContent.Look> looks = new HashMap<>();
   private boolean changed;
 
   PoiBook(W workbook) {
     this.workbook = workbook;
-    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
-      sheets.add(new PoiSheet(this, workbook.getSheetAt(i)));
-    }
   }
 
   @Override
-  public List<PoiSheet> sheets() {
+  public List<BookSheet> sheets() {
     return sheets;
   }
 
   @Override
+  public BookSheet addSheet(String name) {
+    touch();
+    sheets.add(new PoiSheet(this, workbook.createSheet(name)));
+    return sheets.get(sheets.size() - 1);
+  }
+
+  @Override
   public Calculation calculation(CatalogueFunctions functions, Live live) {
-    return new PoiCalculation(workbook, functions, live);
+    return new PoiCalculation(sheets, workbook, functions, live);
   }
 
   @Override
@@ -49,12 +52,12 @@ abstract class PoiBook<W extends Workbook> implements Book {
     changed = true;
   }
 
-  CellContent.Look look(Cell cell) {
-    CellStyle style = cell.getCellStyle();
+  CellContent.Look look(int styleIndex) {
     return looks.computeIfAbsent(
-        (int) style.getIndex(),
+        styleIndex,
         index -> {
-          String format = style.getDataFormatString();
+          CellStyle style = workbook.getCellStyleAt(index);
+          String format = style == null ? null : style.getDataFormatString();
           if (format == null) {
             return CellContent.Look.PLAIN;
           }
@@ -68,17 +71,18 @@ abstract class PoiBook<W extends Workbook> implements Book {
   abstract int plainStyle();
 
   /** One new style for each pair of a style and a format, never one for each cell. */
-  CellStyle style(CellStyle from, String format) {
+  int style(int like, String format) {
     return styles.computeIfAbsent(
-        new StyleKey(from.getIndex(), format),
+        new StyleKey(like, format),
         key -> {
-          if (format.isEmpty() || format.equals(from.getDataFormatString())) {
-            return from;
+          CellStyle from = workbook.getCellStyleAt(like);
+          if (from == null || format.isEmpty() || format.equals(from.getDataFormatString())) {
+            return like;
           }
           CellStyle style = workbook.createCellStyle();
           style.cloneStyleFrom(from);
           style.setDataFormat(workbook.createDataFormat().getFormat(format));
-          return style;
+          return (int) style.getIndex();
         });
   }
 

@@ -16,27 +16,15 @@ import org.apache.poi.ss.util.CellRangeAddress;
 
 /** A sheet that Apache POI reads and writes. */
 final class PoiSheet implements BookSheet {
+  /** Widths are counted in parts of a character. */
+  private static final int WIDTH_UNIT = 256;
+
   private final PoiBook<?> book;
-  final Sheet sheet;
-  private boolean changed;
-  private boolean notesChanged;
+  private final Sheet sheet;
 
   PoiSheet(PoiBook<?> book, Sheet sheet) {
     this.book = book;
     this.sheet = sheet;
-  }
-
-  boolean isChanged() {
-    return changed;
-  }
-
-  boolean areNotesChanged() {
-    return notesChanged;
-  }
-
-  private void touch() {
-    changed = true;
-    book.touch();
   }
 
   @Override
@@ -66,7 +54,7 @@ final class PoiSheet implements BookSheet {
   }
 
   private Cell cellToWrite(Place place) {
-    touch();
+    book.touch();
     Row line = sheet.getRow(place.row());
     if (line == null) {
       line = sheet.createRow(place.row());
@@ -88,7 +76,9 @@ final class PoiSheet implements BookSheet {
       type = cell.getCachedFormulaResultType();
     }
     return switch (type) {
-      case NUMERIC -> new CellContent(cell.getNumericCellValue(), formula, book.look(cell));
+      case NUMERIC ->
+          new CellContent(
+              cell.getNumericCellValue(), formula, book.look(cell.getCellStyle().getIndex()));
       case STRING -> new CellContent(cell.getStringCellValue(), formula, CellContent.Look.PLAIN);
       case BOOLEAN -> new CellContent(cell.getBooleanCellValue(), formula, CellContent.Look.PLAIN);
       case ERROR ->
@@ -101,6 +91,24 @@ final class PoiSheet implements BookSheet {
               ? CellContent.BLANK
               : new CellContent(null, formula, CellContent.Look.PLAIN);
     };
+  }
+
+  @Override
+  public boolean isHidden(int row) {
+    Row line = sheet.getRow(row);
+    return line != null && line.getZeroHeight();
+  }
+
+  @Override
+  public Span array(Place place) {
+    Cell cell = cell(place);
+    if (cell == null || !cell.isPartOfArrayFormulaGroup()) {
+      return null;
+    }
+    CellRangeAddress range = cell.getArrayFormulaRange();
+    return new Span(
+        new Place(range.getFirstRow(), range.getFirstColumn()),
+        new Place(range.getLastRow(), range.getLastColumn()));
   }
 
   @Override
@@ -172,9 +180,16 @@ final class PoiSheet implements BookSheet {
     if (target == null || target.getCellStyle().getIndex() != book.plainStyle()) {
       return;
     }
-    var style =
-        source == null ? book.workbook.getCellStyleAt(book.plainStyle()) : source.getCellStyle();
-    target.setCellStyle(book.style(style, format));
+    int like = source == null ? book.plainStyle() : source.getCellStyle().getIndex();
+    target.setCellStyle(book.workbook.getCellStyleAt(book.style(like, format)));
+  }
+
+  @Override
+  public void widen(int column, int characters) {
+    if (sheet.getColumnWidth(column) == WIDTH_UNIT * sheet.getDefaultColumnWidth()) {
+      sheet.setColumnWidth(column, WIDTH_UNIT * characters);
+      book.touch();
+    }
   }
 
   @Override
@@ -188,7 +203,6 @@ final class PoiSheet implements BookSheet {
   @Override
   public void putNote(Place place, Note note) {
     Cell cell = cellToWrite(place);
-    notesChanged = true;
     CreationHelper helper = book.workbook.getCreationHelper();
     Comment comment = cell.getCellComment();
     if (comment == null) {
@@ -208,6 +222,5 @@ final class PoiSheet implements BookSheet {
   @Override
   public void removeNote(Place place) {
     cellToWrite(place).removeCellComment();
-    notesChanged = true;
   }
 }

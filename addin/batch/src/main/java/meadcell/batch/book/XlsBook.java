@@ -14,6 +14,7 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
   XlsBook(HSSFWorkbook workbook, CatalogueFunctions functions) {
     super(workbook);
     workbook.addToolPack(functions); // names of add-in functions are part of this format
+    workbook.forEach(sheet -> sheets.add(new PoiSheet(this, sheet)));
   }
 
   @Override

@@ -1,37 +1,67 @@
 package meadcell.batch.book;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
+import org.apache.poi.xssf.model.CalculationChain;
 import org.apache.poi.xssf.model.ExternalLinksTable;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * A workbook of today, {@code .xlsx} or {@code .xlsm}. Only the parts that were changed are written
- * by POI; all others are copied byte for byte.
+ * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI has everything but the cells, which
+ * {@link XlsxSheet} keeps; only the parts that were changed are written, all others are copied byte
+ * for byte.
  */
 final class XlsxBook extends PoiBook<XSSFWorkbook> {
+  private static final String WORKSHEET = "spreadsheetml.worksheet+xml";
+
   private final byte[] original;
+  private final PackageParts parts;
+  private final Set<String> removed = new TreeSet<>();
+  private final int sheetsBefore;
   private final int stylesBefore;
   private final int stringsBefore;
   private boolean propertiesChanged;
 
-  XlsxBook(XSSFWorkbook workbook, byte[] original) {
-    super(workbook);
-    workbook.setCellFormulaValidation(false); // formulas are checked before they come here
+  XlsxBook(byte[] original) throws IOException {
+    this(original, new PackageParts(original));
+  }
+
+  private XlsxBook(byte[] original, PackageParts parts) throws IOException {
+    super(withoutCells(parts));
     this.original = original;
+    this.parts = parts;
+    for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+      XSSFSheet frame = workbook.getSheetAt(index);
+      var xml = new ByteArrayInputStream(parts.read(name(frame)));
+      sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, index)));
+    }
+    this.sheetsBefore = sheets.size();
     this.stylesBefore = workbook.getNumCellStyles();
     this.stringsBefore = workbook.getSharedStringSource().getUniqueCount();
+  }
+
+  private static XSSFWorkbook withoutCells(PackageParts parts) throws IOException {
+    for (String sheet : parts.ofType(WORKSHEET)) {
+      byte[] xml = XlsxSheetXml.inUtf8(parts.read(sheet));
+      parts.replace(sheet, XlsxSheetXml.withoutCells(xml));
+    }
+    ByteArrayOutputStream frame = new ByteArrayOutputStream();
+    parts.write(frame);
+    return new XSSFWorkbook(new ByteArrayInputStream(frame.toByteArray()));
   }
 
   @Override
@@ -76,20 +106,36 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    ByteArrayOutputStream written = new ByteArrayOutputStream(original.length);
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
     workbook.write(written);
-    new PackageMerge(original, written.toByteArray()).write(changedParts(), out);
+    Map<String, byte[]> changedSheets = new HashMap<>();
+    for (BookSheet sheet : sheets) {
+      if (sheet instanceof XlsxSheet xlsx && xlsx.isChanged()) {
+        String name = name(xlsx.frame());
+        changedSheets.put(name, xlsx.write(XlsxSheetXml.inUtf8(parts.read(name))));
+      }
+    }
+    new PackageMerge(original, written.toByteArray()).write(changedParts(), changedSheets, out);
+  }
+
+  /**
+   * Excel offers to repair a chain that lists a cell without a formula; without one, it makes it.
+   */
+  void removeCalculationChain() {
+    CalculationChain chain = workbook.getCalculationChain();
+    if (chain != null && removed.isEmpty()) {
+      workbook.getPackagePart().removeRelationship(workbook.getRelationId(chain));
+      workbook.getPackage().removePart(chain.getPackagePart().getPartName());
+      removed.add(name(chain));
+    }
   }
 
   private Set<String> changedParts() {
     Set<String> parts = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-    for (PoiSheet sheet : sheets()) {
-      XSSFSheet xssf = (XSSFSheet) sheet.sheet;
-      if (sheet.isChanged()) {
-        parts.add(name(xssf));
-      }
-      if (sheet.areNotesChanged()) {
-        for (POIXMLDocumentPart part : xssf.getRelations()) {
+    parts.addAll(removed);
+    for (BookSheet sheet : sheets) {
+      if (sheet instanceof XlsxSheet xlsx && xlsx.areNotesChanged()) {
+        for (POIXMLDocumentPart part : xlsx.frame().getRelations()) {
           String type = part.getPackagePart().getContentType();
           if (type.equals(XSSFRelation.SHEET_COMMENTS.getContentType())
               || type.equals(XSSFRelation.VML_DRAWINGS.getContentType())) {
@@ -107,8 +153,9 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
     if (propertiesChanged) {
       parts.add("docProps/custom.xml");
     }
-    // a chain that lists a cell without a formula makes Excel offer a repair
-    parts.add("xl/calcChain.xml");
+    if (sheets.size() != sheetsBefore) {
+      parts.add(name(workbook));
+    }
     return parts;
   }
 

@@ -1,8 +1,11 @@
 package meadcell.batch.poi;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Reads;
@@ -28,10 +31,7 @@ import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.UDFFinder;
-import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
@@ -42,15 +42,25 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * stands for its stored result, so that what POI cannot compute elsewhere never stops it.
  */
 public final class PoiCalculation implements Book.Calculation {
-  private final Workbook workbook;
+  private final List<? extends BookSheet> sheets;
   private final Book.Live live;
   private final WorkbookEvaluator evaluator;
   private final View view;
 
-  public PoiCalculation(Workbook workbook, CatalogueFunctions functions, Book.Live live) {
-    this.workbook = workbook;
+  /**
+   * A calculation.
+   *
+   * @param sheets where the cells are
+   * @param names a workbook of the same sheets, asked for their names and for defined ones only
+   */
+  public PoiCalculation(
+      List<? extends BookSheet> sheets,
+      Workbook names,
+      CatalogueFunctions functions,
+      Book.Live live) {
+    this.sheets = sheets;
     this.live = live;
-    this.view = new View(functions);
+    this.view = new View(names, functions);
     this.evaluator = new WorkbookEvaluator(view, null, null);
     evaluator.setIgnoreMissingWorkbooks(true);
   }
@@ -78,7 +88,7 @@ public final class PoiCalculation implements Book.Calculation {
     try {
       return new FormulaReader(view.names).tokens(view.getFormulaTokens(cell), sheet);
     } catch (FormulaParseException e) {
-      String formula = ((CellView) cell).cell.getCellFormula();
+      String formula = ((CellView) cell).content.formula();
       return new FormulaReader(view.names).text(formula, sheet, e.getMessage());
     }
   }
@@ -101,9 +111,9 @@ public final class PoiCalculation implements Book.Calculation {
     private final EvaluationWorkbook names;
     private final FormulaTokens tokens;
     private final UDFFinder functions;
-    private final Map<Integer, SheetView> sheets = new HashMap<>();
+    private final Map<Integer, SheetView> views = new HashMap<>();
 
-    View(CatalogueFunctions functions) {
+    View(Workbook workbook, CatalogueFunctions functions) {
       this.functions = new AggregatingUDFFinder(AnalysisToolPak.instance, functions);
       this.names =
           workbook instanceof XSSFWorkbook xssf
@@ -114,7 +124,7 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public EvaluationSheet getSheet(int sheetIndex) {
-      return sheets.computeIfAbsent(sheetIndex, SheetView::new);
+      return views.computeIfAbsent(sheetIndex, SheetView::new);
     }
 
     @Override
@@ -131,7 +141,7 @@ public final class PoiCalculation implements Book.Calculation {
         row = viewed.getArrayFormulaRange().getFirstRow();
         column = viewed.getArrayFormulaRange().getFirstColumn();
       }
-      return tokens.of(viewed.cell.getCellFormula(), viewed.sheet.index, row, column);
+      return tokens.of(viewed.content.formula(), viewed.sheet.index, row, column);
     }
 
     @Override
@@ -196,24 +206,28 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public void clearAllCachedResultValues() {
-      sheets.clear();
+      views.clear();
     }
   }
 
   private final class SheetView implements EvaluationSheet {
     private final int index;
-    private final Sheet sheet;
+    private final BookSheet sheet;
 
     SheetView(int index) {
       this.index = index;
-      this.sheet = workbook.getSheetAt(index);
+      this.sheet = sheets.get(index);
     }
 
     @Override
     public EvaluationCell getCell(int row, int column) {
-      Row line = sheet.getRow(row);
-      Cell cell = line == null || column < 0 ? null : line.getCell(column);
-      return cell == null ? null : new CellView(this, cell);
+      if (row < 0 || column < 0) {
+        return null;
+      }
+      Place place = new Place(row, column);
+      CellContent content = sheet.content(place);
+      boolean isNothing = content.value() == null && !content.isFormula();
+      return isNothing ? null : new CellView(this, place, content);
     }
 
     @Override
@@ -223,29 +237,32 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public int getLastRowNum() {
-      return sheet.getLastRowNum();
+      return sheet.lastRow();
     }
 
     @Override
     public boolean isRowHidden(int row) {
-      Row line = sheet.getRow(row);
-      return line != null && line.getZeroHeight();
+      return sheet.isHidden(row);
     }
   }
 
   /** A cell; a formula that is not live looks like the plain value it last gave. */
   private final class CellView implements EvaluationCell {
-    private final SheetView sheet;
-    private final Cell cell;
+    private record Key(int sheet, Place place) {}
 
-    CellView(SheetView sheet, Cell cell) {
+    private final SheetView sheet;
+    private final Place place;
+    private final CellContent content;
+
+    CellView(SheetView sheet, Place place, CellContent content) {
       this.sheet = sheet;
-      this.cell = cell;
+      this.place = place;
+      this.content = content;
     }
 
     @Override
     public Object getIdentityKey() {
-      return cell;
+      return new Key(sheet.index, place);
     }
 
     @Override
@@ -255,57 +272,63 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public int getRowIndex() {
-      return cell.getRowIndex();
+      return place.row();
     }
 
     @Override
     public int getColumnIndex() {
-      return cell.getColumnIndex();
+      return place.column();
     }
 
     @Override
     public CellType getCellType() {
-      CellType type = cell.getCellType();
-      if (type != CellType.FORMULA
-          || live.isLive(sheet.index, cell.getRowIndex(), cell.getColumnIndex())) {
-        return type;
-      }
-      return cell.getCachedFormulaResultType();
+      return content.isFormula() && live.isLive(sheet.index, place.row(), place.column())
+          ? CellType.FORMULA
+          : getCachedFormulaResultType();
     }
 
     @Override
     public CellType getCachedFormulaResultType() {
-      return cell.getCachedFormulaResultType();
+      Object value = content.value();
+      return value instanceof Double
+          ? CellType.NUMERIC
+          : value instanceof String
+              ? CellType.STRING
+              : value instanceof Boolean
+                  ? CellType.BOOLEAN
+                  : value instanceof CellError ? CellType.ERROR : CellType.BLANK;
     }
 
     @Override
     public double getNumericCellValue() {
-      return cell.getNumericCellValue();
+      return (Double) content.value();
     }
 
     @Override
     public String getStringCellValue() {
-      return cell.getStringCellValue();
+      return (String) content.value();
     }
 
     @Override
     public boolean getBooleanCellValue() {
-      return cell.getBooleanCellValue();
+      return (Boolean) content.value();
     }
 
     @Override
     public int getErrorCellValue() {
-      return cell.getErrorCellValue();
+      return SheetError.code((CellError) content.value());
     }
 
     @Override
     public CellRangeAddress getArrayFormulaRange() {
-      return cell.getArrayFormulaRange();
+      BookSheet.Span span = sheet.sheet.array(place);
+      return new CellRangeAddress(
+          span.first().row(), span.last().row(), span.first().column(), span.last().column());
     }
 
     @Override
     public boolean isPartOfArrayFormulaGroup() {
-      return cell.isPartOfArrayFormulaGroup();
+      return sheet.sheet.array(place) != null;
     }
   }
 }

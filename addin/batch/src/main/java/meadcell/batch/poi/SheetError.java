@@ -1,7 +1,9 @@
 package meadcell.batch.poi;
 
+import meadcell.batch.book.CellError;
 import meadcell.catalogue.Refusal;
 import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.usermodel.FormulaError;
 
 /**
  * The error a refusal becomes in a workbook. Workbook files know only these few; the sentence is
@@ -16,6 +18,16 @@ import org.apache.poi.ss.formula.eval.ErrorEval;
  */
 final class SheetError {
   private SheetError() {}
+
+  /** The nearest error that workbook files know; an office has more. */
+  static int code(CellError error) {
+    for (FormulaError known : FormulaError.values()) {
+      if (known.getString().equals(error.text())) {
+        return known.getCode();
+      }
+    }
+    return FormulaError.VALUE.getCode();
+  }
 
   static ErrorEval of(Refusal refusal) {
     return switch (refusal.kind()) {

@@ -2,6 +2,7 @@ package meadcell.batch.recalc;
 
 import java.util.LinkedHashSet;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
@@ -57,7 +58,11 @@ public final class Check {
           change.sheet(),
           change.cell(),
           change.formula(),
-          "shows " + change.before() + "; computed again it is " + change.after() + ".");
+          "shows "
+              + Objects.requireNonNullElse(change.before(), "nothing")
+              + "; computed again it is "
+              + change.after()
+              + ".");
     }
     return report;
   }

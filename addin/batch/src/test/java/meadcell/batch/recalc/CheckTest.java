@@ -53,7 +53,7 @@ class CheckTest {
     assertTrue(found.contains("log!A1: the function GRAVITY.TOBRICKS is not known."), found);
     assertTrue(found.contains("log!A2: its input D9 is blank."), found);
     assertTrue(found.contains("log!A3: GRAVITY.TOBRIX: sg is 1085 SG"), found);
-    assertTrue(found.contains("log!A4: shows 0.0; computed again it is 12.3"), found);
+    assertTrue(found.contains("log!A4: shows nothing; computed again it is 12.3"), found);
     assertFalse(found.contains("OTHERS"), found);
     assertTrue(found.contains("log!B9: 1.008 stands between 1.08 and 1.06"), found);
     assertTrue(found.contains("log!B11: 1050.0 is no specific gravity"), found);
