@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** All declared functions of some families, by name in any case. */
 public final class Catalogue {
@@ -23,7 +24,16 @@ public final class Catalogue {
   public static final String FAMILIES = "META-INF/meadcell.families";
 
   private final Map<String, Class<?>> families = new LinkedHashMap<>();
-  private final Map<String, FunctionSpec> functions = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+  private final Map<String, Declared> declared = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+
+  /** Declarations are read when they are asked for: a program that calls three starts at once. */
+  private final Map<Declared, FunctionSpec> read = new ConcurrentHashMap<>();
+
+  private record Declared(String family, Method method) {
+    FunctionSpec spec() {
+      return FunctionSpec.of(family, method);
+    }
+  }
 
   private Catalogue(Collection<Class<?>> classes) {
     for (Class<?> type : classes) {
@@ -34,9 +44,9 @@ public final class Catalogue {
       families.put(family.name(), type);
       for (Method method : type.getDeclaredMethods()) {
         if (method.isAnnotationPresent(CellarFunction.class)) {
-          FunctionSpec function = FunctionSpec.of(family.name(), method);
-          if (functions.put(function.name(), function) != null) {
-            throw new IllegalStateException(function.name() + " is declared twice");
+          String name = FunctionSpec.name(family.name(), method.getName());
+          if (declared.put(name, new Declared(family.name(), method)) != null) {
+            throw new IllegalStateException(name + " is declared twice");
           }
         }
       }
@@ -75,17 +85,24 @@ public final class Catalogue {
 
   /** All functions, by name. */
   public Collection<FunctionSpec> functions() {
-    return Collections.unmodifiableCollection(functions.values());
+    return declared.values().stream().map(this::spec).toList();
   }
 
   /** The functions of one family, by name. */
   public List<FunctionSpec> functions(String family) {
-    return functions.values().stream().filter(f -> f.family().equals(family)).toList();
+    return declared.values().stream()
+        .filter(function -> function.family.equals(family))
+        .map(this::spec)
+        .toList();
+  }
+
+  private FunctionSpec spec(Declared function) {
+    return read.computeIfAbsent(function, Declared::spec);
   }
 
   /** All names. */
   public Collection<String> names() {
-    return Collections.unmodifiableCollection(functions.keySet());
+    return Collections.unmodifiableCollection(declared.keySet());
   }
 
   /** A function by its name in any case, also as other programs store it ({@code _xll.} before). */
@@ -94,12 +111,12 @@ public final class Catalogue {
     if (plain.toLowerCase(Locale.ROOT).startsWith("_xll.")) {
       plain = plain.substring("_xll.".length());
     }
-    return Optional.ofNullable(functions.get(plain));
+    return Optional.ofNullable(declared.get(plain)).map(this::spec);
   }
 
   /** A function by its name; an unknown one is refused with the nearest known name. */
   public FunctionSpec get(String name) {
     return find(name)
-        .orElseThrow(() -> Refusal.unknownName("The function", name.trim(), functions.keySet()));
+        .orElseThrow(() -> Refusal.unknownName("The function", name.trim(), declared.keySet()));
   }
 }

@@ -66,6 +66,10 @@ public final class FunctionSpec {
 
   /** {@code BARREL.VOLUME}. */
   public String name() {
+    return name(family, member);
+  }
+
+  static String name(String family, String member) {
     return family + "." + member.toUpperCase(Locale.ROOT);
   }
 

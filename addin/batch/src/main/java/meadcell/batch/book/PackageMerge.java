@@ -26,7 +26,8 @@ final class PackageMerge {
     this.written = written;
   }
 
-  void write(Set<String> changed, Map<String, byte[]> sheets, OutputStream out) throws IOException {
+  void write(Set<String> changed, Map<String, PackageParts.Content> sheets, OutputStream out)
+      throws IOException {
     try (ZipFile before = PackageParts.open(original);
         ZipFile after = PackageParts.open(written);
         ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
@@ -51,7 +52,12 @@ final class PackageMerge {
       for (ZipArchiveEntry entry : Collections.list(after.getEntries())) {
         if (!old.contains(entry.getName())) {
           entry.setTime(NO_TIME);
-          zip.addRawArchiveEntry(entry, after.getRawInputStream(entry));
+          PackageParts.Content sheet = sheets.get(entry.getName());
+          if (sheet == null) {
+            zip.addRawArchiveEntry(entry, after.getRawInputStream(entry));
+          } else {
+            PackageParts.put(zip, entry, sheet);
+          }
         }
       }
     }

@@ -18,6 +18,11 @@ import org.apache.poi.openxml4j.util.ZipSecureFile;
 
 /** A zip package of which some parts are replaced and all others copied as they are stored. */
 final class PackageParts {
+  /** Something that writes a part. */
+  interface Content {
+    void write(OutputStream out) throws IOException;
+  }
+
   private static final String CONTENT_TYPES = "[Content_Types].xml";
   private static final int LARGEST_PART = 1 << 29;
 
@@ -91,19 +96,19 @@ final class PackageParts {
         if (bytes == null) {
           target.addRawArchiveEntry(entry, zip.getRawInputStream(entry));
         } else {
-          put(target, entry, bytes);
+          put(target, entry, stream -> stream.write(bytes));
         }
       }
     }
   }
 
   /** Writes new content under an entry's name and time. */
-  static void put(ZipArchiveOutputStream target, ZipArchiveEntry like, byte[] bytes)
+  static void put(ZipArchiveOutputStream target, ZipArchiveEntry like, Content content)
       throws IOException {
     ZipArchiveEntry changed = new ZipArchiveEntry(like.getName());
     changed.setTime(like.getTime());
     target.putArchiveEntry(changed);
-    target.write(bytes);
+    content.write(target);
     target.closeArchiveEntry();
   }
 }

@@ -1,17 +1,38 @@
 package meadcell.batch.book;
 
+import java.util.Arrays;
 import org.apache.poi.ss.util.CellReference;
 
 /** A cell of a sheet; row and column count from 0. */
 public record Place(int row, int column) {
+  private static final String[] NAMES = new String[256];
+
+  static {
+    Arrays.setAll(NAMES, CellReference::convertNumToColString);
+  }
+
+  /** The column of a reference such as {@code C14}. */
+  static int column(String reference) {
+    int column = 0;
+    int at = 0;
+    while (at < reference.length() && reference.charAt(at) >= 'A') {
+      column = 26 * column + Character.toUpperCase(reference.charAt(at++)) - 'A' + 1;
+    }
+    return column - 1;
+  }
+
   /** {@code C14}. */
   public String a1() {
-    return CellReference.convertNumToColString(column) + (row + 1);
+    return name(column) + (row + 1);
+  }
+
+  private static String name(int column) {
+    return column < NAMES.length ? NAMES[column] : CellReference.convertNumToColString(column);
   }
 
   /** {@code $C$14}. */
   public String fixed() {
-    return "$" + CellReference.convertNumToColString(column) + "$" + (row + 1);
+    return "$" + name(column) + "$" + (row + 1);
   }
 
   @Override

@@ -3,6 +3,7 @@ package meadcell.batch.book;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ abstract class PoiBook<W extends Workbook> implements Book {
   final W workbook;
   final List<BookSheet> sheets = new ArrayList<>();
   private final Map<StyleKey, Integer> styles = new HashMap<>();
-  private final Map<Integer, CellContent.Look> looks = new HashMap<>();
+  private CellContent.Look[] looks = new CellContent.Look[0];
   private boolean changed;
 
   PoiBook(W workbook) {
@@ -29,13 +30,6 @@ abstract class PoiBook<W extends Workbook> implements Book {
   @Override
   public List<BookSheet> sheets() {
     return sheets;
-  }
-
-  @Override
-  public BookSheet addSheet(String name) {
-    touch();
-    sheets.add(new PoiSheet(this, workbook.createSheet(name)));
-    return sheets.get(sheets.size() - 1);
   }
 
   @Override
@@ -52,19 +46,27 @@ abstract class PoiBook<W extends Workbook> implements Book {
     changed = true;
   }
 
-  CellContent.Look look(int styleIndex) {
-    return looks.computeIfAbsent(
-        styleIndex,
-        index -> {
-          CellStyle style = workbook.getCellStyleAt(index);
-          String format = style == null ? null : style.getDataFormatString();
-          if (format == null) {
-            return CellContent.Look.PLAIN;
-          }
-          return DateUtil.isADateFormat(style.getDataFormat(), format)
-              ? CellContent.Look.DATE
-              : format.contains("%") ? CellContent.Look.PERCENT : CellContent.Look.PLAIN;
-        });
+  CellContent.Look look(int style) {
+    if (style < 0 || style >= workbook.getNumCellStyles()) {
+      return CellContent.Look.PLAIN;
+    }
+    if (style >= looks.length) {
+      looks = Arrays.copyOf(looks, style + 16);
+    }
+    if (looks[style] == null) {
+      looks[style] = look(workbook.getCellStyleAt(style));
+    }
+    return looks[style];
+  }
+
+  private static CellContent.Look look(CellStyle style) {
+    String format = style == null ? null : style.getDataFormatString();
+    if (format == null) {
+      return CellContent.Look.PLAIN;
+    }
+    return DateUtil.isADateFormat(style.getDataFormat(), format)
+        ? CellContent.Look.DATE
+        : format.contains("%") ? CellContent.Look.PERCENT : CellContent.Look.PLAIN;
   }
 
   /** Index of the style that a cell has when nobody gave it one. */
@@ -72,18 +74,24 @@ abstract class PoiBook<W extends Workbook> implements Book {
 
   /** One new style for each pair of a style and a format, never one for each cell. */
   int style(int like, String format) {
-    return styles.computeIfAbsent(
-        new StyleKey(like, format),
-        key -> {
-          CellStyle from = workbook.getCellStyleAt(like);
-          if (from == null || format.isEmpty() || format.equals(from.getDataFormatString())) {
-            return like;
-          }
-          CellStyle style = workbook.createCellStyle();
-          style.cloneStyleFrom(from);
-          style.setDataFormat(workbook.createDataFormat().getFormat(format));
-          return (int) style.getIndex();
-        });
+    StyleKey key = new StyleKey(like, format);
+    Integer known = styles.get(key);
+    if (known == null) {
+      known = createStyle(like, format);
+      styles.put(key, known);
+    }
+    return known;
+  }
+
+  private int createStyle(int like, String format) {
+    CellStyle from = workbook.getCellStyleAt(like);
+    if (from == null || format.isEmpty() || format.equals(from.getDataFormatString())) {
+      return like;
+    }
+    CellStyle style = workbook.createCellStyle();
+    style.cloneStyleFrom(from);
+    style.setDataFormat(workbook.createDataFormat().getFormat(format));
+    return style.getIndex();
   }
 
   @Override

@@ -1,10 +1,11 @@
 package meadcell.batch.book;
 
+import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
-import java.io.ByteArrayInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
+import org.apache.commons.io.input.CloseShieldInputStream;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -24,7 +26,7 @@ import org.xml.sax.helpers.DefaultHandler;
 public final class SafeFile {
   /** Something that writes a file's content. */
   public interface Content {
-    void write(java.io.OutputStream out) throws IOException;
+    void write(OutputStream out) throws IOException;
   }
 
   private SafeFile() {}
@@ -84,13 +86,14 @@ public final class SafeFile {
     if (start.length < 2 || start[0] != 'P' || start[1] != 'K') {
       return; // a binary workbook has no parts
     }
-    try (ZipInputStream zip = new ZipInputStream(Files.newInputStream(file))) {
+    try (ZipInputStream zip =
+        new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
       var parser = SAXParserFactory.newInstance().newSAXParser();
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        byte[] part = zip.readAllBytes(); // checks the part's checksum
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          parser.parse(new ByteArrayInputStream(part), new DefaultHandler());
+          parser.parse(CloseShieldInputStream.wrap(zip), new DefaultHandler());
         }
+        zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
       }
     } catch (SAXException | ParserConfigurationException e) {
       throw new IOException("What was written does not read back: " + e.getMessage(), e);

@@ -18,6 +18,14 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
   }
 
   @Override
+  public BookSheet addSheet(String name) {
+    touch();
+    BookSheet sheet = new PoiSheet(this, workbook.createSheet(name));
+    sheets.add(sheet);
+    return sheet;
+  }
+
+  @Override
   int plainStyle() {
     return 15; // the format's first cell style after its 15 built-in parents
   }

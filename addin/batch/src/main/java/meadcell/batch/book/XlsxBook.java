@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,13 +28,16 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class XlsxBook extends PoiBook<XSSFWorkbook> {
   private static final String WORKSHEET = "spreadsheetml.worksheet+xml";
+  private static final String SHARED_TEXTS = "spreadsheetml.sharedStrings+xml";
+  private static final byte[] NO_TEXTS =
+      "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"
+          .getBytes(StandardCharsets.UTF_8);
 
   private final byte[] original;
   private final PackageParts parts;
   private final Set<String> removed = new TreeSet<>();
   private final int sheetsBefore;
   private final int stylesBefore;
-  private final int stringsBefore;
   private boolean propertiesChanged;
 
   XlsxBook(byte[] original) throws IOException {
@@ -44,14 +48,17 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
     super(withoutCells(parts));
     this.original = original;
     this.parts = parts;
+    List<String> texts = new ArrayList<>();
+    for (String part : parts.ofType(SHARED_TEXTS)) {
+      texts.addAll(SharedTexts.read(parts.read(part)));
+    }
     for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
       XSSFSheet frame = workbook.getSheetAt(index);
       var xml = new ByteArrayInputStream(parts.read(name(frame)));
-      sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, index)));
+      sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, texts, index)));
     }
     this.sheetsBefore = sheets.size();
     this.stylesBefore = workbook.getNumCellStyles();
-    this.stringsBefore = workbook.getSharedStringSource().getUniqueCount();
   }
 
   private static XSSFWorkbook withoutCells(PackageParts parts) throws IOException {
@@ -59,9 +66,24 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
       byte[] xml = XlsxSheetXml.inUtf8(parts.read(sheet));
       parts.replace(sheet, XlsxSheetXml.withoutCells(xml));
     }
+    for (String texts : parts.ofType(SHARED_TEXTS)) {
+      parts.replace(texts, NO_TEXTS);
+    }
     ByteArrayOutputStream frame = new ByteArrayOutputStream();
     parts.write(frame);
     return new XSSFWorkbook(new ByteArrayInputStream(frame.toByteArray()));
+  }
+
+  private List<XlsxSheet> xlsxSheets() {
+    return sheets.stream().map(XlsxSheet.class::cast).toList();
+  }
+
+  @Override
+  public BookSheet addSheet(String name) {
+    touch();
+    XlsxSheet sheet = new XlsxSheet(this, workbook.createSheet(name), new XlsxCells());
+    sheets.add(sheet);
+    return sheet;
   }
 
   @Override
@@ -106,16 +128,18 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    ByteArrayOutputStream written = new ByteArrayOutputStream();
-    workbook.write(written);
-    Map<String, byte[]> changedSheets = new HashMap<>();
-    for (BookSheet sheet : sheets) {
-      if (sheet instanceof XlsxSheet xlsx && xlsx.isChanged()) {
-        String name = name(xlsx.frame());
-        changedSheets.put(name, xlsx.write(XlsxSheetXml.inUtf8(parts.read(name))));
+    ByteArrayOutputStream frames = new ByteArrayOutputStream();
+    workbook.write(frames);
+    PackageParts written = new PackageParts(frames.toByteArray());
+    Map<String, PackageParts.Content> changedSheets = new HashMap<>();
+    for (XlsxSheet sheet : xlsxSheets()) {
+      if (sheet.isChanged()) {
+        String name = name(sheet.frame());
+        byte[] xml = parts.has(name) ? XlsxSheetXml.inUtf8(parts.read(name)) : written.read(name);
+        changedSheets.put(name, target -> sheet.write(xml, target));
       }
     }
-    new PackageMerge(original, written.toByteArray()).write(changedParts(), changedSheets, out);
+    new PackageMerge(original, frames.toByteArray()).write(changedParts(), changedSheets, out);
   }
 
   /**
@@ -133,9 +157,9 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
   private Set<String> changedParts() {
     Set<String> parts = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
     parts.addAll(removed);
-    for (BookSheet sheet : sheets) {
-      if (sheet instanceof XlsxSheet xlsx && xlsx.areNotesChanged()) {
-        for (POIXMLDocumentPart part : xlsx.frame().getRelations()) {
+    for (XlsxSheet sheet : xlsxSheets()) {
+      if (sheet.areNotesChanged()) {
+        for (POIXMLDocumentPart part : sheet.frame().getRelations()) {
           String type = part.getPackagePart().getContentType();
           if (type.equals(XSSFRelation.SHEET_COMMENTS.getContentType())
               || type.equals(XSSFRelation.VML_DRAWINGS.getContentType())) {
@@ -146,9 +170,6 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
     }
     if (workbook.getNumCellStyles() != stylesBefore) {
       parts.add(name(workbook.getStylesSource()));
-    }
-    if (workbook.getSharedStringSource().getUniqueCount() != stringsBefore) {
-      parts.add(name(workbook.getSharedStringSource()));
     }
     if (propertiesChanged) {
       parts.add("docProps/custom.xml");

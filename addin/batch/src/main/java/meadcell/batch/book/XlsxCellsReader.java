@@ -5,10 +5,8 @@ import java.io.InputStream;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.regex.Pattern;
-import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.parsers.SAXParserFactory;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaRenderer;
@@ -17,8 +15,6 @@ import org.apache.poi.ss.formula.SharedFormula;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.model.SharedStringsTable;
 import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.xml.sax.Attributes;
@@ -28,15 +24,12 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads the cells of one sheet's XML (ECMA-376 part 1, 18.3.1). */
 final class XlsxCellsReader extends DefaultHandler {
-  private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
-
   /** The first cell of a formula that is stored once for a range. */
   private record Master(int row, int column, String formula, Ptg[] tokens) {}
 
   private final XSSFWorkbook workbook;
   private final XSSFEvaluationWorkbook names;
-  private final SharedStringsTable strings;
-  private final String[] knownStrings;
+  private final List<String> texts;
   private final int sheet;
   private final XlsxCells cells = new XlsxCells();
   private final Map<Integer, Master> masters = new HashMap<>();
@@ -52,24 +45,17 @@ final class XlsxCellsReader extends DefaultHandler {
   private String formulaType;
   private String formulaArea;
 
-  private XlsxCellsReader(XSSFWorkbook workbook, int sheet) {
+  private XlsxCellsReader(XSSFWorkbook workbook, List<String> texts, int sheet) {
     this.workbook = workbook;
     this.names = XSSFEvaluationWorkbook.create(workbook);
-    this.strings = workbook.getSharedStringSource();
-    this.knownStrings = new String[strings.getUniqueCount()];
+    this.texts = texts;
     this.sheet = sheet;
   }
 
-  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, int sheet) throws IOException {
-    XlsxCellsReader reader = new XlsxCellsReader(workbook, sheet);
-    try {
-      SAXParserFactory factory = SAXParserFactory.newInstance();
-      factory.setNamespaceAware(true);
-      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-      factory.newSAXParser().parse(xml, reader);
-    } catch (SAXException | ParserConfigurationException e) {
-      throw new IOException(e.getMessage(), e);
-    }
+  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<String> texts, int sheet)
+      throws IOException {
+    XlsxCellsReader reader = new XlsxCellsReader(workbook, texts, sheet);
+    Sax.parse(xml, reader);
     return reader.cells;
   }
 
@@ -113,7 +99,7 @@ final class XlsxCellsReader extends DefaultHandler {
 
   private void startCell(Attributes attributes) throws SAXException {
     String reference = attributes.getValue("r");
-    column = reference == null ? column + 1 : new CellReference(reference).getCol();
+    column = reference == null ? column + 1 : Place.column(reference);
     cell = cells.cellToWrite(row, checked(column, 1 << 14));
     cell.isStored = true;
     cell.style = attributes.getValue("s") == null ? 0 : whole(attributes, "s");
@@ -172,14 +158,14 @@ final class XlsxCellsReader extends DefaultHandler {
 
   private Object value() throws SAXException {
     if (type.equals("inlineStr")) {
-      return inline == null ? null : unescaped(inline);
+      return inline == null ? null : SharedTexts.unescaped(inline);
     }
     if (value == null || value.isEmpty() && !type.equals("str")) {
       return null;
     }
     return switch (type) {
       case "s" -> sharedString(Integer.parseInt(value.strip()));
-      case "str" -> unescaped(value);
+      case "str" -> SharedTexts.unescaped(value);
       case "b" -> value.strip().equals("1") || value.strip().equals("true");
       case "e" -> new CellError(value);
       case "d" -> date(value.strip());
@@ -188,13 +174,10 @@ final class XlsxCellsReader extends DefaultHandler {
   }
 
   private String sharedString(int index) throws SAXException {
-    if (index < 0 || index >= knownStrings.length) {
+    if (index < 0 || index >= texts.size()) {
       throw new SAXException("a cell names a text that is not in the file");
     }
-    if (knownStrings[index] == null) {
-      knownStrings[index] = strings.getItemAt(index).getString();
-    }
-    return knownStrings[index];
+    return texts.get(index);
   }
 
   private Double date(String iso) {
@@ -202,17 +185,6 @@ final class XlsxCellsReader extends DefaultHandler {
     LocalDateTime time =
         local.contains("T") ? LocalDateTime.parse(local) : LocalDate.parse(local).atStartOfDay();
     return DateUtil.getExcelDate(time, workbook.isDate1904());
-  }
-
-  private static String unescaped(String text) {
-    return text.contains("_x")
-        ? ESCAPED
-            .matcher(text)
-            .replaceAll(
-                found ->
-                    java.util.regex.Matcher.quoteReplacement(
-                        "" + (char) Integer.parseInt(found.group(1), 16)))
-        : text;
   }
 
   // ---- formulas ---------------------------------------------------------------------------

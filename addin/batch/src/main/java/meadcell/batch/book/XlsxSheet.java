@@ -1,5 +1,7 @@
 package meadcell.batch.book;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -93,7 +95,7 @@ final class XlsxSheet implements BookSheet {
 
   @Override
   public Span array(Place place) {
-    XlsxCells.Array array = cells.array(place);
+    XlsxCells.Array array = cells.arrays().isEmpty() ? null : cells.array(place);
     return array == null ? null : array.span();
   }
 
@@ -210,8 +212,8 @@ final class XlsxSheet implements BookSheet {
     notesChanged = true;
   }
 
-  /** The sheet's own XML with what was changed. */
-  byte[] write(byte[] original) {
+  /** Writes the sheet's XML with what was changed. */
+  void write(byte[] original, OutputStream out) throws IOException {
     Map<String, String> links = new TreeMap<>();
     var sheet = frame.getCTWorksheet();
     if (sheet.isSetDrawing()) {
@@ -220,7 +222,7 @@ final class XlsxSheet implements BookSheet {
     if (sheet.isSetLegacyDrawing()) {
       links.put("legacyDrawing", link("legacyDrawing", sheet.getLegacyDrawing().getId()));
     }
-    return XlsxSheetXml.with(original, cells, widths, links);
+    XlsxSheetXml.write(original, cells, widths, links, out);
   }
 
   private static String link(String element, String id) {

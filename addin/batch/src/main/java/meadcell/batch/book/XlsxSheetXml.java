@@ -1,6 +1,9 @@
 package meadcell.batch.book;
 
+import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -17,6 +20,7 @@ final class XlsxSheetXml {
   private static final Pattern DECLARATION =
       Pattern.compile("\\A\\s*<\\?xml[^>]*?(?:encoding\\s*=\\s*[\"']([^\"']+)[\"'])?[^>]*?\\?>");
   private static final String LIKE_ESCAPED = "_(?=x[0-9A-Fa-f]{4}_)";
+  private static final int BUFFER = 1 << 16;
   private static final byte[] UTF_16_BE = {(byte) 0xFE, (byte) 0xFF};
   private static final byte[] UTF_16_LE = {(byte) 0xFF, (byte) 0xFE};
 
@@ -37,15 +41,16 @@ final class XlsxSheetXml {
   private final byte[] xml;
   private final XlsxCells cells;
   private final TagScanner tags;
-  private final ByteArrayOutputStream out;
+  private final OutputStream out;
+  private final StringBuilder text = new StringBuilder();
   private String prefix = "";
   private int copied;
 
-  private XlsxSheetXml(byte[] xml, XlsxCells cells) {
+  private XlsxSheetXml(byte[] xml, XlsxCells cells, OutputStream out) {
     this.xml = xml;
     this.cells = cells;
     this.tags = new TagScanner(xml);
-    this.out = new ByteArrayOutputStream(xml.length + xml.length / 4);
+    this.out = out;
   }
 
   /** The sheet with no cells in it. */
@@ -90,17 +95,25 @@ final class XlsxSheetXml {
   }
 
   /**
-   * The sheet with its changed cells.
+   * Writes the sheet with its changed cells.
    *
    * @param widths new widths, in characters, of columns that have none
    * @param links elements that link to drawings, by name; those that the sheet has stay
    */
-  static byte[] with(
-      byte[] xml, XlsxCells cells, Map<Integer, Integer> widths, Map<String, String> links) {
-    return new XlsxSheetXml(xml, cells).write(new TreeMap<>(widths), new TreeMap<>(links));
+  static void write(
+      byte[] xml,
+      XlsxCells cells,
+      Map<Integer, Integer> widths,
+      Map<String, String> links,
+      OutputStream out)
+      throws IOException {
+    BufferedOutputStream buffered = new BufferedOutputStream(out, BUFFER);
+    new XlsxSheetXml(xml, cells, buffered).write(new TreeMap<>(widths), new TreeMap<>(links));
+    buffered.flush();
   }
 
-  private byte[] write(TreeMap<Integer, Integer> widths, TreeMap<String, String> links) {
+  private void write(TreeMap<Integer, Integer> widths, TreeMap<String, String> links)
+      throws IOException {
     int depth = 0;
     while (tags.next()) {
       depth -= tags.isEnd() ? 1 : 0;
@@ -123,21 +136,23 @@ final class XlsxSheetXml {
       depth += tags.isEnd() || tags.isEmpty() ? 0 : 1;
     }
     copyTo(xml.length);
-    return out.toByteArray();
   }
 
-  private void copyTo(int end) {
+  /** Writes what is pending, then the original's bytes. */
+  private void copyTo(int end) throws IOException {
+    out.write(text.toString().getBytes(StandardCharsets.UTF_8));
+    text.setLength(0);
     out.write(xml, copied, end - copied);
     copied = end;
   }
 
-  private void print(String text) {
-    out.writeBytes(text.getBytes(StandardCharsets.UTF_8));
+  private void print(String part) {
+    text.append(part);
   }
 
   // ---- columns and links ------------------------------------------------------------------
 
-  private void widthsBefore(TreeMap<Integer, Integer> widths) {
+  private void widthsBefore(TreeMap<Integer, Integer> widths) throws IOException {
     int first = Integer.parseInt(tags.attribute("min")) - 1;
     int last = Integer.parseInt(tags.attribute("max")) - 1;
     prefix = tags.prefix();
@@ -153,7 +168,7 @@ final class XlsxSheetXml {
     print("<" + prefix + "col" + place + " width=\"" + characters + "\" customWidth=\"1\"/>");
   }
 
-  private void newColumns(TreeMap<Integer, Integer> widths) {
+  private void newColumns(TreeMap<Integer, Integer> widths) throws IOException {
     if (!widths.isEmpty()) {
       copyTo(tags.start());
       print("<" + prefix + "cols>");
@@ -163,7 +178,7 @@ final class XlsxSheetXml {
     }
   }
 
-  private void links(TreeMap<String, String> links) {
+  private void links(TreeMap<String, String> links) throws IOException {
     if (tags.isEnd() || BEHIND_DRAWING.stream().anyMatch(tags::is)) {
       copyTo(tags.start());
       links.values().forEach(this::print);
@@ -173,7 +188,7 @@ final class XlsxSheetXml {
 
   // ---- cells ------------------------------------------------------------------------------
 
-  private void sheetData() {
+  private void sheetData() throws IOException {
     if (tags.isEnd()) {
       return;
     }
@@ -203,7 +218,7 @@ final class XlsxSheetXml {
   }
 
   /** Rows that the file does not have. */
-  private void rowsBetween(int first, int end) {
+  private void rowsBetween(int first, int end) throws IOException {
     for (int row = first; row < end; row++) {
       XlsxCells.Line line = cells.line(row);
       if (line != null && line.isChanged) {
@@ -215,7 +230,7 @@ final class XlsxSheetXml {
     }
   }
 
-  private void row(int row) {
+  private void row(int row) throws IOException {
     XlsxCells.Line line = cells.line(row);
     boolean isChanged = line != null && line.isChanged;
     if (tags.isEmpty()) {
@@ -246,9 +261,7 @@ final class XlsxSheetXml {
 
   private int column(int before) {
     String reference = tags.attribute("r");
-    return reference == null
-        ? before + 1
-        : new org.apache.poi.ss.util.CellReference(reference).getCol();
+    return reference == null ? before + 1 : Place.column(reference);
   }
 
   /** Writes the new cells from an index on that stand left of a column; the next index. */
@@ -257,14 +270,14 @@ final class XlsxSheetXml {
     for (; next < line.count() && line.column(next) < endColumn; next++) {
       XlsxCell cell = line.cell(next);
       if (cell.isChanged && !cell.isStored) {
-        print(cell, row, line.column(next), "", formula(cell));
+        print(cell, row, line.column(next), "", "");
       }
     }
     return next;
   }
 
   /** A cell that the file has: written anew if it is changed, with its formula if that stays. */
-  private void cell(int row, int column) {
+  private void cell(int row, int column) throws IOException {
     XlsxCell cell = cells.cell(row, column);
     if (!cell.isChanged) {
       return;
@@ -284,66 +297,80 @@ final class XlsxSheetXml {
     copied = tags.end();
     boolean keepsFormula = !cell.isFormulaChanged && !formula.isEmpty();
     String mark = keepsFormula && arrayMark != null ? " cm=\"" + arrayMark + "\"" : "";
-    print(cell, row, column, mark, keepsFormula ? formula : formula(cell));
+    print(cell, row, column, mark, keepsFormula ? formula : "");
   }
 
-  private String formula(XlsxCell cell) {
-    return cell.formula == null
-        ? ""
-        : "<" + prefix + "f>" + escaped(cell.formula) + "</" + prefix + "f>";
-  }
-
-  private void print(XlsxCell cell, int row, int column, String mark, String formula) {
-    StringBuilder text = new StringBuilder(120);
-    text.append('<').append(prefix).append("c r=\"").append(new Place(row, column).a1());
-    text.append('"').append(cell.style == 0 ? "" : " s=\"" + cell.style + '"').append(mark);
+  /** Writes a cell; its formula as it stood in the file, or empty. */
+  private void print(XlsxCell cell, int row, int column, String mark, String storedFormula) {
+    boolean isFormula = cell.formula != null;
     boolean isText = cell.value instanceof String;
-    boolean isInline = isText && formula.isEmpty();
-    String type =
-        isInline
-            ? "inlineStr"
-            : isText
-                ? "str"
-                : cell.value instanceof Boolean ? "b" : cell.value instanceof CellError ? "e" : "";
-    text.append(type.isEmpty() ? "" : " t=\"" + type + '"').append('>').append(formula);
-    if (isInline) {
-      String space = " xml:space=\"preserve\"";
-      element(text, "is", element(new StringBuilder(), "t", escaped(cell), space).toString(), "");
-    } else if (cell.value != null) {
-      element(text, "v", escaped(cell), isText ? " xml:space=\"preserve\"" : "");
+    tag("c").append(" r=\"").append(new Place(row, column).a1()).append('"').append(mark);
+    if (cell.style != 0) {
+      text.append(" s=\"").append(cell.style).append('"');
     }
-    print(text.append("</").append(prefix).append("c>").toString());
+    text.append(type(cell.value, isFormula)).append('>').append(storedFormula);
+    if (isFormula && storedFormula.isEmpty()) {
+      tag("f").append('>');
+      escape(cell.formula);
+      end("f");
+    }
+    if (isText && !isFormula) {
+      tag("is").append('>');
+      tag("t").append(" xml:space=\"preserve\">");
+      escape(written(cell.value));
+      end("t");
+      end("is");
+    } else if (cell.value != null) {
+      tag("v").append(isText ? " xml:space=\"preserve\">" : ">");
+      escape(written(cell.value));
+      end("v");
+    }
+    end("c");
   }
 
-  private StringBuilder element(StringBuilder text, String name, String content, String mark) {
-    text.append('<').append(prefix).append(name).append(mark).append('>').append(content);
-    return text.append("</").append(prefix).append(name).append('>');
+  private StringBuilder tag(String name) {
+    return text.append('<').append(prefix).append(name);
   }
 
-  private static String escaped(XlsxCell cell) {
-    if (cell.value instanceof Boolean truth) {
+  private void end(String name) {
+    text.append("</").append(prefix).append(name).append('>');
+  }
+
+  private static String type(Object value, boolean isFormula) {
+    if (value instanceof String) {
+      return isFormula ? " t=\"str\"" : " t=\"inlineStr\"";
+    }
+    return value instanceof Boolean ? " t=\"b\"" : value instanceof CellError ? " t=\"e\"" : "";
+  }
+
+  private static String written(Object value) {
+    if (value instanceof Boolean truth) {
       return truth ? "1" : "0";
     }
-    if (cell.value instanceof Double number) {
-      String text = number.toString();
+    String text = value.toString();
+    if (value instanceof Double) {
       return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
-    return escaped(cell.value.toString().replaceAll(LIKE_ESCAPED, "_x005F_"));
+    return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;
   }
 
   /** XML cannot hold control characters; the format has its own way of writing them. */
-  private static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder(text.length() + 8);
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
+  private void escape(String content) {
+    for (int i = 0; i < content.length(); i++) {
+      char c = content.charAt(i);
       switch (c) {
-        case '&' -> escaped.append("&amp;");
-        case '<' -> escaped.append("&lt;");
-        case '>' -> escaped.append("&gt;");
-        case '\n', '\t' -> escaped.append(c);
-        default -> escaped.append(c < ' ' || c >= '\uFFFE' ? String.format("_x%04X_", (int) c) : c);
+        case '&' -> text.append("&amp;");
+        case '<' -> text.append("&lt;");
+        case '>' -> text.append("&gt;");
+        case '\n', '\t' -> text.append(c);
+        default -> {
+          if (c < ' ' || c >= '\uFFFE') {
+            text.append(String.format("_x%04X_", (int) c));
+          } else {
+            text.append(c);
+          }
+        }
       }
     }
-    return escaped.toString();
   }
 }

@@ -3,6 +3,7 @@ package meadcell.batch.fill;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,11 +27,13 @@ import meadcell.batch.recalc.OfficeResults;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Nearest;
-import meadcell.catalogue.Quantity;
 
 /** Fills one workbook by a plan. */
 public final class Filler {
   private static final String AUTHOR = "Meadcell";
+
+  /** Characters; enough for most numbers. */
+  private static final int NARROWEST = 10;
 
   /**
    * How to fill.
@@ -204,7 +207,7 @@ public final class Filler {
     // ---- columns ----
 
     private void fillColumn(PlanRow row, Table table) throws SheetMap.Ambiguous {
-      Map<PlanFormula.Reference, Input> fixed = new HashMap<>();
+      Map<PlanFormula.Reference, Input> fixed = new IdentityHashMap<>();
       String problem = "";
       for (PlanFormula.Reference reference : row.formula().references()) {
         Input input =
@@ -263,6 +266,7 @@ public final class Filler {
       Place header = new Place(table.headerRow(), map.freeColumn(table));
       sheet.putValue(header, row.result());
       sheet.copyStyle(new Place(table.headerRow(), table.lastColumn()), header, "");
+      sheet.widen(header.column(), Math.max(NARROWEST, row.result().length() + 2));
       map.add(header, row.result());
       report.changed(
           new Report.Change(
@@ -280,7 +284,7 @@ public final class Filler {
       StringBuilder notes = new StringBuilder();
       String problem = "";
       boolean anyValue = false;
-      Map<PlanFormula.Reference, Input> inputs = new HashMap<>(fixed);
+      Map<PlanFormula.Reference, Input> inputs = new IdentityHashMap<>(fixed);
       for (Map.Entry<PlanFormula.Reference, Table.Column> entry : columns.entrySet()) {
         Input input = cell(entry.getKey(), entry.getValue(), place.row());
         inputs.put(entry.getKey(), input);
@@ -353,7 +357,7 @@ public final class Filler {
         return;
       }
       found.add(row);
-      Map<PlanFormula.Reference, Input> inputs = new HashMap<>();
+      Map<PlanFormula.Reference, Input> inputs = new IdentityHashMap<>();
       StringBuilder notes = new StringBuilder();
       for (PlanFormula.Reference reference : row.formula().references()) {
         Input input =
@@ -393,12 +397,14 @@ public final class Filler {
       CellContent before = sheet.content(place);
       boolean same = formula.equals(before.formula());
       boolean free = before.isBlank() || same || own.isOwn(before, place) || options.overwrite();
-      if (!free) {
+      BookSheet.Span array = sheet.array(place);
+      boolean isPartOfMore = array != null && !array.first().equals(array.last());
+      if (!free || isPartOfMore) {
         return false;
       }
       if (!same) {
         sheet.putFormula(place, formula);
-        sheet.copyStyle(new Place(place.row(), place.column() - 1), place, format(row));
+        sheet.copyStyle(new Place(place.row(), place.column() - 1), place, row.format());
       }
       live.add(index, place.row(), place.column());
       written.add(new Written(index, place, row, found, formula, before, note));
@@ -420,19 +426,6 @@ public final class Filler {
           new Report.Change(
               sheet.name(), place.a1(), row.result(), found, "", before.value(), after));
     }
-  }
-
-  private static String format(PlanRow row) {
-    if (!row.format().isEmpty()) {
-      return row.format();
-    }
-    Quantity gives =
-        row.formula().outermost().map(f -> f.declaration().gives()).orElse(Quantity.NUMBER);
-    return switch (gives) {
-      case SPECIFIC_GRAVITY -> "0.0000";
-      case TEXT -> "General";
-      default -> "0.0";
-    };
   }
 
   // ---- notes ------------------------------------------------------------------------------

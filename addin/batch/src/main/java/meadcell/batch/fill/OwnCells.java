@@ -1,7 +1,9 @@
 package meadcell.batch.fill;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -21,6 +23,7 @@ final class OwnCells {
 
   private final Set<String> before;
   private final Set<String> now = new TreeSet<>();
+  private final Map<String, String> forms = new HashMap<>();
 
   OwnCells(Book book) {
     before =
@@ -31,7 +34,7 @@ final class OwnCells {
 
   /** Whether the cell holds what an earlier run put there. */
   boolean isOwn(CellContent content, Place place) {
-    return before.contains(hash(content, place));
+    return !before.isEmpty() && before.contains(hash(content, place));
   }
 
   void add(CellContent content, Place place) {
@@ -48,13 +51,17 @@ final class OwnCells {
     return true;
   }
 
-  private static String hash(CellContent content, Place place) {
-    String text =
-        content.isFormula()
-            ? RelativeForm.of(content.formula(), place.row(), place.column())
-                .toLowerCase(Locale.ROOT)
-                .replace(" ", "")
-            : content.value() instanceof Double number ? Figures.of(number) : "" + content.value();
+  private String hash(CellContent content, Place place) {
+    if (content.isFormula()) {
+      String form = RelativeForm.of(content.formula(), place.row(), place.column());
+      return forms.computeIfAbsent(
+          form, text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
+    }
+    return hash(
+        content.value() instanceof Double number ? Figures.of(number) : "" + content.value());
+  }
+
+  private static String hash(String text) {
     long hash = 0xcbf29ce484222325L; // FNV-1a
     for (int i = 0; i < text.length(); i++) {
       hash = (hash ^ text.charAt(i)) * 0x100000001b3L;

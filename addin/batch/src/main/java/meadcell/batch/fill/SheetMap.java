@@ -97,8 +97,15 @@ final class SheetMap {
   }
 
   private static boolean containsAll(List<Heading> row, Collection<String> needed) {
-    return needed.stream()
-        .allMatch(name -> row.stream().anyMatch(h -> h.header.name().equals(name)));
+    if (row.size() < needed.size()) {
+      return false; // rows of remarks, mostly
+    }
+    for (String name : needed) {
+      if (row.stream().noneMatch(heading -> heading.header.name().equals(name))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Headers side by side without a blank cell between them. */

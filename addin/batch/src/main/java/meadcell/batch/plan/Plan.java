@@ -17,6 +17,7 @@ import meadcell.batch.book.Place;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
+import meadcell.catalogue.Quantity;
 
 /** A plan as read from its workbook. */
 public record Plan(List<PlanRow> rows, Names names) {
@@ -65,15 +66,26 @@ public record Plan(List<PlanRow> rows, Names names) {
         throw new PlanMistake(where, "a line needs both a Result and a Formula.");
       }
       String pattern = text(sheet, row, columns.get("sheet"));
+      PlanFormula parsed = PlanFormula.parse(where, formula, catalogue);
+      String format = text(sheet, row, columns.get("format"));
       rows.add(
           new PlanRow(
               where,
               pattern.isEmpty() ? "*" : pattern,
               result,
-              PlanFormula.parse(where, formula, catalogue),
-              text(sheet, row, columns.get("format"))));
+              parsed,
+              format.isEmpty() ? usualFormat(parsed) : format));
     }
     return rows;
+  }
+
+  private static String usualFormat(PlanFormula formula) {
+    Quantity gives = formula.outermost().map(f -> f.declaration().gives()).orElse(Quantity.NUMBER);
+    return switch (gives) {
+      case SPECIFIC_GRAVITY -> "0.0000";
+      case TEXT -> "General";
+      default -> "0.0";
+    };
   }
 
   private static int headerRow(BookSheet sheet, Map<String, Integer> columns) throws PlanMistake {

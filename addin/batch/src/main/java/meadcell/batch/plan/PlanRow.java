@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * @param where the plan's own sheet and cell, for messages
  * @param sheet name of a sheet, or a pattern with {@code *} and {@code ?}
  * @param result header of the column, or label of the cell, to fill
- * @param format number format of the results, or empty
+ * @param format number format of the results
  */
 public record PlanRow(
     String where, String sheet, String result, PlanFormula formula, String format) {

@@ -54,6 +54,7 @@ public enum Unit {
   static {
     for (Unit unit : values()) {
       unit.words.forEach(word -> BY_WORD.put(word.toLowerCase(Locale.ROOT), unit));
+      BY_WORD.put(unit.word(), unit);
     }
   }
 
@@ -69,6 +70,10 @@ public enum Unit {
 
   /** The unit that a word names, in any case. */
   public static Optional<Unit> named(String word) {
+    Unit exact = BY_WORD.get(word);
+    if (exact != null) {
+      return Optional.of(exact);
+    }
     String plain = word.strip().toLowerCase(Locale.ROOT).replace('º', '°').replace("° ", "°");
     return Optional.ofNullable(BY_WORD.get(plain));
   }

@@ -1,7 +1,6 @@
 package meadcell.batch.poi;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Kind;
 import meadcell.catalogue.Refusal;
 import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.eval.AreaEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
@@ -23,6 +23,11 @@ import org.apache.poi.ss.formula.functions.FreeRefFunction;
  * in an array formula, one call for each of its cells.
  */
 final class CatalogueFunction implements FreeRefFunction {
+  /** A sheet that tells about array formulas without making a cell for the question. */
+  interface Arrays {
+    boolean isInArray(int row, int column);
+  }
+
   private final FunctionSpec spec;
   private final Consumer<CatalogueFunctions.Refused> onRefusal;
 
@@ -40,11 +45,7 @@ final class CatalogueFunction implements FreeRefFunction {
 
   @Override
   public ValueEval evaluate(ValueEval[] args, OperationEvaluationContext ec) {
-    EvaluationCell cell =
-        ec.getWorkbook()
-            .getSheet(ec.getSheetIndex())
-            .getCell(ec.getRowIndex(), ec.getColumnIndex());
-    if (cell == null || !cell.isPartOfArrayFormulaGroup()) {
+    if (!isInArray(ec)) {
       return call(intersected(args, ec), ec);
     }
     List<Object> key = key(args);
@@ -54,6 +55,15 @@ final class CatalogueFunction implements FreeRefFunction {
       arrayResults.put(key, known);
     }
     return known;
+  }
+
+  private static boolean isInArray(OperationEvaluationContext ec) {
+    EvaluationSheet sheet = ec.getWorkbook().getSheet(ec.getSheetIndex());
+    if (sheet instanceof Arrays known) {
+      return known.isInArray(ec.getRowIndex(), ec.getColumnIndex());
+    }
+    EvaluationCell cell = sheet.getCell(ec.getRowIndex(), ec.getColumnIndex());
+    return cell != null && cell.isPartOfArrayFormulaGroup();
   }
 
   private ValueEval call(ValueEval[] args, OperationEvaluationContext ec) {
@@ -142,7 +152,7 @@ final class CatalogueFunction implements FreeRefFunction {
         key.add(List.of(area.getFirstRow(), area.getFirstColumn()));
         key.add(List.of(area.getLastRow(), area.getLastColumn()));
       } else if (CellValues.shown(arg) instanceof Object[][] rows) {
-        key.add(Arrays.stream(rows).map(Arrays::asList).toList());
+        key.add(java.util.Arrays.stream(rows).map(java.util.Arrays::asList).toList());
       } else {
         key.add(List.of(arg.getClass(), CellValues.shown(arg)));
       }

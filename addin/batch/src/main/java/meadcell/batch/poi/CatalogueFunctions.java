@@ -21,6 +21,7 @@ public final class CatalogueFunctions implements UDFFinder {
 
   private final Catalogue catalogue;
   private final Map<FunctionSpec, CatalogueFunction> adapters = new HashMap<>();
+  private final Map<String, CatalogueFunction> found = new HashMap<>();
   private final List<Refused> refused = new ArrayList<>();
 
   public CatalogueFunctions(Catalogue catalogue) {
@@ -33,10 +34,14 @@ public final class CatalogueFunctions implements UDFFinder {
 
   @Override
   public FreeRefFunction findFunction(String name) {
-    return catalogue
-        .find(name)
-        .map(spec -> adapters.computeIfAbsent(spec, s -> new CatalogueFunction(s, refused::add)))
-        .orElse(null);
+    CatalogueFunction known = found.get(name);
+    if (known == null && catalogue.find(name).isPresent()) {
+      known =
+          adapters.computeIfAbsent(
+              catalogue.get(name), spec -> new CatalogueFunction(spec, refused::add));
+      found.put(name, known);
+    }
+    return known;
   }
 
   /** The refusals since the last call of this method, in order. */

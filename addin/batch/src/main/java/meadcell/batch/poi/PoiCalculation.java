@@ -1,8 +1,6 @@
 package meadcell.batch.poi;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -111,10 +109,10 @@ public final class PoiCalculation implements Book.Calculation {
     private final EvaluationWorkbook names;
     private final FormulaTokens tokens;
     private final UDFFinder functions;
-    private final Map<Integer, SheetView> views = new HashMap<>();
+    private final SheetView[] views = new SheetView[sheets.size()];
 
     View(Workbook workbook, CatalogueFunctions functions) {
-      this.functions = new AggregatingUDFFinder(AnalysisToolPak.instance, functions);
+      this.functions = new AggregatingUDFFinder(functions, AnalysisToolPak.instance);
       this.names =
           workbook instanceof XSSFWorkbook xssf
               ? XSSFEvaluationWorkbook.create(xssf)
@@ -124,7 +122,10 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public EvaluationSheet getSheet(int sheetIndex) {
-      return views.computeIfAbsent(sheetIndex, SheetView::new);
+      if (views[sheetIndex] == null) {
+        views[sheetIndex] = new SheetView(sheetIndex);
+      }
+      return views[sheetIndex];
     }
 
     @Override
@@ -191,7 +192,8 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public EvaluationName getName(String name, int sheetIndex) {
-      return names.getName(name, sheetIndex);
+      boolean isFunction = functions.findFunction(name) != null; // asked for at every call
+      return isFunction ? null : names.getName(name, sheetIndex);
     }
 
     @Override
@@ -206,11 +208,11 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public void clearAllCachedResultValues() {
-      views.clear();
+      // nothing is kept here
     }
   }
 
-  private final class SheetView implements EvaluationSheet {
+  private final class SheetView implements CatalogueFunction.Arrays, EvaluationSheet {
     private final int index;
     private final BookSheet sheet;
 
@@ -228,6 +230,11 @@ public final class PoiCalculation implements Book.Calculation {
       CellContent content = sheet.content(place);
       boolean isNothing = content.value() == null && !content.isFormula();
       return isNothing ? null : new CellView(this, place, content);
+    }
+
+    @Override
+    public boolean isInArray(int row, int column) {
+      return sheet.array(new Place(row, column)) != null;
     }
 
     @Override

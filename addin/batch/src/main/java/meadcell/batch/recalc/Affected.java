@@ -83,6 +83,9 @@ public final class Affected {
 
   /** The formulas that rest on some cells. */
   public List<FormulaCell> from(List<Reads.Area> changed) {
+    if (formulas.isEmpty()) {
+      return affected;
+    }
     for (Reads.Area cell : changed) {
       pending.add(new Address(cell.sheet(), cell.firstRow(), cell.firstColumn()));
     }

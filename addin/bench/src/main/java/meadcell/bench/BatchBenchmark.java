@@ -1,0 +1,192 @@
+package meadcell.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import meadcell.calc.office.Office;
+import meadcell.calc.office.Workbook;
+
+/**
+ * The batch tool beside a bare POI program and beside a headless office, each in processes of their
+ * own, in one run. Times are the best of several rounds taken in turn; memory is the smallest heap
+ * that suffices.
+ */
+public final class BatchBenchmark {
+  private static final int ROWS = 10_000;
+  private static final int ROUNDS = 7;
+  private static final int FILES = 1000;
+  private static final int ROWS_A_FILE = 100;
+  private static final int HEAP_STEP_MB = 4;
+
+  private final Path jar;
+  private final Path extension;
+  private final Path folder;
+  private final Path plan;
+
+  private BatchBenchmark(Path jar, Path extension) throws IOException {
+    this.jar = jar;
+    this.extension = extension;
+    folder = Files.createTempDirectory("meadcell-bench");
+    plan = folder.resolve("plan.xlsx");
+    Logs.writePlan(plan);
+  }
+
+  /** Arguments: the built {@code meadcell.jar} and {@code meadcell.oxt}. */
+  public static void main(String[] arguments) throws Exception {
+    BatchBenchmark benchmark = new BatchBenchmark(Path.of(arguments[0]), Path.of(arguments[1]));
+    benchmark.oneLongLog();
+    benchmark.manyLogs();
+  }
+
+  // ---- one long log -----------------------------------------------------------------------
+
+  private void oneLongLog() throws Exception {
+    Path log = folder.resolve("long.xlsx");
+    Logs.write(log, ROWS);
+    List<String> fill = meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"));
+    fill.add("--force");
+    List<String> bare = bare(log, folder.resolve("bare.xlsx"));
+    List<Double> ours = new ArrayList<>();
+    List<Double> others = new ArrayList<>();
+    for (int round = 0; round < ROUNDS; round++) {
+      ours.add(seconds(() -> run(fill)));
+      others.add(seconds(() -> run(bare)));
+    }
+    double our = Collections.min(ours);
+    double other = Collections.min(others);
+    print(
+        "fill, %d rows × %d results: %.2f s, bare POI %.2f s, ratio %.2f",
+        ROWS, Logs.RESULTS, our, other, our / other);
+    int heap = smallestHeap(fill);
+    int otherHeap = smallestHeap(bare);
+    print(
+        "smallest heap: %d MB, bare POI %d MB, ratio %.2f",
+        heap, otherHeap, (double) heap / otherHeap);
+  }
+
+  private int smallestHeap(List<String> command) throws Exception {
+    int enough = 1024;
+    int tooSmall = 0;
+    while (enough - tooSmall > HEAP_STEP_MB) {
+      int heap = (enough + tooSmall) / 2;
+      List<String> limited = new ArrayList<>(command);
+      limited.add(1, "-Xmx" + heap + "m");
+      if (start(limited).waitFor() == 0) {
+        enough = heap;
+      } else {
+        tooSmall = heap;
+      }
+    }
+    return enough;
+  }
+
+  // ---- many logs --------------------------------------------------------------------------
+
+  private void manyLogs() throws Exception {
+    Path logs = Files.createDirectory(folder.resolve("logs"));
+    List<Path> files = names(logs);
+    for (Path file : files) {
+      Logs.write(file, ROWS_A_FILE);
+    }
+    Path filled = folder.resolve("filled");
+    List<String> fill = meadcell("fill", "--plan", plan, "--out", filled);
+    files.forEach(file -> fill.add(file.toString()));
+    double one = seconds(() -> run(fill));
+    fill.addAll(List.of("--force", "--jobs", "2"));
+    double two = seconds(() -> run(fill));
+    print(
+        "fill, %d logs of %d rows: %.1f s; with --jobs 2 %.1f s, ratio %.2f",
+        FILES, ROWS_A_FILE, one, two, two / one);
+    for (Path file : names(filled)) {
+      Logs.changeOriginalGravity(file);
+    }
+    List<String> recalc = meadcell("recalc", "--out", folder.resolve("recalculated"));
+    names(filled).forEach(file -> recalc.add(file.toString()));
+    double ours = seconds(() -> run(recalc));
+    recalc.addAll(List.of("--force", "--jobs", "2"));
+    double oursByTwo = seconds(() -> run(recalc));
+    double office = office(names(filled));
+    print(
+        "recalc, the same logs: %.1f s, with --jobs 2 %.1f s; a headless office with the extension"
+            + " %.1f s, %.1f and %.1f times as long",
+        ours, oursByTwo, office, office / ours, office / oursByTwo);
+  }
+
+  private static List<Path> names(Path folder) {
+    return IntStream.range(0, FILES).mapToObj(i -> folder.resolve(i + ".xlsx")).toList();
+  }
+
+  private double office(List<Path> files) throws Exception {
+    try (Office office = new Office()) {
+      office.install(extension);
+      office.start();
+      Path target = office.home().resolve("recalculated.xlsx");
+      return seconds(
+          () -> {
+            for (Path file : files) {
+              try (Workbook book = office.open(file.toUri().toString(), true)) {
+                book.store(target, "Calc MS Excel 2007 XML");
+              }
+            }
+          });
+    }
+  }
+
+  // ---- processes --------------------------------------------------------------------------
+
+  private List<String> meadcell(Object... arguments) {
+    List<String> command = java();
+    command.addAll(List.of("-jar", jar.toString()));
+    for (Object argument : arguments) {
+      command.add(argument.toString());
+    }
+    return command;
+  }
+
+  private List<String> bare(Path log, Path target) throws Exception {
+    Path classes =
+        Path.of(BarePoi.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    List<String> command = java();
+    command.addAll(List.of("-cp", jar + java.io.File.pathSeparator + classes));
+    command.addAll(List.of(BarePoi.class.getName(), log.toString(), target.toString()));
+    command.addAll(List.of("" + Logs.FIRST_ROW, "" + Logs.COLUMNS, "" + Logs.RESULTS));
+    return command;
+  }
+
+  private static List<String> java() {
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    return new ArrayList<>(List.of(java));
+  }
+
+  private Process start(List<String> command) throws IOException {
+    return new ProcessBuilder(command)
+        .redirectErrorStream(true)
+        .redirectOutput(folder.resolve("log.txt").toFile())
+        .start();
+  }
+
+  private void run(List<String> command) throws IOException, InterruptedException {
+    if (start(command).waitFor() != 0) {
+      throw new IOException(Files.readString(folder.resolve("log.txt")));
+    }
+  }
+
+  private interface Work {
+    void run() throws Exception;
+  }
+
+  private static double seconds(Work work) throws Exception {
+    long start = System.nanoTime();
+    work.run();
+    return (System.nanoTime() - start) / 1e9;
+  }
+
+  private static void print(String format, Object... values) {
+    System.out.println(String.format(Locale.ROOT, format, values));
+  }
+}
