@@ -27,6 +27,9 @@ final class XlsxCellsReader extends DefaultHandler {
   /** The first cell of a formula that is stored once for a range. */
   private record Master(int row, int column, String formula, Ptg[] tokens) {}
 
+  private static final int ROWS = 1 << 20;
+  private static final int COLUMNS = 1 << 14;
+
   private final XSSFWorkbook workbook;
   private final XSSFEvaluationWorkbook names;
   private final List<String> texts;
@@ -68,9 +71,11 @@ final class XlsxCellsReader extends DefaultHandler {
     }
     switch (name) {
       case "row" -> {
-        row = attributes.getValue("r") == null ? row + 1 : whole(attributes, "r") - 1;
+        row =
+            next(
+                row, attributes.getValue("r") == null ? row + 1 : whole(attributes, "r") - 1, ROWS);
         column = -1;
-        XlsxCells.Line line = cells.lineToWrite(checked(row, 1 << 20));
+        XlsxCells.Line line = cells.lineToWrite(row);
         line.isHidden =
             "1".equals(attributes.getValue("hidden"))
                 || "true".equals(attributes.getValue("hidden"));
@@ -99,8 +104,8 @@ final class XlsxCellsReader extends DefaultHandler {
 
   private void startCell(Attributes attributes) throws SAXException {
     String reference = attributes.getValue("r");
-    column = reference == null ? column + 1 : Place.column(reference);
-    cell = cells.cellToWrite(row, checked(column, 1 << 14));
+    column = next(column, reference == null ? column + 1 : Place.column(reference), COLUMNS);
+    cell = cells.cellToWrite(row, column);
     cell.isStored = true;
     cell.style = attributes.getValue("s") == null ? 0 : whole(attributes, "s");
     type = attributes.getValue("t") == null ? "n" : attributes.getValue("t");
@@ -113,9 +118,12 @@ final class XlsxCellsReader extends DefaultHandler {
     return Integer.parseInt(attributes.getValue(name).strip());
   }
 
-  private static int checked(int index, int limit) throws SAXException {
-    if (index < 0 || index >= limit) {
+  private static int next(int before, int index, int limit) throws SAXException {
+    if (index >= limit) {
       throw new SAXException("a row or column lies outside of any sheet");
+    }
+    if (index <= before) {
+      throw new SAXException("rows or columns stand twice or out of order");
     }
     return index;
   }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.util.CellRangeAddress;
 
 /**
  * The XML of one sheet (ECMA-376 part 1, 18.3.1.99), changed where cells were changed; every other
@@ -123,7 +124,9 @@ final class XlsxSheetXml {
         sheetData();
         continue;
       }
-      if (tags.is("col") && !tags.isEnd()) {
+      if (depth == 1 && tags.is("dimension") && tags.isEmpty()) {
+        dimension();
+      } else if (tags.is("col") && !tags.isEnd()) {
         widthsBefore(widths);
       } else if (tags.is("cols") && tags.isEnd()) {
         copyTo(tags.start());
@@ -148,6 +151,25 @@ final class XlsxSheetXml {
 
   private void print(String part) {
     text.append(part);
+  }
+
+  /** Some programs read only the rectangle that a sheet says it uses. */
+  private void dimension() throws IOException {
+    CellRangeAddress used = CellRangeAddress.valueOf(tags.attribute("ref"));
+    for (int row = 0; row < cells.height(); row++) {
+      XlsxCells.Line line = cells.line(row);
+      if (line != null && line.isChanged) {
+        used.setFirstRow(Math.min(used.getFirstRow(), row));
+        used.setLastRow(Math.max(used.getLastRow(), row));
+        used.setFirstColumn(Math.min(used.getFirstColumn(), line.column(0)));
+        used.setLastColumn(Math.max(used.getLastColumn(), line.column(line.count() - 1)));
+      }
+    }
+    if (!used.equals(CellRangeAddress.valueOf(tags.attribute("ref")))) {
+      copyTo(tags.start());
+      print("<" + tags.prefix() + "dimension ref=\"" + used.formatAsString() + "\"/>");
+      copied = tags.end();
+    }
   }
 
   // ---- columns and links ------------------------------------------------------------------
