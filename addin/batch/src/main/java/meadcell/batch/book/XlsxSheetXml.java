@@ -244,7 +244,7 @@ final class XlsxSheetXml {
     for (int row = first; row < end; row++) {
       XlsxCells.Line line = cells.line(row);
       if (line != null && line.isChanged) {
-        copyTo(tags.start());
+        copyTo(Math.max(copied, tags.start())); // an empty table's only tag is replaced already
         print("<" + prefix + "row r=\"" + (row + 1) + "\">");
         newCells(row, line, 0, Integer.MAX_VALUE);
         print("</" + prefix + "row>");
