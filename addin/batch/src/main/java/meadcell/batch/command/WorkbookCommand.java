@@ -26,6 +26,7 @@ import meadcell.batch.book.SafeFile;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.report.Report;
+import meadcell.batch.report.ReportSheet;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,6 +59,11 @@ abstract class WorkbookCommand implements Callable<Integer> {
 
   @Option(names = "--report", paramLabel = "FILE", description = JsonReport.OPTION)
   private Path report;
+
+  @Option(
+      names = "--report-sheet",
+      description = "Also list what to look at on a sheet of each workbook, \"Meadcell report\".")
+  private boolean reportSheet;
 
   @Option(
       names = "--jobs",
@@ -201,7 +207,8 @@ abstract class WorkbookCommand implements Callable<Integer> {
       Work work;
       try (Book book = Books.open(source.clear(), name, functions)) {
         work = work(new Opened(book, functions, name, source.isEncrypted()));
-        if (work.changed() && !dryRun) {
+        boolean reported = reportSheet && ReportSheet.write(book, work.report());
+        if ((work.changed() || reported) && !dryRun) {
           ByteArrayOutputStream written = new ByteArrayOutputStream(result.length + 4096);
           book.write(written);
           result = written.toByteArray();
