@@ -1,12 +1,15 @@
 package meadcell.bench;
 
+import static meadcell.bench.Timing.print;
+import static meadcell.bench.Timing.seconds;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import meadcell.calc.office.Office;
 import meadcell.calc.office.Workbook;
@@ -19,7 +22,7 @@ import meadcell.calc.office.Workbook;
 public final class BatchBenchmark {
   private static final int ROWS = 10_000;
   private static final int ROUNDS = 7;
-  private static final int FILES = 1000;
+  private static final int FILES = Integer.getInteger("files", 1000);
   private static final int ROWS_A_FILE = 100;
   private static final int HEAP_STEP_MB = 4;
 
@@ -32,6 +35,8 @@ public final class BatchBenchmark {
     this.jar = jar;
     this.extension = extension;
     folder = Files.createTempDirectory("meadcell-bench");
+    // an office started by root runs as another user, who reads here
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
     plan = folder.resolve("plan.xlsx");
     Logs.writePlan(plan);
   }
@@ -174,19 +179,5 @@ public final class BatchBenchmark {
     if (start(command).waitFor() != 0) {
       throw new IOException(Files.readString(folder.resolve("log.txt")));
     }
-  }
-
-  private interface Work {
-    void run() throws Exception;
-  }
-
-  private static double seconds(Work work) throws Exception {
-    long start = System.nanoTime();
-    work.run();
-    return (System.nanoTime() - start) / 1e9;
-  }
-
-  private static void print(String format, Object... values) {
-    System.out.println(String.format(Locale.ROOT, format, values));
   }
 }

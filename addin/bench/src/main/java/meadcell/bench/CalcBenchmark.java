@@ -1,11 +1,13 @@
 package meadcell.bench;
 
+import static meadcell.bench.Timing.print;
+import static meadcell.bench.Timing.seconds;
+
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import meadcell.calc.build.PlainExtension;
 import meadcell.calc.office.Office;
 import meadcell.calc.office.Workbook;
@@ -122,21 +124,7 @@ public final class CalcBenchmark {
     }
   }
 
-  private interface Work {
-    void run() throws Exception;
-  }
-
-  private static double seconds(Work work) throws Exception {
-    long start = System.nanoTime();
-    work.run();
-    return (System.nanoTime() - start) / 1e9;
-  }
-
   private static double best(List<Double> times) {
     return Collections.min(times);
-  }
-
-  private static void print(String format, Object... values) {
-    System.out.println(String.format(Locale.ROOT, format, values));
   }
 }
