@@ -88,7 +88,7 @@ public final class SafeFile {
     }
     try (ZipInputStream zip =
         new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
-      var parser = SAXParserFactory.newInstance().newSAXParser();
+      var parser = SAXParserFactory.newDefaultInstance().newSAXParser();
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
           parser.parse(CloseShieldInputStream.wrap(zip), new DefaultHandler());

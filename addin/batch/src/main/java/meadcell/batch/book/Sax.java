@@ -13,8 +13,7 @@ final class Sax {
 
   static void parse(InputStream xml, DefaultHandler handler) throws IOException {
     try {
-      SAXParserFactory factory = SAXParserFactory.newInstance();
-      factory.setNamespaceAware(true);
+      SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
       factory.newSAXParser().parse(xml, handler);
     } catch (SAXException | ParserConfigurationException e) {

@@ -128,9 +128,9 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    ByteArrayOutputStream frames = new ByteArrayOutputStream();
-    workbook.write(frames);
-    PackageParts written = new PackageParts(frames.toByteArray());
+    Set<String> changed = changedParts();
+    byte[] frames = changed.isEmpty() ? original : frames();
+    PackageParts written = new PackageParts(frames);
     Map<String, PackageParts.Content> changedSheets = new HashMap<>();
     for (XlsxSheet sheet : xlsxSheets()) {
       if (sheet.isChanged()) {
@@ -139,7 +139,14 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
         changedSheets.put(name, target -> sheet.write(xml, target));
       }
     }
-    new PackageMerge(original, frames.toByteArray()).write(changedParts(), changedSheets, out);
+    new PackageMerge(original, frames).write(changed, changedSheets, out);
+  }
+
+  /** Everything but cells, as POI writes it. */
+  private byte[] frames() throws IOException {
+    ByteArrayOutputStream frames = new ByteArrayOutputStream();
+    workbook.write(frames);
+    return frames.toByteArray();
   }
 
   /**
