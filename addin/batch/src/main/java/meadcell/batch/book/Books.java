@@ -7,12 +7,15 @@ import java.util.Locale;
 import meadcell.batch.poi.CatalogueFunctions;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.FileMagic;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** Opens workbooks of every kind, from bytes in memory. */
 public final class Books {
+  private static final double LEAST_RATIO = 0.01; // what POI takes
+  private static final long MOST_PARTS = 1000;
   private static final String ENCRYPTED = "EncryptedPackage";
 
   private Books() {}
@@ -57,7 +60,9 @@ public final class Books {
     } catch (EncryptedDocumentException e) {
       throw new FileRefused("The file is protected by a password; save it without one first.", e);
     } catch (IOException | RuntimeException e) {
-      throw new FileRefused("The file is damaged: " + firstSentence(e), e);
+      String why = firstSentence(e);
+      boolean isLarge = why.equals(PackageParts.TOO_LARGE);
+      throw new FileRefused(isLarge ? why : "The file is damaged: " + why, e);
     }
     throw new FileRefused(
         isKnown(fileName)
@@ -82,8 +87,17 @@ public final class Books {
     throw e;
   }
 
+  /** Whether files are read that unpack to far more than their size. */
+  public static void trustLargeFiles(boolean trusted) {
+    ZipSecureFile.setMinInflateRatio(trusted ? 0 : LEAST_RATIO);
+    ZipSecureFile.setMaxFileCount(trusted ? Integer.MAX_VALUE : MOST_PARTS);
+  }
+
   private static String firstSentence(Throwable e) {
     String message = e.getMessage();
+    if (message != null && (message.contains("Zip bomb") || message.contains("malicious"))) {
+      return PackageParts.TOO_LARGE;
+    }
     return message == null ? e.getClass().getSimpleName() : message.lines().findFirst().orElse("");
   }
 }

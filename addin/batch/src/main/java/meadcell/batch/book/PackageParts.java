@@ -23,6 +23,10 @@ final class PackageParts {
     void write(OutputStream out) throws IOException;
   }
 
+  static final String TOO_LARGE =
+      "The file unpacks to far more than its size, as one made to do harm would; if you know where"
+          + " it comes from, --trust-large-files reads it.";
+
   private static final String CONTENT_TYPES = "[Content_Types].xml";
   private static final int LARGEST_PART = 1 << 29;
 
@@ -66,11 +70,7 @@ final class PackageParts {
     }
     double ratio = entry.getCompressedSize() / (double) entry.getSize();
     if (entry.getSize() > HARMLESS_SIZE && ratio < ZipSecureFile.getMinInflateRatio()) {
-      throw new IOException(
-          "the part "
-              + part
-              + " grows to more than a hundred times its packed size;"
-              + " --trust-large-files opens it if you know where it comes from");
+      throw new IOException(TOO_LARGE);
     }
     try (InputStream in = zip.getInputStream(entry)) {
       byte[] bytes = in.readNBytes(LARGEST_PART);

@@ -40,7 +40,7 @@ public final class Check implements Callable<Integer> {
   @Option(names = "--report", paramLabel = "FILE", description = JsonReport.OPTION)
   private Path report;
 
-  @Mixin private PasswordOption passwords;
+  @Mixin private InputOptions input;
 
   @Spec private CommandSpec spec;
 
@@ -79,7 +79,7 @@ public final class Check implements Callable<Integer> {
   private FileResult one(Path file) {
     CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
     try (Book book =
-        Books.open(passwords.read(file).clear(), file.getFileName().toString(), functions)) {
+        Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
       return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings(book, functions));
     } catch (FileRefused e) {
       return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());

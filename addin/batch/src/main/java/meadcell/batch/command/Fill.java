@@ -80,7 +80,7 @@ public final class Fill extends WorkbookCommand {
       }
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
       try (Book book =
-          Books.open(passwords.read(file).clear(), file.getFileName().toString(), functions)) {
+          Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
         Filler filler = filler(book, functions, null);
         filler.run();
         missing.keySet().removeAll(filler.found());

@@ -74,7 +74,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   @Option(names = "--no-progress", description = "No progress bar.")
   private boolean noProgress;
 
-  @Mixin PasswordOption passwords;
+  @Mixin InputOptions input;
 
   @Spec CommandSpec spec;
 
@@ -200,7 +200,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
     try {
       SafeFile.requireUnlocked(file);
       SafeFile.requireUnlocked(target);
-      Encryption source = passwords.read(file);
+      Encryption source = input.read(file);
       String name = file.getFileName().toString();
       CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
       byte[] result = source.clear();
@@ -260,7 +260,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   /** Compares what the files hold: the same content is encrypted differently each time. */
   private boolean holds(Path target, byte[] content, Encryption like) throws IOException {
     try {
-      return passwords.read(target).holds(content, like);
+      return input.read(target).holds(content, like);
     } catch (FileRefused e) {
       return false; // another password, or no workbook
     }

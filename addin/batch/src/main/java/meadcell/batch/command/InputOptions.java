@@ -3,14 +3,15 @@ package meadcell.batch.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import meadcell.batch.book.Books;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.book.FileRefused;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
-/** The password of protected workbooks; never itself on the command line, where others see it. */
-final class PasswordOption {
+/** How workbooks are read that are protected or very large. */
+final class InputOptions {
   @Option(
       names = "--password-file",
       paramLabel = "FILE",
@@ -18,10 +19,18 @@ final class PasswordOption {
       description =
           "Also take .xlsx, .xlsm and .xls files that are protected by a password, and protect the"
               + " results by it again. The first line of FILE is the password.")
-  private String password;
+  private String password; // never itself on the command line, where others see it
+
+  @Option(
+      names = "--trust-large-files",
+      description =
+          "Also read files that unpack to more than a hundred times their size or into more than"
+              + " 1000 parts, as a file made to do harm would.")
+  private boolean trustLarge;
 
   /** Reads a workbook's file. */
   Encryption read(Path file) throws IOException, FileRefused {
+    Books.trustLargeFiles(trustLarge);
     return Encryption.open(Files.readAllBytes(file), password);
   }
 
