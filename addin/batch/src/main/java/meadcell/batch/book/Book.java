@@ -9,7 +9,10 @@ import meadcell.batch.poi.CatalogueFunctions;
 /** A workbook in memory, independent of the file it came from. */
 public interface Book extends AutoCloseable {
 
-  /** Computes formulas of one workbook, as it stands now. Sheets are meant by their position. */
+  /**
+   * Computes formulas of one workbook as it stands now; after a change a new one is needed. Sheets
+   * are meant by their position.
+   */
   interface Calculation {
     /**
      * The result of a cell's formula: {@code Double}, {@code String}, {@code Boolean} or {@link

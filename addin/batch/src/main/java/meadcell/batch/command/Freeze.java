@@ -1,6 +1,8 @@
 package meadcell.batch.command;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -27,12 +29,16 @@ public final class Freeze extends WorkbookCommand {
     Book book = workbook.book();
     CatalogueFunctions functions = workbook.functions();
     Report report = new Report();
-    List<FormulaCell> affected = new Recalculation(book, functions, report).run();
+    Report computed = new Report();
+    List<FormulaCell> affected = new Recalculation(book, functions, computed).run();
+    computed.remarks().forEach(report::remark);
+    Set<String> frozen = new HashSet<>();
     for (FormulaCell formula : affected) {
       BookSheet sheet = book.sheets().get(formula.sheet());
       CellContent content = sheet.content(formula.place());
       if (content.isFormula() && Recalculation.isOurs(formula, functions)) {
         sheet.freeze(formula.place());
+        frozen.add(sheet.name() + "!" + formula.place());
         report.changed(
             new Report.Change(
                 sheet.name(),
@@ -44,6 +50,9 @@ public final class Freeze extends WorkbookCommand {
                 content.value()));
       }
     }
+    computed.changes().stream()
+        .filter(change -> !frozen.contains(change.sheet() + "!" + change.cell()))
+        .forEach(report::changed);
     return new Work(report, !report.changes().isEmpty());
   }
 }

@@ -16,6 +16,7 @@ import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
+import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.atp.AnalysisToolPak;
 import org.apache.poi.ss.formula.eval.BoolEval;
@@ -59,7 +60,7 @@ public final class PoiCalculation implements Book.Calculation {
     this.sheets = sheets;
     this.live = live;
     this.view = new View(names, functions);
-    this.evaluator = new WorkbookEvaluator(view, null, null);
+    this.evaluator = new WorkbookEvaluator(view, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
     evaluator.setIgnoreMissingWorkbooks(true);
   }
 

@@ -49,9 +49,7 @@ public final class Check {
     book.sheets().forEach(this::mistypedGravities);
     Report results = new Report();
     new Recalculation(book, functions, results).run();
-    results
-        .remarks()
-        .forEach(r -> report.remark(r.code(), r.sheet(), r.cell(), r.text(), r.sentence()));
+    results.remarks().forEach(report::remark);
     for (Report.Change change : results.changes()) {
       report.remark(
           Report.Code.STALE,

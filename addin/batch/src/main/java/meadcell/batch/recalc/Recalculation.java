@@ -48,7 +48,7 @@ public final class Recalculation {
   /** Whether a formula calls one of the catalogue's functions. */
   public static boolean isOurs(FormulaCell formula, CatalogueFunctions functions) {
     return formula.reads().functions().stream()
-        .anyMatch(name -> functions.catalogue().find(name).isPresent());
+        .anyMatch(name -> functions.findFunction(name) != null);
   }
 
   /** Computes again what uses the catalogue's functions. */

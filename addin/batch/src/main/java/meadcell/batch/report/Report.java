@@ -61,7 +61,11 @@ public final class Report {
   }
 
   public void remark(Code code, String sheet, String cell, String text, String sentence) {
-    remarks.add(new Remark(code, sheet, cell, text, sentence));
+    remark(new Remark(code, sheet, cell, text, sentence));
+  }
+
+  public void remark(Remark remark) {
+    remarks.add(remark);
   }
 
   public List<Change> changes() {
