@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -37,6 +38,7 @@ import org.xml.sax.SAXException;
  * copied byte for byte.
  */
 final class OdsBook implements Book {
+  private static final Pattern DECIMALS = Pattern.compile("0(\\.0+)?");
   private static final String CONTENT = "content.xml";
   private static final String META_XML = "meta.xml";
   private static final String BUILT_IN = "_xlnm."; // print areas and the like
@@ -183,7 +185,7 @@ final class OdsBook implements Book {
 
   /** A style like another with a number format; only plain decimals are known. */
   String style(String like, String format) {
-    if (!format.matches("0(\\.0+)?")) {
+    if (!DECIMALS.matcher(format).matches()) {
       return like;
     }
     return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);

@@ -166,9 +166,7 @@ final class OdsGrid {
       rowCount = row + 1;
       return line;
     }
-    Element line = split(rows, row, ROWS);
-    cells.remove(line);
-    return line;
+    return split(rows, row, ROWS);
   }
 
   /** Other things may follow the rows of a table. */
@@ -190,6 +188,9 @@ final class OdsGrid {
     Element element = run.getValue();
     int start = run.getKey();
     int count = OdsNames.number(element, TABLE, repeat);
+    if (count == 1) {
+      return element;
+    }
     int after = start + count - index - 1;
     Node parent = element.getParentNode();
     if (index > start) {

@@ -1,11 +1,14 @@
 package meadcell.batch.book;
 
+import java.util.regex.Pattern;
+
 /**
  * Formulas as OpenDocument stores them, and in A1 notation: {@code of:=SUM([.A1:.B2];[$Log.C3])} is
  * {@code SUM(A1:B2,Log!C3)}; in array constants {@code ;} separates cells and {@code |} rows.
  */
 final class OpenFormula {
   private static final String PREFIX = "of:=";
+  private static final Pattern CELL = Pattern.compile("\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}");
 
   private OpenFormula() {}
 
@@ -107,7 +110,7 @@ final class OpenFormula {
       end++;
     }
     String word = formula.substring(at, end);
-    boolean isCell = word.matches("\\$?[A-Za-z]{1,3}\\$?[1-9][0-9]{0,6}");
+    boolean isCell = CELL.matcher(word).matches();
     boolean isCall = end < formula.length() && formula.charAt(end) == '(';
     if (!isCell || isCall) {
       out.append(word);
