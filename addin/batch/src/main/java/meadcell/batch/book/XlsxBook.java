@@ -20,6 +20,7 @@ import org.apache.poi.xssf.model.ExternalLinksTable;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcCell;
 
 /**
  * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI has everything but the cells, which
@@ -155,8 +156,7 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
   void removeCalculationChain() {
     CalculationChain chain = workbook.getCalculationChain();
     if (chain != null && removed.isEmpty()) {
-      workbook.getPackagePart().removeRelationship(workbook.getRelationId(chain));
-      workbook.getPackage().removePart(chain.getPackagePart().getPartName());
+      chain.getCTCalcChain().setCArray(new CTCalcCell[0]); // POI drops an empty one
       removed.add(name(chain));
     }
   }

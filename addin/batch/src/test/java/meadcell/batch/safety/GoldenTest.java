@@ -1,187 +1,260 @@
 package meadcell.batch.safety;
 
-import static meadcell.batch.TestBooks.row;
-import static meadcell.batch.TestBooks.rows;
-import static meadcell.batch.TestBooks.save;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
 import meadcell.batch.TestBooks;
 import meadcell.batch.book.Packages;
-import org.apache.poi.common.usermodel.HyperlinkType;
-import org.apache.poi.hssf.usermodel.HSSFWorkbook;
-import org.apache.poi.ss.SpreadsheetVersion;
+import meadcell.catalogue.LiteralCall;
+import meadcell.cellar.Cellar;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.ComparisonOperator;
-import org.apache.poi.ss.usermodel.DataConsolidateFunction;
+import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
-import org.apache.poi.ss.util.AreaReference;
-import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xddf.usermodel.chart.AxisPosition;
-import org.apache.poi.xddf.usermodel.chart.ChartTypes;
-import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 
-/** Filling changes the cells it is for and nothing else, whatever else a workbook holds. */
+/**
+ * Filling changes the cells it is for and nothing else, whatever else a workbook holds; and
+ * LibreOffice, which the tests of the extension install, opens each result.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class GoldenTest {
-  private static final String ENCODED_PIXEL =
-      "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJg"
-          + "gg==";
+  /** What may change with any filling: our property, a style, and the lists of parts. */
+  private static final Set<String> ALWAYS =
+      Set.of(
+          Parts.LOG, "xl/styles.xml", "docProps/custom.xml", "[Content_Types].xml", "_rels/.rels");
 
-  /** Something that workbooks hold beside a log; the second sheet is never filled. */
-  private interface Feature {
-    void addTo(Workbook book, Sheet log, Sheet other);
+  private static final Set<String> ODS = Set.of("content.xml", "meta.xml");
+  private static final List<String> RESULTS = List.of("D5", "D6", "D7");
+  private static final double HALF_A_DIGIT = 0.5e-4; // of what the cells show
+  private static final long MINUTES = 10;
+
+  /** ECMA-376 part 1, 18.3.1.99: the order of the elements in question. */
+  private static final List<String> ORDER =
+      List.of("sheetData", "drawing", "legacyDrawing", "mc:AlternateContent", "extLst");
+
+  /** A workbook before and after it was filled. */
+  private record Filled(Golden golden, Path before, Path after, Run run) {
+    byte[] partBefore(String name) throws Exception {
+      return Packages.parts(Files.readAllBytes(before)).get(name);
+    }
+
+    byte[] partAfter(String name) throws Exception {
+      return Packages.parts(Files.readAllBytes(after)).get(name);
+    }
   }
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
 
-  private static Map<String, Feature> both() {
-    Map<String, Feature> features = new LinkedHashMap<>();
-    features.put("nothing else", (book, log, other) -> {});
-    features.put("names", GoldenTest::names);
-    features.put("comments", (book, log, other) -> comment(log, comment(other, 0)));
-    features.put("validation", GoldenTest::validation);
-    features.put("conditional format", GoldenTest::conditionalFormat);
-    features.put(
-        "merged cells", (b, log, o) -> log.addMergedRegion(CellRangeAddress.valueOf("A1:D1")));
-    features.put("picture", GoldenTest::picture);
-    features.put("hyperlink", GoldenTest::hyperlink);
-    features.put("protected other sheet", (b, l, other) -> other.protectSheet("x"));
-    features.put("hidden rows", (b, log, o) -> log.getRow(5).setZeroHeight(true));
-    features.put("hidden sheet", (book, l, o) -> book.setSheetHidden(1, true));
-    features.put("frozen panes", (b, log, o) -> log.createFreezePane(1, 4));
-    features.put("filter", (b, log, o) -> log.setAutoFilter(CellRangeAddress.valueOf("A4:C7")));
-    features.put("outline", (b, log, o) -> log.groupRow(5, 6));
-    features.put("print set-up", GoldenTest::printSetup);
-    features.put("array formula", GoldenTest::arrayFormula);
-    features.put("other formulas", GoldenTest::otherFormulas);
-    features.put("rich text", GoldenTest::richText);
-    return features;
+  private final List<Filled> xlsx = new ArrayList<>();
+  private final List<Filled> xls = new ArrayList<>();
+  private final List<Filled> ods = new ArrayList<>();
+
+  @BeforeAll
+  void fill() throws Exception {
+    Golden.plan(folder.resolve("plan.xlsx"));
+    for (Golden golden : GoldenBooks.xlsx()) {
+      xlsx.add(filled(golden, golden.save(made("made"))));
+    }
+    for (Golden golden : GoldenBooks.xls()) {
+      xls.add(filled(golden, golden.save(made("made"))));
+    }
+    convert("ods", xlsx.stream().map(Filled::before).toList(), made("ods"));
+    for (Filled original : xlsx) {
+      String name = original.before.getFileName().toString().replaceAll("xls[xm]$", "ods");
+      ods.add(filled(original.golden, folder.resolve("ods").resolve(name)));
+    }
   }
 
-  private static Map<String, Feature> xlsxOnly() {
-    Map<String, Feature> features = new LinkedHashMap<>();
-    features.put("table", GoldenTest::table);
-    features.put("chart", GoldenTest::chart);
-    features.put("pivot table", GoldenTest::pivot);
-    features.put("1904 dates", GoldenTest::dates1904);
-    features.put("modern formulas", GoldenTest::modernFormulas);
-    return features;
+  private static Path made(String name) throws Exception {
+    return Files.createDirectories(folder.resolve(name));
   }
+
+  private static Filled filled(Golden golden, Path file) {
+    Path out = folder.resolve("filled");
+    List<String> command = new ArrayList<>(List.of("fill", file.toString()));
+    command.addAll(List.of("--plan", folder.resolve("plan.xlsx").toString()));
+    command.addAll(List.of("--out", out.toString()));
+    command.addAll(List.of(golden.options));
+    Run run = Run.of(command.toArray(String[]::new));
+    return new Filled(golden, file, out.resolve(file.getFileName()), run);
+  }
+
+  private static void convert(String to, List<Path> files, Path out) throws Exception {
+    List<String> command = new ArrayList<>(List.of("soffice", "--headless", "--norestore"));
+    command.add("-env:UserInstallation=" + folder.resolve("profile").toUri());
+    command.addAll(List.of("--convert-to", to, "--outdir", out.toString()));
+    files.forEach(file -> command.add(file.toString()));
+    File log = folder.resolve("soffice.log").toFile();
+    Process office =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(log).start();
+    try {
+      assertTrue(office.waitFor(MINUTES, TimeUnit.MINUTES), "LibreOffice does not end");
+    } finally {
+      office.descendants().forEach(ProcessHandle::destroyForcibly);
+      office.destroyForcibly();
+    }
+  }
+
+  private interface Check {
+    void of(Filled filled) throws Throwable;
+  }
+
+  private static Stream<DynamicTest> tests(List<Filled> all, Check check) {
+    Function<Filled, Executable> test =
+        filled ->
+            () -> {
+              assertEquals(ExitCode.OK, filled.run.code(), filled.run.err());
+              check.of(filled);
+            };
+    return all.stream()
+        .map(filled -> DynamicTest.dynamicTest(filled.golden.name, test.apply(filled)));
+  }
+
+  private static double expected(int result) {
+    String[] calls = {"1.08; 18", "1.06; 17", "1.02; 16"};
+    LiteralCall call = LiteralCall.parse("GRAVITY.CORRECT(" + calls[result] + "; ; 1.1)");
+    return (Double) Cellar.catalogue().get(call.function()).call(call.arguments());
+  }
+
+  private static void unchangedParts(Filled filled, Set<String> changing) throws Exception {
+    Map<String, byte[]> before = Packages.parts(Files.readAllBytes(filled.before));
+    Map<String, byte[]> after = Packages.parts(Files.readAllBytes(filled.after));
+    Set<String> changed = new TreeSet<>();
+    before.forEach(
+        (name, part) -> {
+          if (!Arrays.equals(part, after.get(name))) {
+            changed.add(name);
+          }
+        });
+    changed.removeAll(changing);
+    assertEquals(Set.of(), changed);
+  }
+
+  // ---- .xlsx and .xls ---------------------------------------------------------------------
 
   @TestFactory
   Stream<DynamicTest> xlsx() {
-    Map<String, Feature> all = both();
-    all.putAll(xlsxOnly());
-    return all.entrySet().stream()
-        .map(f -> DynamicTest.dynamicTest(f.getKey(), () -> checkXlsx(f.getKey(), f.getValue())));
+    return tests(
+        xlsx,
+        filled -> {
+          Set<String> changing = new TreeSet<>(ALWAYS);
+          changing.addAll(filled.golden.parts);
+          unchangedParts(filled, changing);
+          String before = Parts.text(filled.partBefore(Parts.LOG));
+          String after = Parts.text(filled.partAfter(Parts.LOG));
+          Set<String> cells = filled.golden.cells;
+          assertEquals(without(cells, before, before), without(cells, after, before));
+          List<String> elements =
+              OdsCells.elements(
+                      OdsCells.parse(filled.partAfter(Parts.LOG)).getDocumentElement(),
+                      String.join("|", ORDER))
+                  .stream()
+                  .map(Element::getTagName)
+                  .toList();
+          assertEquals(ORDER.stream().filter(elements::contains).toList(), elements);
+          compareCells(filled);
+        });
   }
 
   @TestFactory
   Stream<DynamicTest> xls() {
-    return both().entrySet().stream()
-        .map(f -> DynamicTest.dynamicTest(f.getKey(), () -> check("xls", f.getValue())));
+    return tests(xls, GoldenTest::compareCells);
   }
 
-  /** The workbook before, and the same after it was filled. */
-  private record Pair(Path before, Path after) {}
-
-  private void checkXlsx(String name, Feature feature) throws IOException {
-    Pair pair = check("xlsx", feature);
-    Map<String, byte[]> before = Packages.parts(Files.readAllBytes(pair.before));
-    Map<String, byte[]> after = Packages.parts(Files.readAllBytes(pair.after));
-    Set<String> changed = new TreeSet<>();
-    for (Map.Entry<String, byte[]> part : before.entrySet()) {
-      assertTrue(after.containsKey(part.getKey()), "lost: " + part.getKey());
-      if (!java.util.Arrays.equals(part.getValue(), after.get(part.getKey()))) {
-        changed.add(part.getKey());
-      }
+  /** A sheet's XML but for some cells and what goes with them. */
+  private static String without(Set<String> cells, String sheet, String original) {
+    String rest = sheet;
+    for (String a1 : cells) {
+      String cell = "<((?:x:)?)c r=\"" + a1 + "\"(?:[^>]*/>|(?:[^>]*[^>/])?>.*?</\\1c>)";
+      rest = rest.replaceFirst(cell, "");
     }
-    changed.removeAll(
-        Set.of(
-            "xl/worksheets/sheet1.xml",
-            "xl/sharedStrings.xml",
-            "xl/styles.xml",
-            "docProps/custom.xml",
-            "[Content_Types].xml",
-            "_rels/.rels",
-            "xl/calcChain.xml"));
-    assertEquals(Set.of(), changed, name);
+    rest = rest.replaceFirst("(<(?:x:)?dimension ref=\")[^\"]*", "$1");
+    rest = rest.replaceFirst("<(x:)?col min=\"4\" max=\"4\" width=\"10\" customWidth=\"1\"/>", "");
+    rest = original.contains("</cols>") ? rest : rest.replaceFirst("<(x:)?cols></(x:)?cols>", "");
+    boolean linked = original.contains("<legacyDrawing");
+    return linked ? rest : rest.replaceFirst("<legacyDrawing [^>]*/>", "");
   }
 
-  private Pair check(String ending, Feature feature) throws IOException {
-    Path folder = Files.createTempDirectory(this.folder, "golden");
-    Workbook book = ending.equals("xls") ? new HSSFWorkbook() : new XSSFWorkbook();
-    Sheet log = book.createSheet("HH-22");
-    Sheet other = book.createSheet("Other");
-    rows(log, 0, row("Heather honey"), row("OG", 1.1), row());
-    rows(log, 3, row("Date", "SG", "Temp"), row(1, 1.08, 18), row(2, 1.06, 17), row(3, 1.02, 16));
-    rows(other, 0, row("Lot", "Jars"), row("HH", 12), row("SC", 30));
-    feature.addTo(book, log, other);
-    Path file = save(book, folder.resolve("log." + ending));
-    Workbook plan = new XSSFWorkbook();
-    rows(
-        plan.createSheet("Fill"),
-        0,
-        row("Sheet", "Result", "Formula"),
-        row("HH-22", "True SG", "GRAVITY.CORRECT([SG]; [Temp]; ; {OG})"));
-    save(plan, folder.resolve("plan.xlsx"));
-    Path out = folder.resolve("out");
-    Run run =
-        Run.of(
-            "fill",
-            file.toString(),
-            "--plan",
-            folder.resolve("plan.xlsx").toString(),
-            "--out",
-            out.toString());
-    assertEquals(ExitCode.OK, run.code(), run.err());
-    Path after = out.resolve(file.getFileName());
-    compareCells(TestBooks.open(file), TestBooks.open(after));
-    return new Pair(file, after);
-  }
-
-  private static void compareCells(Workbook before, Workbook after) {
-    int filled = 0;
-    for (int s = 0; s < before.getNumberOfSheets(); s++) {
-      for (Row row : after.getSheetAt(s)) {
-        for (Cell cell : row) {
-          String place = new CellReference(cell).formatAsString();
-          Row oldRow = before.getSheetAt(s).getRow(cell.getRowIndex());
-          Cell old = oldRow == null ? null : oldRow.getCell(cell.getColumnIndex());
-          if (old == null && cell.getCellType() != CellType.BLANK) {
-            filled++;
-          } else if (old != null) {
-            assertEquals(shown(old), shown(cell), place);
-            assertEquals(old.getCellStyle().getIndex(), cell.getCellStyle().getIndex(), place);
+  private static void compareCells(Filled filled) throws Exception {
+    try (Workbook before = TestBooks.open(filled.before);
+        Workbook after = TestBooks.open(filled.after)) {
+      assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets());
+      for (int s = 0; s < before.getNumberOfSheets(); s++) {
+        Set<String> changed = s == 0 ? filled.golden.cells : Set.of();
+        Set<String> places = places(before, s);
+        places.addAll(places(after, s));
+        for (String a1 : places) {
+          Cell old = cell(before, s, a1);
+          Cell now = cell(after, s, a1);
+          if (!changed.contains(a1)) {
+            assertEquals(shown(old), shown(now), a1);
+            assertEquals(style(old), style(now), a1);
           }
+          assertEquals(note(before, s, a1), note(after, s, a1), a1);
         }
       }
+      for (int i = 0; i < RESULTS.size(); i++) {
+        Cell cell = cell(after, 0, RESULTS.get(i));
+        assertEquals(expected(i), cell.getNumericCellValue(), 0, RESULTS.get(i));
+      }
     }
-    assertEquals(4, filled, "a header and three results");
+  }
+
+  private static Set<String> places(Workbook book, int sheet) {
+    Set<String> places = new TreeSet<>();
+    for (Row row : book.getSheetAt(sheet)) {
+      for (Cell cell : row) {
+        places.add(new CellReference(cell.getRowIndex(), cell.getColumnIndex()).formatAsString());
+      }
+    }
+    return places;
+  }
+
+  private static Cell cell(Workbook book, int sheet, String a1) {
+    return TestBooks.cell(book, book.getSheetName(sheet), a1);
+  }
+
+  private static int style(Cell cell) {
+    return cell == null ? -1 : cell.getCellStyle().getIndex();
+  }
+
+  /** A person's note. */
+  private static String note(Workbook book, int sheet, String a1) {
+    Comment comment = book.getSheetAt(sheet).getCellComment(new CellAddress(a1));
+    boolean ours = comment == null || comment.getAuthor().equals("Meadcell");
+    return ours ? "" : comment.getString().getString();
   }
 
   private static String shown(Cell cell) {
+    if (cell == null) {
+      return "";
+    }
     CellType type =
         cell.getCellType() == CellType.FORMULA
             ? cell.getCachedFormulaResultType()
@@ -197,139 +270,105 @@ class GoldenTest {
     return cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() + " " + value : value;
   }
 
-  // ---- features ---------------------------------------------------------------------------
+  // ---- what some of them are about --------------------------------------------------------
 
-  private static void names(Workbook book, Sheet log, Sheet other) {
-    var name = book.createName();
-    name.setNameName("Jars");
-    name.setRefersToFormula("Other!$B$2:$B$3");
-  }
-
-  private static int comment(Sheet sheet, int column) {
-    var helper = sheet.getWorkbook().getCreationHelper();
-    var anchor = helper.createClientAnchor();
-    anchor.setCol2(3);
-    anchor.setRow2(3);
-    var comment = sheet.createDrawingPatriarch().createCellComment(anchor);
-    comment.setString(helper.createRichTextString("mine"));
-    comment.setAuthor("a person");
-    sheet.getRow(1).getCell(column).setCellComment(comment);
-    return column;
-  }
-
-  private static void validation(Workbook book, Sheet log, Sheet other) {
-    var helper = log.getDataValidationHelper();
-    var constraint = helper.createDecimalConstraint(0, "0.9", "1.3");
-    log.addValidationData(
-        helper.createValidation(constraint, new CellRangeAddressList(4, 20, 1, 1)));
-  }
-
-  private static void conditionalFormat(Workbook book, Sheet log, Sheet other) {
-    var formats = log.getSheetConditionalFormatting();
-    var rule = formats.createConditionalFormattingRule(ComparisonOperator.GT, "1.05");
-    rule.createFontFormatting().setFontStyle(true, true);
-    formats.addConditionalFormatting(
-        new CellRangeAddress[] {CellRangeAddress.valueOf("B5:B20")}, rule);
-  }
-
-  private static void picture(Workbook book, Sheet log, Sheet other) {
-    byte[] pixel = java.util.Base64.getDecoder().decode(ENCODED_PIXEL);
-    int picture = book.addPicture(pixel, Workbook.PICTURE_TYPE_PNG);
-    var anchor = book.getCreationHelper().createClientAnchor();
-    anchor.setCol2(2);
-    anchor.setRow2(2);
-    log.createDrawingPatriarch().createPicture(anchor, picture);
-  }
-
-  private static void hyperlink(Workbook book, Sheet log, Sheet other) {
-    var link = book.getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-    link.setAddress("Other!A1");
-    log.getRow(0).getCell(0).setHyperlink(link);
-  }
-
-  private static void printSetup(Workbook book, Sheet log, Sheet other) {
-    log.getPrintSetup().setLandscape(true);
-    log.getHeader().setCenter("Log");
-    book.setPrintArea(0, "$A$1:$C$7");
-  }
-
-  private static void arrayFormula(Workbook book, Sheet log, Sheet other) {
-    other.setArrayFormula("B2:B3*2", CellRangeAddress.valueOf("D2:D3"));
-  }
-
-  private static void otherFormulas(Workbook book, Sheet log, Sheet other) {
-    rows(other, 5, row("=SUM(B2:B3)", "='HH-22'!B5*1000"));
-    other.getRow(5).getCell(0).setCellValue(42);
-    other.getRow(5).getCell(1).setCellValue(1080);
-  }
-
-  private static void richText(Workbook book, Sheet log, Sheet other) {
-    var text = book.getCreationHelper().createRichTextString("Heather honey, bold");
-    var font = book.createFont();
-    font.setBold(true);
-    text.applyFont(0, 7, font);
-    log.getRow(0).getCell(0).setCellValue(text);
-  }
-
-  private static void table(Workbook book, Sheet log, Sheet other) {
-    ((XSSFSheet) other)
-        .createTable(new AreaReference("A1:B3", SpreadsheetVersion.EXCEL2007))
-        .setName("Jars");
-  }
-
-  private static void chart(Workbook book, Sheet log, Sheet other) {
-    XSSFSheet sheet = (XSSFSheet) log;
-    var drawing = sheet.createDrawingPatriarch();
-    var chart = drawing.createChart(drawing.createAnchor(0, 0, 0, 0, 8, 1, 14, 12));
-    var bottom = chart.createCategoryAxis(AxisPosition.BOTTOM);
-    var left = chart.createValueAxis(AxisPosition.LEFT);
-    var data = chart.createData(ChartTypes.LINE, bottom, left);
-    data.addSeries(
-        XDDFDataSourcesFactory.fromNumericCellRange(sheet, CellRangeAddress.valueOf("A5:A7")),
-        XDDFDataSourcesFactory.fromNumericCellRange(sheet, CellRangeAddress.valueOf("B5:B7")));
-    chart.plot(data);
-  }
-
-  private static void pivot(Workbook book, Sheet log, Sheet other) {
-    XSSFSheet sheet = (XSSFSheet) book.createSheet("Pivot");
-    var pivot =
-        sheet.createPivotTable(
-            new AreaReference("A1:B3", SpreadsheetVersion.EXCEL2007),
-            new CellReference("A3"),
-            other);
-    pivot.addRowLabel(0);
-    pivot.addColumnLabel(DataConsolidateFunction.SUM, 1);
-  }
-
-  private static void dates1904(Workbook book, Sheet log, Sheet other) {
-    ((XSSFWorkbook) book).getCTWorkbook().addNewWorkbookPr().setDate1904(true);
-  }
-
-  private static void modernFormulas(Workbook book, Sheet log, Sheet other) {
-    ((XSSFWorkbook) book).setCellFormulaValidation(false);
-    rows(other, 5, row("=_xlfn.LET(_xlpm.x,B2,_xlpm.x*2)"));
-    other.getRow(5).getCell(0).setCellValue(24);
+  private Filled named(String name) {
+    return xlsx.stream().filter(f -> f.golden.name.equals(name)).findFirst().orElseThrow();
   }
 
   @TestFactory
-  Stream<DynamicTest> macrosAreCarriedAlong() {
+  Stream<DynamicTest> particulars() {
     return Stream.of(
         DynamicTest.dynamicTest(
-            "xlsm",
+            "a formula keeps its place in the chain",
+            () ->
+                assertArrayEquals(
+                    named("calculation chain").partBefore("xl/calcChain.xml"),
+                    named("calculation chain").partAfter("xl/calcChain.xml"))),
+        DynamicTest.dynamicTest(
+            "a chain that is no longer true goes",
+            () ->
+                assertEquals(
+                    null, named("calculation chain of values").partAfter("xl/calcChain.xml"))),
+        DynamicTest.dynamicTest(
+            "the rest of a shared formula keeps it",
             () -> {
-              XSSFWorkbook book = new XSSFWorkbook();
-              rows(book.createSheet("HH-22"), 0, row("SG"), row(1.05));
-              book.setVBAProject(new java.io.ByteArrayInputStream("macros".getBytes("UTF-8")));
-              Path file = save(book, folder.resolve("log.xlsm"));
-              XSSFWorkbook plan = new XSSFWorkbook();
-              rows(plan.createSheet("Fill"), 0, row("Sheet", "Result", "Formula"));
-              rows(plan.getSheet("Fill"), 1, row("*", "Brix", "GRAVITY.TOBRIX([SG])"));
-              save(plan, folder.resolve("plan.xlsx"));
-              String planFile = folder.resolve("plan.xlsx").toString();
-              Run run = Run.of("fill", file.toString(), "--plan", planFile, "--in-place");
-              assertEquals(ExitCode.OK, run.code(), run.err());
-              Map<String, byte[]> parts = Packages.parts(Files.readAllBytes(file));
-              assertArrayEquals("macros".getBytes("UTF-8"), parts.get("xl/vbaProject.bin"));
+              try (Workbook after = TestBooks.open(named("our own shared formula").after)) {
+                Cell rest = cell(after, 0, "D12");
+                assertEquals("GRAVITY.CORRECT(B12,C12)", rest.getCellFormula());
+                assertEquals(8, rest.getNumericCellValue());
+              }
+            }),
+        DynamicTest.dynamicTest(
+            "formulas on the results are recomputed and stay shared",
+            () -> {
+              try (Workbook after = TestBooks.open(named("shared formula on the results").after)) {
+                Cell last = cell(after, 0, "H14");
+                assertEquals("D7*2", last.getCellFormula());
+                assertEquals(2 * expected(2), last.getNumericCellValue(), 1e-12);
+              }
             }));
+  }
+
+  // ---- .ods -------------------------------------------------------------------------------
+
+  @TestFactory
+  Stream<DynamicTest> ods() {
+    return tests(
+        ods,
+        filled -> {
+          unchangedParts(filled, ODS);
+          OdsCells before = new OdsCells(filled.partBefore("content.xml"));
+          OdsCells after = new OdsCells(filled.partAfter("content.xml"));
+          for (int i = 0; i < RESULTS.size(); i++) {
+            assertEquals(expected(i), after.number(RESULTS.get(i)), 0, RESULTS.get(i));
+          }
+          Set<String> cells = filled.golden.cells;
+          assertEqual(before.without(cells), after.without(cells));
+          assertEqual(meta(filled.partBefore("meta.xml")), meta(filled.partAfter("meta.xml")));
+        });
+  }
+
+  private static void assertEqual(Document before, Document after) {
+    assertTrue(before.isEqualNode(after), "the documents differ");
+  }
+
+  /** All but our property. */
+  private static Document meta(byte[] xml) throws Exception {
+    Document meta = OdsCells.parse(xml);
+    for (Element property : OdsCells.elements(meta.getDocumentElement(), "meta:user-defined")) {
+      if (property.getAttribute("meta:name").equals("Meadcell cells")) {
+        property.getParentNode().removeChild(property);
+      }
+    }
+    return meta;
+  }
+
+  // ---- all --------------------------------------------------------------------------------
+
+  @TestFactory
+  Stream<DynamicTest> libreOfficeOpensEveryOne() throws Exception {
+    List<Filled> all = Stream.of(xlsx, xls, ods).flatMap(List::stream).toList();
+    List<Path> named = new ArrayList<>();
+    for (Filled filled : all) { // one name for each
+      String name = filled.after.getFileName().toString();
+      Path copy = made("to open").resolve(name.replace('.', '-') + name.replaceFirst(".*\\.", "."));
+      named.add(Files.copy(filled.after, copy));
+    }
+    convert("csv", named, made("csv"));
+    return tests(
+        all,
+        filled -> {
+          String name = filled.after.getFileName().toString().replace('.', '-') + ".csv";
+          List<String> lines = Files.readAllLines(folder.resolve("csv").resolve(name));
+          for (int i = 0; i < RESULTS.size(); i++) {
+            String shown = lines.get(4 + i).split(",")[3];
+            if (filled.after.toString().endsWith(".xls")) {
+              assertEquals("#ADDIN?", shown); // computed anew, here without the extension
+            } else {
+              assertEquals(expected(i), Double.parseDouble(shown), HALF_A_DIGIT);
+            }
+          }
+        });
   }
 }
