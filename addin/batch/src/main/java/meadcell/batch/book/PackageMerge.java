@@ -32,14 +32,18 @@ final class PackageMerge {
         ZipFile after = PackageParts.open(written);
         ZipArchiveOutputStream zip = new ZipArchiveOutputStream(out)) {
       Set<String> old = names(before);
-      Set<String> now = names(after);
+      Set<String> all = names(after);
       boolean isIndexChanged =
-          !old.containsAll(now) || changed.stream().anyMatch(name -> !now.contains(name));
+          !old.containsAll(all) || changed.stream().anyMatch(name -> !all.contains(name));
       for (ZipArchiveEntry entry : Collections.list(before.getEntries())) {
         String name = entry.getName();
-        boolean isIndex = name.equals("[Content_Types].xml") || name.endsWith(".rels");
+        ZipArchiveEntry now = after.getEntry(name);
+        boolean isIndex =
+            name.equals("[Content_Types].xml")
+                || name.endsWith(".rels")
+                    && !relations(before, entry).equals(relations(after, now));
         boolean isReplaced = changed.contains(name) || isIndexChanged && isIndex;
-        ZipArchiveEntry replacement = isReplaced ? after.getEntry(name) : null;
+        ZipArchiveEntry replacement = isReplaced ? now : null;
         if (sheets.containsKey(name)) {
           PackageParts.put(zip, entry, sheets.get(name));
         } else if (replacement != null) {
@@ -61,6 +65,18 @@ final class PackageMerge {
         }
       }
     }
+  }
+
+  /** What a list of relations says; the same can be written in many ways. */
+  private static Set<String> relations(ZipFile zip, ZipArchiveEntry list) throws IOException {
+    Set<String> relations = new TreeSet<>();
+    if (list != null) {
+      byte[] xml = XlsxSheetXml.inUtf8(zip.getInputStream(list).readAllBytes());
+      for (TagScanner tags = new TagScanner(xml); tags.next(); ) {
+        relations.add(tags.attribute("Id") + " " + tags.attribute("Type"));
+      }
+    }
+    return relations;
   }
 
   private static Set<String> names(ZipFile zip) {
