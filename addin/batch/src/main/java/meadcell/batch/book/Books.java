@@ -3,7 +3,10 @@ package meadcell.batch.book;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.time.DateTimeException;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import meadcell.batch.poi.CatalogueFunctions;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -16,6 +19,12 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 public final class Books {
   private static final double LEAST_RATIO = 0.01; // what POI takes
   private static final long MOST_PARTS = 1000;
+  private static final List<String> READERS =
+      List.of("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats");
+  private static final String EXCEPTION_NAMES = "^([\\w.$]+(Exception|Error): )+(error: )?";
+  private static final Pattern UNCLEAR =
+      Pattern.compile(
+          "\\bnull\\b|Index -?\\d|Cannot invoke|For input string|\\bclass \\w|Exception");
   private static final String ENCRYPTED = "EncryptedPackage";
 
   private Books() {}
@@ -60,9 +69,7 @@ public final class Books {
     } catch (EncryptedDocumentException e) {
       throw new FileRefused("The file is protected by a password; save it without one first.", e);
     } catch (IOException | RuntimeException e) {
-      String why = firstSentence(e);
-      boolean isLarge = why.equals(PackageParts.TOO_LARGE);
-      throw new FileRefused(isLarge ? why : "The file is damaged: " + why, e);
+      throw damaged(e);
     }
     throw new FileRefused(
         isKnown(fileName)
@@ -76,15 +83,33 @@ public final class Books {
    */
   public static FileRefused damage(RuntimeException e) {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-      String type = cause.getClass().getName();
-      boolean reader = type.startsWith("org.apache.poi") || type.startsWith("org.apache.xmlbeans");
+      boolean reader = isReader(cause.getClass().getName()) || isReader(thrower(cause));
       boolean unreadable =
           cause instanceof NumberFormatException || cause instanceof DateTimeException;
       if (reader || unreadable) {
-        return new FileRefused("The file is damaged: " + firstSentence(cause), e);
+        return damaged(cause);
       }
     }
     throw e;
+  }
+
+  static FileRefused damaged(Throwable e) {
+    String why = firstSentence(e);
+    boolean isLarge = why.equals(PackageParts.TOO_LARGE);
+    return new FileRefused(isLarge ? why : "The file is damaged: " + why + ".", e);
+  }
+
+  private static boolean isReader(String type) {
+    return READERS.stream().anyMatch(type::startsWith);
+  }
+
+  /** The class that threw it, itself or through one of Java's own. */
+  private static String thrower(Throwable e) {
+    return Arrays.stream(e.getStackTrace())
+        .map(StackTraceElement::getClassName)
+        .filter(name -> !name.startsWith("java.") && !name.startsWith("jdk."))
+        .findFirst()
+        .orElse("");
   }
 
   /** Whether files are read that unpack to far more than their size. */
@@ -93,11 +118,17 @@ public final class Books {
     ZipSecureFile.setMaxFileCount(trusted ? Integer.MAX_VALUE : MOST_PARTS);
   }
 
+  /** What the reader of a file format says, unless only programmers understand it. */
   private static String firstSentence(Throwable e) {
-    String message = e.getMessage();
-    if (message != null && (message.contains("Zip bomb") || message.contains("malicious"))) {
+    String message = e.getMessage() == null ? "" : e.getMessage();
+    if (message.contains("Zip bomb")
+        || message.contains("malicious")
+        || message.equals(PackageParts.TOO_LARGE)) {
       return PackageParts.TOO_LARGE;
     }
-    return message == null ? e.getClass().getSimpleName() : message.lines().findFirst().orElse("");
+    String sentence = message.lines().findFirst().orElse("").replaceFirst(EXCEPTION_NAMES, "");
+    boolean isOfJava = e instanceof RuntimeException && e.getClass().getName().startsWith("java.");
+    boolean isClear = !isOfJava && !sentence.isBlank() && !UNCLEAR.matcher(sentence).find();
+    return isClear ? sentence.replaceFirst("\\.$", "") : "a part of it cannot be understood";
   }
 }

@@ -2,6 +2,7 @@ package meadcell.batch.book;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
+import java.io.CharConversionException;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
@@ -43,7 +45,8 @@ public final class SafeFile {
   }
 
   /** Writes {@code target} in one step; {@code like} lends its permissions. */
-  public static void write(Path target, Path like, Content content) throws IOException {
+  public static void write(Path target, Path like, Content content)
+      throws IOException, FileRefused {
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = Files.createTempFile(folder, ".meadcell-", ".tmp");
     try {
@@ -78,7 +81,7 @@ public final class SafeFile {
   }
 
   /** What was written must be a whole archive of well-formed parts. */
-  private static void readBack(Path file) throws IOException {
+  private static void readBack(Path file) throws IOException, FileRefused {
     byte[] start;
     try (InputStream in = Files.newInputStream(file)) {
       start = in.readNBytes(2);
@@ -95,8 +98,14 @@ public final class SafeFile {
         }
         zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
       }
-    } catch (SAXException | ParserConfigurationException e) {
-      throw new IOException("What was written does not read back: " + e.getMessage(), e);
+    } catch (SAXException | ZipException | CharConversionException e) {
+      throw new FileRefused(
+          "The result cannot be read back and was not stored: "
+              + e.getMessage()
+              + "; the workbook may be damaged where no cell shows it.",
+          e);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException(e);
     }
   }
 }

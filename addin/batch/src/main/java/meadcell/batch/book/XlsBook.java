@@ -1,5 +1,7 @@
 package meadcell.batch.book;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -60,6 +62,9 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    workbook.write(out);
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    workbook.write(written);
+    new HSSFWorkbook(new ByteArrayInputStream(written.toByteArray())).close(); // it reads back
+    written.writeTo(out);
   }
 }

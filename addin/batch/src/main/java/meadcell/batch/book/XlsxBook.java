@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
 import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.xssf.model.CalculationChain;
 import org.apache.poi.xssf.model.ExternalLinksTable;
@@ -53,13 +54,28 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
     for (String part : parts.ofType(SHARED_TEXTS)) {
       texts.addAll(SharedTexts.read(parts.read(part)));
     }
+    requireProperties();
     for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
       XSSFSheet frame = workbook.getSheetAt(index);
+      if (frame.getSheetName() == null) {
+        throw new IOException("a sheet has no name");
+      }
       var xml = new ByteArrayInputStream(parts.read(name(frame)));
       sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, texts, index)));
     }
     this.sheetsBefore = sheets.size();
     this.stylesBefore = workbook.getNumCellStyles();
+  }
+
+  /** Where they are lost, POI adds others, and then cannot read both. */
+  private void requireProperties() throws IOException {
+    var relations =
+        workbook.getPackage().getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES);
+    for (PackageRelationship relation : relations) {
+      if (relations.size() > 1 || workbook.getPackage().getPart(relation) == null) {
+        throw new IOException("it has lost the part " + relation.getTargetURI());
+      }
+    }
   }
 
   private static XSSFWorkbook withoutCells(PackageParts parts) throws IOException {

@@ -232,7 +232,7 @@ final class XlsxCellsReader extends DefaultHandler {
   private Ptg[] tokens(String formula) {
     try {
       return FormulaParser.parse(formula, names, FormulaType.CELL, sheet, row);
-    } catch (FormulaParseException e) {
+    } catch (FormulaParseException | StackOverflowError e) {
       return null;
     }
   }

@@ -85,7 +85,7 @@ public final class Fill extends WorkbookCommand {
         filler.run();
         missing.keySet().removeAll(filler.found());
         missing.replaceAll((row, sentence) -> filler.whyNotFound(row));
-      } catch (IOException | FileRefused e) {
+      } catch (IOException | FileRefused | RuntimeException e) {
         continue; // reported when its turn comes
       }
     }

@@ -238,7 +238,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   }
 
   private FileResult store(Path file, Path target, Encryption source, byte[] result, Report report)
-      throws IOException {
+      throws IOException, FileRefused {
     boolean exists = Files.exists(target);
     if (exists && holds(target, result, source)) {
       return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);

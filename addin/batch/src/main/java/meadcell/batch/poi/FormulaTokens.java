@@ -3,6 +3,7 @@ package meadcell.batch.poi;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
 import org.apache.poi.ss.formula.FormulaType;
@@ -43,7 +44,11 @@ final class FormulaTokens {
 
   private Ptg[] parse(String formula, int sheet, int row) {
     String readable = LIKE_A_CELL.matcher(formula).replaceAll("_xll.");
-    return FormulaParser.parse(readable, names, FormulaType.CELL, sheet, row);
+    try {
+      return FormulaParser.parse(readable, names, FormulaType.CELL, sheet, row);
+    } catch (StackOverflowError e) {
+      throw new FormulaParseException("it is nested too deeply");
+    }
   }
 
   private static Ptg[] moved(Ptg[] tokens, int rows) {
