@@ -34,7 +34,7 @@ final class Parts {
 
   /** A part as text, whatever its encoding; without its declaration. */
   static String text(byte[] part) {
-    boolean wide = part[0] == (byte) 0xFE || part[0] == (byte) 0xFF;
+    boolean wide = part.length > 1 && (part[0] == (byte) 0xFE || part[0] == (byte) 0xFF);
     String text = new String(part, wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8);
     return text.replaceFirst("^<\\?xml[^>]*\\?>", "");
   }
