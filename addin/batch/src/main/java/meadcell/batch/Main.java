@@ -5,11 +5,11 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.NoSuchFileException;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
+import meadcell.batch.command.FileTrouble;
 import meadcell.batch.command.Fill;
 import meadcell.batch.command.Freeze;
 import meadcell.batch.command.Functions;
@@ -76,19 +76,21 @@ public final class Main {
     commands.setErr(err);
     commands.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          boolean absent = exception instanceof NoSuchFileException;
-          err.println(
-              "meadcell: " + (absent ? "There is no such file: " : "") + exception.getMessage());
           if (main.debug) {
             exception.printStackTrace(err);
           }
+          if (exception instanceof IOException trouble) {
+            err.println("meadcell: " + FileTrouble.sentence(trouble));
+            return FileTrouble.isOfInput(trouble) ? ExitCode.REFUSED : ExitCode.NOT_WRITTEN;
+          }
           boolean refused =
-              absent
-                  || exception instanceof Refusal
+              exception instanceof Refusal
                   || exception instanceof FileRefused
                   || exception instanceof PlanMistake;
-          boolean unwritten = exception instanceof IOException;
-          return refused ? ExitCode.REFUSED : unwritten ? ExitCode.NOT_WRITTEN : ExitCode.FAULT;
+          err.println(
+              "meadcell: "
+                  + (refused ? exception.getMessage() : "A fault in this tool: " + exception));
+          return refused ? ExitCode.REFUSED : ExitCode.FAULT;
         });
     return commands;
   }

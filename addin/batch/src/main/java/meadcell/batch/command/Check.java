@@ -84,7 +84,7 @@ public final class Check implements Callable<Integer> {
     } catch (FileRefused e) {
       return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());
     } catch (IOException e) {
-      return FileResult.failed(file, file, FileResult.Status.REFUSED, e.toString());
+      return FileResult.failed(file, file, FileResult.Status.REFUSED, FileTrouble.sentence(e));
     }
   }
 }

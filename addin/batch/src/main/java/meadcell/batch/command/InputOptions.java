@@ -29,9 +29,19 @@ final class InputOptions {
   private boolean trustLarge;
 
   /** Reads a workbook's file. */
-  Encryption read(Path file) throws IOException, FileRefused {
+  Encryption read(Path file) throws FileRefused {
     Books.trustLargeFiles(trustLarge);
-    return Encryption.open(Files.readAllBytes(file), password);
+    byte[] bytes;
+    try {
+      bytes = Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new FileRefused(
+          Files.isDirectory(file)
+              ? file + " is a folder; name the workbooks in it."
+              : FileTrouble.sentence(e),
+          e);
+    }
+    return Encryption.open(bytes, password);
   }
 
   /** The first line of the named file. */
@@ -45,7 +55,8 @@ final class InputOptions {
         }
         return password;
       } catch (IOException e) {
-        throw new TypeConversionException("the password file cannot be read: " + e);
+        throw new TypeConversionException(
+            "the password file cannot be read. " + FileTrouble.sentence(e));
       }
     }
   }

@@ -82,7 +82,7 @@ final class JsonReport {
       }
       json.endArray().endObject();
     } catch (IOException e) {
-      throw new IOException("The report was not written: " + e, e);
+      throw new IOException("The report was not written. " + FileTrouble.sentence(e), e);
     }
   }
 

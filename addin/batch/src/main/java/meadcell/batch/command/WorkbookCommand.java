@@ -3,7 +3,6 @@ package meadcell.batch.command;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -221,11 +220,9 @@ abstract class WorkbookCommand implements Callable<Integer> {
           : store(file, target, source, result, work.report());
     } catch (FileRefused | PlanMistake e) {
       return FileResult.failed(file, target, FileResult.Status.REFUSED, e.getMessage());
-    } catch (NoSuchFileException e) {
-      return FileResult.failed(
-          file, target, FileResult.Status.REFUSED, "There is no such file: " + e.getFile());
     } catch (IOException e) {
-      return FileResult.failed(file, target, FileResult.Status.NOT_WRITTEN, e.toString());
+      return FileResult.failed(
+          file, target, FileResult.Status.NOT_WRITTEN, FileTrouble.sentence(e));
     } catch (RuntimeException e) {
       return FileResult.failed(file, target, FileResult.Status.FAULT, "A fault in this tool: " + e);
     } catch (OutOfMemoryError e) {
