@@ -55,7 +55,7 @@ public final class Check implements Callable<Integer> {
         spec.commandLine().getErr().println(result.line());
         continue;
       }
-      out.println(file + ": " + (result.remarks().isEmpty() ? "nothing to look at" : ""));
+      out.println(file + ":" + (result.remarks().isEmpty() ? " nothing to look at" : ""));
       result.remarks().forEach(remark -> out.println("  " + remark));
     }
     if (report != null) {

@@ -11,10 +11,12 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Reads;
+import meadcell.batch.plan.Figures;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Affected.FormulaCell;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Nearest;
+import meadcell.catalogue.Refusal;
 
 /** Looks through a workbook for what its owner should see; changes nothing on file. */
 public final class Check {
@@ -136,16 +138,33 @@ public final class Check {
       }
       Double next = next(sheet, row + 1, column);
       if (gravity < LEAST_GRAVITY || gravity > MOST_GRAVITY) {
-        mistyped(sheet, place, gravity + " is no specific gravity of a mead.");
+        mistyped(
+            sheet,
+            place,
+            Figures.of(gravity) + " is no specific gravity of a mead; " + remedy(gravity));
       } else if (previous != null
           && next != null
           && Math.abs(gravity - (previous + next) / 2) > STEP + Math.abs(previous - next)) {
         mistyped(
             sheet,
             place,
-            gravity + " stands between " + previous + " and " + next + "; it may be mistyped.");
+            Figures.of(gravity)
+                + " stands between "
+                + Figures.of(previous)
+                + " and "
+                + Figures.of(next)
+                + "; it may be mistyped.");
       }
       previous = gravity;
+    }
+  }
+
+  private String remedy(double gravity) {
+    try {
+      Object read = functions.catalogue().get("GRAVITY.READ").call(Figures.of(gravity));
+      return "fill reads it as " + Figures.of((Double) read) + ": type it so.";
+    } catch (Refusal e) {
+      return "type it as the hydrometer shows it, 1.087 for example.";
     }
   }
 

@@ -46,7 +46,8 @@ class CheckTest {
         row(2, 1.080),
         row(3, 1.008),
         row(4, 1.060),
-        row(5, 1050));
+        row(5, 1050),
+        row(6, 21));
     Run run = check();
     assertEquals(ExitCode.CHECK_FAILED, run.code());
     String found = run.out();
@@ -56,7 +57,12 @@ class CheckTest {
     assertTrue(found.contains("log!A4: shows nothing; computed again it is 12.3"), found);
     assertFalse(found.contains("OTHERS"), found);
     assertTrue(found.contains("log!B9: 1.008 stands between 1.08 and 1.06"), found);
-    assertTrue(found.contains("log!B11: 1050.0 is no specific gravity"), found);
+    assertTrue(
+        found.contains(
+            "log!B11: 1050 is no specific gravity of a mead; fill reads it as 1.05: type it so."),
+        found);
+    assertTrue(found.contains("log!B12: 21 is no specific gravity of a mead; type it as"), found);
+    assertTrue(found.lines().noneMatch(line -> line.endsWith(" ")), found);
     assertFalse(found.contains("log!B8"), found);
   }
 
