@@ -198,7 +198,13 @@ public final class FunctionSpec {
   private Refusal wrongCount(int count) {
     return new Refusal(
         Refusal.Kind.WRONG_COUNT,
-        name() + " was given " + count + " arguments; it takes " + signature() + ".");
+        name()
+            + " was given "
+            + count
+            + (count == 1 ? " argument" : " arguments")
+            + "; it takes "
+            + signature()
+            + ".");
   }
 
   private Object[] read(Object[] given, int count, UnitSystem system) {

@@ -113,6 +113,7 @@ class CatalogueTest {
         "word is \"twothre\"; it must be one of \"one\", \"twothree\". Did you mean twothree?",
         refusal("PROVING.PAIR(1;\"twothre\")"));
     assertTrue(refusal("PROVING.WARMER()").contains("given 0 arguments"));
+    assertTrue(refusal("PROVING.DOT({1})").contains("given 1 argument;"));
     assertTrue(refusal("PROVING.WARMER(20;1;\"US\";3)").contains("given 4 arguments"));
   }
 

@@ -60,7 +60,8 @@ record FileResult(
           + sentence;
     }
     List<String> counts = new ArrayList<>();
-    counts.add(report.changes().size() + " cells changed");
+    int changed = report.changes().size();
+    counts.add(changed + (changed == 1 ? " cell changed" : " cells changed"));
     add(counts, report.unchangedCells(), "as before");
     add(counts, count(Report.Code.UNDERSTOOD), "read from unusual input");
     add(counts, count(Report.Code.LEFT_EMPTY), "left empty");

@@ -39,6 +39,16 @@ class SummaryTest {
   }
 
   @Test
+  void oneFileMakesALine() throws IOException {
+    assertTrue(recalc(List.of(log("good.xlsx", 1.05))).out().contains(": 2 cells changed"));
+    XSSFWorkbook book = new XSSFWorkbook();
+    book.setCellFormulaValidation(false);
+    rows(book.createSheet("log"), 0, row("=GRAVITY.TOBRIX(1.05)"));
+    Run run = recalc(List.of(save(book, folder.resolve("one.xlsx"))));
+    assertTrue(run.out().contains(": 1 cell changed"), run.out());
+  }
+
+  @Test
   void severalFilesMakeATableWithTotals() throws IOException {
     Path broken = Files.writeString(folder.resolve("broken.xlsx"), "no workbook");
     Run run = recalc(List.of(log("good.xlsx", 1.05), log("bad.xlsx", 1085), broken));
