@@ -41,7 +41,7 @@ public final class FileTrouble {
     if (Files.isDirectory(path)) {
       return path + " is a folder where a file is due; name a file.";
     }
-    Path folder = Objects.requireNonNullElse(path.getParent(), Path.of("."));
+    Path folder = path.toAbsolutePath().getParent();
     for (Path over = e instanceof FileAlreadyExistsException ? path : folder;
         over != null;
         over = over.getParent()) {

@@ -17,8 +17,8 @@ final class InputOptions {
       paramLabel = "FILE",
       converter = FirstLine.class,
       description =
-          "Also take .xlsx, .xlsm and .xls files that are protected by a password, and protect the"
-              + " results by it again. The first line of FILE is the password.")
+          "Also take .xlsx, .xlsm and .xls files that are protected by a password. Results, if any"
+              + " are written, are protected by it again. The first line of FILE is the password.")
   private String password; // never itself on the command line, where others see it
 
   @Option(

@@ -255,7 +255,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   }
 
   /** Compares what the files hold: the same content is encrypted differently each time. */
-  private boolean holds(Path target, byte[] content, Encryption like) throws IOException {
+  private boolean holds(Path target, byte[] content, Encryption like) {
     try {
       return input.read(target).holds(content, like);
     } catch (FileRefused e) {
