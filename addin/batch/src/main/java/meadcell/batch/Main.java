@@ -74,6 +74,14 @@ public final class Main {
     commands.addSubcommand(new CommandLine.HelpCommand());
     commands.setOut(out);
     commands.setErr(err);
+    commands.setParameterExceptionHandler(
+        (exception, args) -> {
+          err.println("meadcell: " + exception.getMessage());
+          CommandLine.UnmatchedArgumentException.printSuggestions(exception, err);
+          CommandLine.Model.CommandSpec command = exception.getCommandLine().getCommandSpec();
+          err.println("\"" + command.qualifiedName() + " --help\" has the rest.");
+          return ExitCode.USAGE;
+        });
     commands.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
           if (main.debug) {

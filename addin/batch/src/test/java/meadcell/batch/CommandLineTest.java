@@ -22,6 +22,15 @@ class CommandLineTest {
   }
 
   @Test
+  void evalTakesAFormulaAsInACell() {
+    Run run = Run.of("eval", " =BARREL.VOLUME(50;64;81)");
+    assertEquals(ExitCode.OK, run.code());
+    assertEquals(Run.of("eval", "BARREL.VOLUME(50;64;81)").out(), run.out());
+    Run one = Run.of("eval", "=BARREL.VOLUME(50)");
+    assertTrue(one.out().contains("was given 1 argument;"), one.out());
+  }
+
+  @Test
   void evalTakesBothSeparatorsButNotMixed() {
     assertEquals(
         Run.of("eval", "GRAVITY.CORRECT(1.05;25)").out(),
@@ -92,6 +101,15 @@ class CommandLineTest {
   @Test
   void misunderstoodCommandLineIsUsage() {
     assertEquals(ExitCode.USAGE, Run.of("eval").code());
-    assertEquals(ExitCode.USAGE, Run.of("evaluate", "1").code());
+    Run unknown = Run.of("evaluate", "1");
+    assertEquals(ExitCode.USAGE, unknown.code());
+    assertTrue(unknown.err().contains("meadcell eval"), unknown.err());
+    Run noPlan = Run.of("fill", "log.xlsx");
+    assertEquals(ExitCode.USAGE, noPlan.code());
+    assertEquals(
+        List.of(
+            "meadcell: Missing required option: '--plan=PLAN'",
+            "\"meadcell fill --help\" has the rest."),
+        noPlan.err().lines().toList());
   }
 }

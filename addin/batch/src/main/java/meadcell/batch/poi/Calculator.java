@@ -45,10 +45,10 @@ public final class Calculator {
     evaluator = workbook.getCreationHelper().createFormulaEvaluator();
   }
 
-  /** Evaluates an expression as a user types it: arguments by {@code ;} or {@code ,}. */
+  /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
   public Answer evaluate(String expression) {
     try {
-      return formula(Separators.toCommas(expression.strip()));
+      return formula(Separators.toCommas(expression.strip().replaceFirst("^=", "")));
     } catch (Separators.Mixed e) {
       return new Answer(null, "#NAME?", e.getMessage());
     } catch (FormulaParseException e) {
