@@ -38,6 +38,9 @@ public interface BookSheet {
   /** The cells of the array formula that the cell is part of, or null. */
   Span array(Place place);
 
+  /** Whether a merged range shows another cell in its place. */
+  boolean isCovered(Place place);
+
   /** Puts a formula without a result. */
   void putFormula(Place place, String formula);
 

@@ -134,6 +134,12 @@ final class OdsSheet implements BookSheet {
   }
 
   @Override
+  public boolean isCovered(Place place) {
+    Element cell = grid.cell(place.row(), place.column());
+    return cell != null && OdsNames.is(cell, TABLE, "covered-table-cell");
+  }
+
+  @Override
   public boolean isHidden(int row) {
     Element line = grid.row(row);
     String visibility = line == null ? "" : line.getAttributeNS(TABLE, "visibility");

@@ -1,6 +1,7 @@
 package meadcell.batch.book;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
@@ -21,6 +22,7 @@ final class PoiSheet implements BookSheet {
 
   private final PoiBook<?> book;
   private final Sheet sheet;
+  private List<CellRangeAddress> merged; // the tool merges and splits none
 
   PoiSheet(PoiBook<?> book, Sheet sheet) {
     this.book = book;
@@ -113,12 +115,26 @@ final class PoiSheet implements BookSheet {
 
   @Override
   public Place mergedEnd(Place place) {
-    for (CellRangeAddress merged : sheet.getMergedRegions()) {
-      if (merged.isInRange(place.row(), place.column())) {
-        return new Place(merged.getLastRow(), merged.getLastColumn());
+    CellRangeAddress range = mergedAt(place);
+    return range == null ? place : new Place(range.getLastRow(), range.getLastColumn());
+  }
+
+  @Override
+  public boolean isCovered(Place place) {
+    CellRangeAddress range = mergedAt(place);
+    return range != null && !place.equals(new Place(range.getFirstRow(), range.getFirstColumn()));
+  }
+
+  private CellRangeAddress mergedAt(Place place) {
+    if (merged == null) {
+      merged = sheet.getMergedRegions();
+    }
+    for (CellRangeAddress range : merged) {
+      if (range.isInRange(place.row(), place.column())) {
+        return range;
       }
     }
-    return place;
+    return null;
   }
 
   @Override

@@ -56,6 +56,11 @@ final class XlsxSheet implements BookSheet {
     return rest.mergedEnd(place);
   }
 
+  @Override
+  public boolean isCovered(Place place) {
+    return rest.isCovered(place);
+  }
+
   // ---- reading ----------------------------------------------------------------------------
 
   @Override

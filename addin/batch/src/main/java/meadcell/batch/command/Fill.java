@@ -32,7 +32,8 @@ import picocli.CommandLine.Option;
           + " (a number format; optional) and Note (for people). In a formula [Header] is this row's"
           + " value under that header, [all Header] the whole column, {Label} the value beside or"
           + " below that label. A formula with a [Header] fills a column, any other the labelled"
-          + " cell. A sheet Names may give other spellings: a header, then its spellings.",
+          + " cell. A sheet Names may give other spellings: a header, then its spellings. Each line"
+          + " of the plan must find its place in at least one of the workbooks.",
       "",
       "A unit in a header, as in Temp (°F) or Vol (gal), is converted to the one that the function"
           + " takes. Readings typed as text (1.085 sg, 78F, 18,5) are read where they can mean only"
@@ -73,7 +74,8 @@ public final class Fill extends WorkbookCommand {
       return; // the one workbook is checked before it is written
     }
     Map<PlanRow, String> missing = new LinkedHashMap<>();
-    plan.rows().forEach(row -> missing.put(row, "no workbook could be read."));
+    plan.rows().forEach(row -> missing.put(row, ""));
+    boolean anyRead = false;
     for (Path file : files) {
       if (missing.isEmpty()) {
         return;
@@ -82,14 +84,18 @@ public final class Fill extends WorkbookCommand {
       try (Book book =
           Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
         Filler filler = filler(book, functions, null);
-        filler.run();
+        filler.find();
+        anyRead = true;
         missing.keySet().removeAll(filler.found());
-        missing.replaceAll((row, sentence) -> filler.whyNotFound(row));
+        missing.replaceAll(
+            (row, said) -> said.contains("Did you mean") ? said : filler.whyNotFound(row));
       } catch (IOException | FileRefused | RuntimeException e) {
         continue; // reported when its turn comes
       }
     }
-    requireNone(missing);
+    if (anyRead) {
+      requireNone(missing);
+    }
   }
 
   private static void requireNone(Map<PlanRow, String> missing) throws PlanMistake {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
@@ -82,6 +83,14 @@ public final class Filler {
 
   /** Fills the workbook in memory. */
   public Report run() {
+    find();
+    compute();
+    own.store(book);
+    return report;
+  }
+
+  /** Puts the formulas where they belong, without their results. */
+  public void find() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
@@ -90,9 +99,6 @@ public final class Filler {
         new SheetFiller(index, sheet, rows).fill();
       }
     }
-    compute();
-    own.store(book);
-    return report;
   }
 
   /** Whether the workbook now differs from what it was. */
@@ -140,9 +146,13 @@ public final class Filler {
             fillLabel(row);
           }
         } catch (SheetMap.Ambiguous e) {
-          remark(Report.Code.NOT_FOUND, "", row.result() + ": " + e.getMessage() + ".");
+          ambiguous(row, e);
         }
       }
+    }
+
+    private void ambiguous(PlanRow row, SheetMap.Ambiguous e) {
+      remark(Report.Code.NOT_FOUND, "", row.result() + ": " + e.getMessage() + ".");
     }
 
     private void remark(Report.Code code, String cell, String sentence) {
@@ -183,7 +193,11 @@ public final class Filler {
       }
       for (Table table : tables) {
         found.add(row);
-        fillColumn(row, table);
+        try {
+          fillColumn(row, table);
+        } catch (SheetMap.Ambiguous e) { // the next table may be clear
+          ambiguous(row, e);
+        }
       }
     }
 
@@ -192,16 +206,24 @@ public final class Filler {
       Set<String> known = map.names();
       String absent =
           needed.stream().filter(name -> !known.contains(name)).findFirst().orElse(null);
+      Optional<String> near = absent == null ? Optional.empty() : Nearest.to(absent, known);
       String sentence =
           absent == null
               ? "no row has all of its headers: " + String.join(", ", needed) + "."
-              : "\""
-                  + absent
-                  + "\" was not found."
-                  + Nearest.to(absent, known)
-                      .map(near -> " Did you mean \"" + near + "\"?")
-                      .orElse("");
+              : "\"" + asWritten(absent, row) + "\" was not found.";
+      if (near.isPresent()) {
+        sentence += " Did you mean \"" + near.get() + "\"?";
+        remark(Report.Code.NOT_FOUND, "", row.result() + ": " + sentence);
+      }
       missing.merge(row, sentence, (first, next) -> next.contains("Did you mean") ? next : first);
+    }
+
+    private String asWritten(String name, PlanRow row) {
+      return row.formula().references().stream()
+          .map(PlanFormula.Reference::name)
+          .filter(written -> name(written).equals(name))
+          .findFirst()
+          .orElse(name);
     }
 
     // ---- columns ----
@@ -212,7 +234,7 @@ public final class Filler {
       for (PlanFormula.Reference reference : row.formula().references()) {
         Input input =
             switch (reference.target()) {
-              case LABEL -> label(reference, table.headerRow());
+              case LABEL -> label(reference, table);
               case COLUMN -> wholeColumn(reference, table);
               case ROW -> null;
             };
@@ -225,7 +247,11 @@ public final class Filler {
         }
       }
       Place header = resultHeader(row, table);
+      String found = "column \"" + row.result() + "\" from " + header;
       if (!problem.isEmpty()) {
+        for (int r : table.rows()) {
+          clearOwn(row, new Place(r, header.column()), found);
+        }
         leaveEmpty(header, row.result() + " stays empty: " + problem);
         return;
       }
@@ -237,7 +263,6 @@ public final class Filler {
       }
       int typed = 0;
       Place firstTyped = null;
-      String found = "column \"" + row.result() + "\" from " + header;
       for (int r : table.rows()) {
         Place place = new Place(r, header.column());
         if (!fillCell(row, columns, place, fixed, found)) {
@@ -257,7 +282,7 @@ public final class Filler {
     }
 
     /** The result's column of a table: the one that is there, or a new one beside it. */
-    private Place resultHeader(PlanRow row, Table table) {
+    private Place resultHeader(PlanRow row, Table table) throws SheetMap.Ambiguous {
       String name = name(row.result());
       Table.Column column = table.columns().get(name);
       if (column != null) {
@@ -267,7 +292,7 @@ public final class Filler {
       sheet.putValue(header, row.result());
       sheet.copyStyle(new Place(table.headerRow(), table.lastColumn()), header, "");
       sheet.widen(header.column(), Math.max(NARROWEST, row.result().length() + 2));
-      map.add(header, row.result());
+      map.addColumn(table, header.column(), row.result());
       report.changed(
           new Report.Change(
               sheet.name(), header.a1(), row.result(), "new column", "", null, row.result()));
@@ -292,22 +317,34 @@ public final class Filler {
         problem = problem.isEmpty() ? input.problem() : problem;
         notes.append(notes.isEmpty() || input.note().isEmpty() ? "" : " ").append(input.note());
       }
-      CellContent before = sheet.content(place);
-      boolean isOwn = own.isOwn(before, place);
-      if (!anyValue || !problem.isEmpty()) {
-        if (isOwn) {
-          changeTo(row, place, found, before, null);
-          sheet.clear(place);
+      if (!anyValue) {
+        clearOwn(row, place, found);
+        unmark(place);
+        return true;
+      }
+      if (!problem.isEmpty()) {
+        if (!clearOwn(row, place, found)) {
+          return false;
         }
-        if (anyValue) {
-          leaveEmpty(place, row.result() + " stays empty: " + problem);
-        } else {
-          unmark(place);
-        }
+        leaveEmpty(place, row.result() + " stays empty: " + problem);
         return true;
       }
       String formula = row.formula().with(reference -> inputs.get(reference).formula());
       return put(row, place, formula, notes.toString(), found);
+    }
+
+    /** Empties a cell of ours; false where it holds something else. */
+    private boolean clearOwn(PlanRow row, Place place, String found) {
+      CellContent before = sheet.content(place);
+      if (before.isBlank()) {
+        return true;
+      }
+      if (!own.isOwn(sheet, place, before)) {
+        return false;
+      }
+      changeTo(row, place, found, before, null);
+      sheet.clear(place);
+      return true;
     }
 
     private Input cell(PlanFormula.Reference reference, Table.Column column, int row) {
@@ -316,14 +353,7 @@ public final class Filler {
     }
 
     private Table.Column column(PlanFormula.Reference reference, Table table) {
-      String name = name(reference.name());
-      Table.Column column = table.columns().get(name);
-      if (column != null) {
-        return column;
-      }
-      // a result of an earlier line, put beside the table
-      SheetMap.Heading heading = map.headingInRow(name, table.headerRow());
-      return new Table.Column(heading.place().column(), heading.header().unit().orElse(null));
+      return table.columns().get(name(reference.name()));
     }
 
     private Input wholeColumn(PlanFormula.Reference reference, Table table) {
@@ -338,9 +368,9 @@ public final class Filler {
 
     // ---- labels ----
 
-    private Input label(PlanFormula.Reference reference, int belowRow) throws SheetMap.Ambiguous {
+    private Input label(PlanFormula.Reference reference, Table table) throws SheetMap.Ambiguous {
       String name = name(reference.name());
-      Place place = map.labelled(name, belowRow);
+      Place place = map.labelled(name, table);
       if (place == null) {
         String hint =
             Nearest.to(name, map.names()).map(near -> " Did you mean \"" + near + "\"?").orElse("");
@@ -351,7 +381,7 @@ public final class Filler {
     }
 
     private void fillLabel(PlanRow row) throws SheetMap.Ambiguous {
-      Place place = map.labelled(name(row.result()), Integer.MAX_VALUE);
+      Place place = map.labelled(name(row.result()), null);
       if (place == null) {
         missing(row, List.of(name(row.result())));
         return;
@@ -362,7 +392,7 @@ public final class Filler {
       for (PlanFormula.Reference reference : row.formula().references()) {
         Input input =
             reference.target() == Target.LABEL
-                ? label(reference, Integer.MAX_VALUE)
+                ? label(reference, null)
                 : wholeColumn(reference, onlyTable(row));
         if (!input.problem().isEmpty()) {
           leaveEmpty(place, row.result() + " stays empty: " + input.problem());
@@ -395,8 +425,9 @@ public final class Filler {
 
     private boolean put(PlanRow row, Place place, String formula, String note, String found) {
       CellContent before = sheet.content(place);
-      boolean same = formula.equals(before.formula());
-      boolean free = before.isBlank() || same || own.isOwn(before, place) || options.overwrite();
+      boolean same = isSame(formula, before.formula());
+      boolean free =
+          before.isBlank() || same || own.isOwn(sheet, place, before) || options.overwrite();
       BookSheet.Span array = sheet.array(place);
       boolean isPartOfMore = array != null && !array.first().equals(array.last());
       if (!free || isPartOfMore) {
@@ -505,7 +536,7 @@ public final class Filler {
     BookSheet sheet = book.sheets().get(cell.sheet);
     boolean sameValue = result.equals(cell.before.value());
     boolean sameFormula =
-        options.values() ? !cell.before.isFormula() : cell.formula.equals(cell.before.formula());
+        options.values() ? !cell.before.isFormula() : isSame(cell.formula, cell.before.formula());
     if (options.values()) {
       sheet.clear(cell.place);
       sheet.putValue(cell.place, result);
@@ -513,8 +544,9 @@ public final class Filler {
       sheet.putValue(cell.place, result);
     }
     own.add(
-        new CellContent(result, options.values() ? null : cell.formula, CellContent.Look.PLAIN),
-        cell.place);
+        sheet,
+        cell.place,
+        new CellContent(result, options.values() ? null : cell.formula, CellContent.Look.PLAIN));
     if (sameValue && sameFormula) {
       report.unchanged();
     } else {
@@ -526,6 +558,11 @@ public final class Filler {
       report.remark(Report.Code.UNDERSTOOD, sheet.name(), cell.place.a1(), cell.formula, cell.note);
       mark(sheet, cell.place, cell.note);
     }
+  }
+
+  /** Some files keep no blanks between arguments. */
+  private static boolean isSame(String formula, String stored) {
+    return stored != null && formula.replace(" ", "").equals(stored.replace(" ", ""));
   }
 
   private Report.Change change(Written cell, BookSheet sheet, Object after) {

@@ -88,7 +88,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           ? gravity(name, place, text, catalogue)
           : text(name, place, text, from, target);
     }
-    if (content.value() == null) { // a formula of this run, not yet computed
+    if (content.value() == null) { // a formula without a stored result; it is computed
       return plain(converted(written, from, target));
     }
     double number = (Double) content.value();

@@ -8,15 +8,16 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
 import meadcell.batch.plan.Figures;
 import meadcell.batch.poi.RelativeForm;
 
 /**
- * Which cells are Meadcell's own, remembered in a document property as hashes of their formulas in
- * relative form (or of their values), so that rows may be inserted or sorted in between, and a
- * number that a person typed is never taken for one of ours.
+ * Which cells are Meadcell's own, remembered in a document property as hashes: of their formulas in
+ * relative form, so that rows may be inserted or sorted in between; of plain values with their
+ * place, so that a number that a person typed is never taken for one of ours.
  */
 final class OwnCells {
   private static final String PROPERTY = "Meadcell cells";
@@ -33,32 +34,31 @@ final class OwnCells {
   }
 
   /** Whether the cell holds what an earlier run put there. */
-  boolean isOwn(CellContent content, Place place) {
-    return !before.isEmpty() && before.contains(hash(content, place));
+  boolean isOwn(BookSheet sheet, Place place, CellContent content) {
+    return !before.isEmpty() && before.contains(hash(sheet, place, content));
   }
 
-  void add(CellContent content, Place place) {
-    now.add(hash(content, place));
+  void add(BookSheet sheet, Place place, CellContent content) {
+    now.add(hash(sheet, place, content));
   }
 
   /** Stores the cells of this run; those of other plans stay known. */
-  boolean store(Book book) {
+  void store(Book book) {
     Set<String> all = new TreeSet<>(before);
-    if (!all.addAll(now)) {
-      return false;
+    if (all.addAll(now)) {
+      book.property(PROPERTY, all.stream().collect(Collectors.joining(" ")));
     }
-    book.property(PROPERTY, all.stream().collect(Collectors.joining(" ")));
-    return true;
   }
 
-  private String hash(CellContent content, Place place) {
+  private String hash(BookSheet sheet, Place place, CellContent content) {
     if (content.isFormula()) {
       String form = RelativeForm.of(content.formula(), place.row(), place.column());
       return forms.computeIfAbsent(
           form, text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
     }
-    return hash(
-        content.value() instanceof Double number ? Figures.of(number) : "" + content.value());
+    Object value = content.value();
+    String figures = value instanceof Double number ? Figures.of(number) : "" + value;
+    return hash(sheet.name() + "!" + place + "=" + figures);
   }
 
   private static String hash(String text) {

@@ -34,6 +34,9 @@ final class SheetMap {
   private final TreeMap<Integer, List<Heading>> headings = new TreeMap<>();
   private final Map<Set<String>, List<Table>> known = new HashMap<>();
 
+  /** New columns, by the header cell where their table begins. */
+  private final Map<Place, Map<String, Table.Column>> added = new HashMap<>();
+
   SheetMap(BookSheet sheet, Names names) {
     this.sheet = sheet;
     this.names = names;
@@ -48,18 +51,21 @@ final class SheetMap {
     }
   }
 
-  void add(Place place, String text) {
+  private void add(Place place, String text) {
     headings
         .computeIfAbsent(place.row(), row -> new ArrayList<>())
         .add(new Heading(place, names.read(text)));
   }
 
-  /** A header that is known to stand in a row. */
-  Heading headingInRow(String name, int row) {
-    return headings.get(row).stream()
-        .filter(heading -> heading.header.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException(name + " is not in row " + row));
+  /** Notes a new column of a table; later lines of the plan find it there. */
+  void addColumn(Table table, int column, String text) {
+    Header header = names.read(text);
+    Table.Column result = new Table.Column(column, header.unit().orElse(null));
+    added.computeIfAbsent(table.start(), start -> new HashMap<>()).put(header.name(), result);
+    known.values().stream()
+        .flatMap(List::stream)
+        .filter(other -> other.start().equals(table.start()))
+        .forEach(other -> other.columns().put(header.name(), result));
   }
 
   /** All names on the sheet, for suggestions. */
@@ -138,6 +144,7 @@ final class SheetMap {
       lastColumn = Math.max(lastColumn, heading.place.column());
     }
     int firstColumn = run.get(0).place.column();
+    boolean firstIsNeeded = needed.contains(run.get(0).header.name());
     while (isHeaderContinued(firstRow, firstColumn, lastColumn)) {
       for (Heading heading : headings.get(firstRow)) {
         Header second = heading.header;
@@ -149,7 +156,8 @@ final class SheetMap {
       }
       firstRow++;
     }
-    List<Integer> rows = dataRows(firstRow, firstColumn, lastColumn, needed);
+    List<Integer> rows = dataRows(firstRow, firstColumn, lastColumn, needed, firstIsNeeded);
+    columns.putAll(added.getOrDefault(new Place(headerRow, firstColumn), Map.of()));
     return new Table(headerRow, rows, firstColumn, lastColumn, columns);
   }
 
@@ -174,9 +182,11 @@ final class SheetMap {
 
   /**
    * A table goes on over blank rows, until another header row or the end of the sheet. Where its
-   * first column holds dates or numbers, a row that has a word there is no data: a label, a total.
+   * first column holds dates or numbers, a row that has a word there is no data: a label, a total;
+   * unless that column is itself needed, and the word a reading that failed.
    */
-  private List<Integer> dataRows(int firstRow, int first, int last, Collection<String> needed) {
+  private List<Integer> dataRows(
+      int firstRow, int first, int last, Collection<String> needed, boolean firstIsNeeded) {
     List<Integer> rows = new ArrayList<>();
     int lastFilled = firstRow - 1;
     boolean numbered = false;
@@ -193,7 +203,7 @@ final class SheetMap {
         lastFilled = row;
         boolean word = isWord(new Place(row, first));
         numbered = rows.isEmpty() ? !word : numbered;
-        if (!word || !numbered) {
+        if (!word || !numbered || firstIsNeeded) {
           rows.add(row);
         }
       }
@@ -215,18 +225,37 @@ final class SheetMap {
     return true;
   }
 
-  /** The first column right of a table that is free from its header row down. */
-  int freeColumn(Table table) {
+  /**
+   * The first column right of a table that is free from its header row down. Between two tables
+   * side by side one blank column stays.
+   */
+  int freeColumn(Table table) throws Ambiguous {
+    int end = Integer.MAX_VALUE;
+    for (Heading heading : headings.get(table.headerRow())) {
+      if (heading.place.column() > table.lastColumn()) {
+        end = Math.min(end, heading.place.column() - 1);
+      }
+    }
+    Map<String, Table.Column> own = added.getOrDefault(table.start(), Map.of());
     int column = table.lastColumn() + 1;
-    while (!isFree(table, column)) {
+    while (own.values().stream().map(Table.Column::index).anyMatch(Set.of(column)::contains)
+        || !isFree(table, column)) {
       column++;
+    }
+    if (column >= end) {
+      throw new Ambiguous(
+          "there is no room between this table and the next one in row "
+              + (table.headerRow() + 1)
+              + "; insert columns in front of "
+              + new Place(table.headerRow(), end + 1));
     }
     return column;
   }
 
   private boolean isFree(Table table, int column) {
     for (int row = table.headerRow(); row <= table.lastRow(); row++) {
-      if (!sheet.content(new Place(row, column)).isBlank()) {
+      Place place = new Place(row, column);
+      if (!sheet.content(place).isBlank() || sheet.isCovered(place)) {
         return false;
       }
     }
@@ -235,8 +264,13 @@ final class SheetMap {
 
   // ---- labels -----------------------------------------------------------------------------
 
-  /** The cell beside or below a label; the nearest label above {@code belowRow} wins. */
-  Place labelled(String name, int belowRow) throws Ambiguous {
+  /**
+   * The cell beside or below a label. For a table it is the nearest label above it, one over its
+   * own columns before any other.
+   *
+   * @param table null for a cell that stands by itself
+   */
+  Place labelled(String name, Table table) throws Ambiguous {
     List<Place> found = new ArrayList<>();
     for (List<Heading> row : headings.values()) {
       for (Heading heading : row) {
@@ -245,15 +279,25 @@ final class SheetMap {
         }
       }
     }
-    List<Place> above = found.stream().filter(place -> place.row() < belowRow).toList();
-    if (!above.isEmpty()) {
-      found = above.subList(above.size() - 1, above.size());
+    if (table != null) {
+      found = nearest(found, table);
     }
     if (found.size() > 1) {
       throw new Ambiguous(
           "the label \"" + name + "\" stands at " + found.get(0) + " and at " + found.get(1));
     }
     return found.isEmpty() ? null : valueOf(found.get(0));
+  }
+
+  private static List<Place> nearest(List<Place> labels, Table table) {
+    List<Place> above = labels.stream().filter(p -> p.row() < table.headerRow()).toList();
+    List<Place> over = above.stream().filter(p -> table.spans(p.column())).toList();
+    List<Place> nearer = over.isEmpty() ? above : over;
+    if (nearer.isEmpty()) {
+      return labels;
+    }
+    int row = nearer.get(nearer.size() - 1).row();
+    return nearer.stream().filter(place -> place.row() == row).toList();
   }
 
   /** The unit written in a label whose value is at a place. */

@@ -2,6 +2,7 @@ package meadcell.batch.fill;
 
 import java.util.List;
 import java.util.Map;
+import meadcell.batch.book.Place;
 import meadcell.batch.plan.Header;
 import meadcell.batch.plan.Unit;
 
@@ -24,6 +25,15 @@ record Table(
    * @param unit the unit its header names, or null
    */
   record Column(int index, Unit unit) {}
+
+  /** The header cell where it begins. */
+  Place start() {
+    return new Place(headerRow, firstColumn);
+  }
+
+  boolean spans(int column) {
+    return column >= firstColumn && column <= lastColumn;
+  }
 
   /** The last row that holds data, or the header row where none does. */
   int lastRow() {

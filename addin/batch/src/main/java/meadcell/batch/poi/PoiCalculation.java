@@ -75,6 +75,9 @@ public final class PoiCalculation implements Book.Calculation {
         root = root.getCause();
       }
       throw new Book.CannotCalculate(root.getMessage());
+    } catch (FormulaParseException e) {
+      throw new Book.CannotCalculate(
+          "the formula cannot be read; check its brackets, signs and separators.");
     } catch (RuntimeException | StackOverflowError e) {
       // POI has its own gaps; each costs one cell, which its owner is told of
       throw new Book.CannotCalculate(e.getMessage() == null ? e.toString() : e.getMessage());
@@ -92,7 +95,10 @@ public final class PoiCalculation implements Book.Calculation {
     }
   }
 
-  private static Object plain(ValueEval value) {
+  private static Object plain(ValueEval value) throws Book.CannotCalculate {
+    if (value == ErrorEval.CIRCULAR_REF_ERROR) {
+      throw new Book.CannotCalculate("it rests on itself.");
+    }
     if (value instanceof BoolEval truth) {
       return truth.getBooleanValue();
     }
@@ -254,7 +260,7 @@ public final class PoiCalculation implements Book.Calculation {
     }
   }
 
-  /** A cell; a formula that is not live looks like the plain value it last gave. */
+  /** A cell; a formula that is not live looks like the plain value it last gave, if it has one. */
   private final class CellView implements EvaluationCell {
     private record Key(int sheet, Place place) {}
 
@@ -290,9 +296,10 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public CellType getCellType() {
-      return content.isFormula() && live.isLive(sheet.index, place.row(), place.column())
-          ? CellType.FORMULA
-          : getCachedFormulaResultType();
+      boolean isComputed =
+          content.isFormula()
+              && (content.value() == null || live.isLive(sheet.index, place.row(), place.column()));
+      return isComputed ? CellType.FORMULA : getCachedFormulaResultType();
     }
 
     @Override

@@ -23,6 +23,7 @@ import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -297,5 +298,116 @@ class FillTest {
     assertTrue(run.err().contains("protected"), run.err());
     Files.writeString(folder.resolve(".~lock.log.xlsx#"), "");
     assertEquals(ExitCode.REFUSED, fill("--in-place").code());
+  }
+
+  @Test
+  void tablesSideBySideHaveTheirOwnLabelsAndResults() throws IOException {
+    rows(sheet, 0, row("OG", 1.1, null, null, null, null, "OG", 1.12), row());
+    rows(sheet, 3, row("SG", "Temp", null, null, null, null, "SG", "Temp"));
+    rows(sheet, 4, row(1.09, 20, null, null, null, null, 1.11, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    plan("*", "ABV", "ALCOHOL.ABV({OG}; [True SG])");
+    Workbook filled = filled();
+    assertEquals("ALCOHOL.ABV($B$1, C5)", cell(filled, "HH-22", "D5").getCellFormula());
+    assertEquals("ALCOHOL.ABV($H$1, I5)", cell(filled, "HH-22", "J5").getCellFormula());
+    save(filled, folder.resolve("log.xlsx"));
+    Run again = fill("--in-place");
+    assertTrue(again.out().contains("0 cells changed, 4 as before"), again.out() + again.err());
+  }
+
+  @Test
+  void tablesTooCloseToEachOtherAreLeftAlone() throws IOException {
+    rows(sheet, 0, row("OG", 1.1), row());
+    rows(sheet, 3, row("SG", "Temp", null, "SG", "Temp"), row(1.09, 20, null, 1.11, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("insert columns in front of D4"), run.err());
+    Workbook filled = open(folder.resolve("log.xlsx"));
+    assertNull(cell(filled, "HH-22", "C5"));
+    assertEquals("GRAVITY.CORRECT(D5, E5)", cell(filled, "HH-22", "F5").getCellFormula());
+  }
+
+  @Test
+  void formulasWithoutAStoredResultAreComputed() throws IOException {
+    oneTable(row(1, "=1.04+0.01", 18));
+    plan("*", "True SG", CORRECT);
+    assertEquals(corrected(1.05, 18), cell(filled(), "HH-22", "D6").getNumericCellValue());
+  }
+
+  @Test
+  void typedNumbersStayThoughEqualToAnEarlierResult() throws IOException {
+    oneTable(row(1, 1.08, 20), row(2, 1.07, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    fill("--in-place", "--write", "values");
+    Workbook changed = open(folder.resolve("log.xlsx"));
+    double first = cell(changed, "HH-22", "D6").getNumericCellValue();
+    cell(changed, "HH-22", "D7").setCellValue(first);
+    save(changed, folder.resolve("log.xlsx"));
+    Run again = fill("--in-place", "--write", "values");
+    assertTrue(again.err().contains("what a person typed"), again.err());
+    Workbook after = open(folder.resolve("log.xlsx"));
+    assertEquals(first, cell(after, "HH-22", "D7").getNumericCellValue());
+  }
+
+  @Test
+  void oldResultsGoWhenTheirInputIsGone() throws IOException {
+    oneTable(row(1, 1.08, 20));
+    plan("*", "ABV", "ALCOHOL.ABV({OG}; [SG])");
+    fill("--in-place", "--write", "values");
+    Workbook changed = open(folder.resolve("log.xlsx"));
+    cell(changed, "HH-22", "B3").setCellValue("nothing yet");
+    save(changed, folder.resolve("log.xlsx"));
+    fill("--in-place", "--write", "values");
+    Workbook after = open(folder.resolve("log.xlsx"));
+    assertEquals(CellType.BLANK, cell(after, "HH-22", "D6").getCellType());
+  }
+
+  @Test
+  void nothingIsPutUnderMergedCells() throws IOException {
+    oneTable(row(1, 1.08, 20), row(2, 1.07, 20));
+    sheet.getRow(4).createCell(3).setCellValue("Notes");
+    sheet.getRow(5).createCell(3).setCellValue("a long note");
+    sheet.addMergedRegion(CellRangeAddress.valueOf("D6:F7"));
+    plan("*", "True SG", CORRECT);
+    assertEquals(corrected(1.08, 20), cell(filled(), "HH-22", "G6").getNumericCellValue());
+  }
+
+  @Test
+  void failedReadingInTheFirstColumnIsNoted() throws IOException {
+    rows(sheet, 0, row("SG", "Temp"), row(1.09, 20), row("not read", 20), row(1.07, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("C3: True SG stays empty"), run.err());
+  }
+
+  @Test
+  void typedResultBesideAFailedReadingIsKept() throws IOException {
+    oneTable(row(1, 1.08, 20), row(2, "not read", 20));
+    sheet.getRow(4).createCell(3).setCellValue("True SG");
+    sheet.getRow(6).createCell(3).setCellValue(1.065);
+    plan("*", "True SG", CORRECT);
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("1 cell of True SG hold"), run.err());
+    assertFalse(run.err().contains("stays empty"), run.err());
+  }
+
+  @Test
+  void ofManyUnreadableFilesEachIsTold() throws IOException {
+    plan("*", "True SG", CORRECT);
+    save(plan, folder.resolve("plan.xlsx"));
+    Path first = Files.write(folder.resolve("a.xlsx"), new byte[0]);
+    Path second = Files.writeString(folder.resolve("b.xlsx"), "no workbook");
+    Run run =
+        Run.of(
+            "fill",
+            first.toString(),
+            second.toString(),
+            "--plan",
+            folder.resolve("plan.xlsx").toString(),
+            "--out",
+            folder.resolve("out").toString());
+    assertEquals(ExitCode.REFUSED, run.code());
+    assertTrue(run.err().contains("a.xlsx: refused"), run.err());
+    assertTrue(run.err().contains("b.xlsx: refused"), run.err());
   }
 }
