@@ -44,8 +44,13 @@ public final class SafeFile {
     }
   }
 
-  /** Writes {@code target} in one step; {@code like} lends its permissions. */
-  public static void write(Path target, Path like, Content content)
+  /**
+   * Writes {@code target} in one step.
+   *
+   * @param like lends its permissions
+   * @param backup receives the file that is replaced, once the new one is whole; null for none
+   */
+  public static void write(Path target, Path like, Path backup, Content content)
       throws IOException, FileRefused {
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = Files.createTempFile(folder, ".meadcell-", ".tmp");
@@ -58,6 +63,9 @@ public final class SafeFile {
       }
       readBack(temporary);
       copyPermissions(like, temporary);
+      if (backup != null) {
+        Files.copy(target, backup);
+      }
       move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);

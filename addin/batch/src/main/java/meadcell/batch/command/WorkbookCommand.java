@@ -240,9 +240,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
     if (exists && holds(target, result, source)) {
       return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
     }
-    if (inPlace) {
-      Files.copy(file, freeBackup(file));
-    } else if (exists && !force) {
+    if (exists && !inPlace && !force) {
       return FileResult.failed(
           file,
           target,
@@ -250,7 +248,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
           target + " is there already and differs; --force replaces it.");
     }
     byte[] sealed = source.sealed(result);
-    SafeFile.write(target, file, stream -> stream.write(sealed));
+    SafeFile.write(target, file, inPlace ? freeBackup(file) : null, s -> s.write(sealed));
     return FileResult.of(file, target, FileResult.Status.WRITTEN, report);
   }
 
