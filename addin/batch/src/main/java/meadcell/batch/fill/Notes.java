@@ -1,0 +1,33 @@
+package meadcell.batch.fill;
+
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.Place;
+
+/** The notes that filling leaves at cells. */
+final class Notes {
+  private static final String AUTHOR = "Meadcell";
+
+  private boolean changed;
+
+  boolean areChanged() {
+    return changed;
+  }
+
+  /** Puts a note, but never over a person's. */
+  void mark(BookSheet sheet, Place place, String text) {
+    BookSheet.Note note = new BookSheet.Note(AUTHOR, text);
+    var before = sheet.note(place);
+    if (before.isEmpty() || before.get().author().equals(AUTHOR) && !before.get().equals(note)) {
+      sheet.putNote(place, note);
+      changed = true;
+    }
+  }
+
+  /** Removes a note of ours. */
+  void unmark(BookSheet sheet, Place place) {
+    if (sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
+      sheet.removeNote(place);
+      changed = true;
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package meadcell.batch.fill;
+
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Reads;
+import meadcell.batch.plan.PlanRow;
+import meadcell.batch.report.Report;
+
+/**
+ * A cell that a formula was put into.
+ *
+ * @param found how its place was found
+ * @param note how its inputs were read, where that is not plain; empty otherwise
+ */
+record Written(
+    int sheet,
+    Place place,
+    PlanRow row,
+    String found,
+    String formula,
+    CellContent before,
+    String note) {
+
+  Reads.Area area() {
+    return new Reads.Area(sheet, place.row(), place.row(), place.column(), place.column());
+  }
+
+  /** Whether the formula stood there already. */
+  boolean isSameFormula() {
+    return isSame(formula, before.formula());
+  }
+
+  /** Some files keep no blanks between arguments. */
+  static boolean isSame(String formula, String stored) {
+    return stored != null && formula.replace(" ", "").equals(stored.replace(" ", ""));
+  }
+
+  Report.Change changeTo(Object after, BookSheet sheet) {
+    return new Report.Change(
+        sheet.name(), place.a1(), row.result(), found, formula, before.value(), after);
+  }
+}
