@@ -51,9 +51,6 @@ public interface Book extends AutoCloseable {
 
   void property(String name, String value);
 
-  /** Whether anything was changed since it was opened. */
-  boolean isChanged();
-
   /** What a user should know about the file, such as a signature that a change makes invalid. */
   List<String> caveats();
 

@@ -19,13 +19,6 @@ public final class CellSet implements Book.Live {
     return rows != null && rows.get(row);
   }
 
-  /** Whether any cell of a column between two rows, both included, is in the set. */
-  public boolean containsAny(int sheet, int firstRow, int lastRow, int column) {
-    BitSet rows = columns.get(new Column(sheet, column));
-    int next = rows == null ? -1 : rows.nextSetBit(firstRow);
-    return next >= 0 && next <= lastRow;
-  }
-
   public boolean isEmpty() {
     return columns.isEmpty();
   }

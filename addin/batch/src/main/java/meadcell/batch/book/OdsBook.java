@@ -53,7 +53,6 @@ final class OdsBook implements Book {
   private final Map<StyleKey, String> styles = new HashMap<>();
   private final Set<String> columnStyles = new HashSet<>();
   private final LocalDate nullDate;
-  private boolean changed;
   private boolean metaChanged;
 
   OdsBook(byte[] bytes) throws IOException, FileRefused {
@@ -108,10 +107,6 @@ final class OdsBook implements Book {
     return name;
   }
 
-  void touch() {
-    changed = true;
-  }
-
   @Override
   public List<OdsSheet> sheets() {
     return sheets;
@@ -126,18 +121,12 @@ final class OdsBook implements Book {
     spreadsheet.insertBefore(
         table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());
     sheets.add(new OdsSheet(this, table));
-    touch();
     return sheets.get(sheets.size() - 1);
   }
 
   @Override
   public Calculation calculation(CatalogueFunctions functions, Live live) {
     return new PoiCalculation(sheets, ShadowWorkbook.of(this), functions, live);
-  }
-
-  @Override
-  public boolean isChanged() {
-    return changed;
   }
 
   @Override
@@ -178,7 +167,6 @@ final class OdsBook implements Book {
     }
     property.setTextContent(value);
     metaChanged = true;
-    touch();
   }
 
   // ---- styles -----------------------------------------------------------------------------

@@ -172,7 +172,6 @@ final class OdsSheet implements BookSheet {
   // ---- writing ----------------------------------------------------------------------------
 
   private Element cellToWrite(Place place) {
-    book.touch();
     Element cell = grid.ownCell(place.row(), place.column());
     known.remove(cell);
     return cell;
@@ -266,7 +265,6 @@ final class OdsSheet implements BookSheet {
 
   @Override
   public void widen(int column, int characters) {
-    book.touch();
     grid.ownColumn(column)
         .setAttributeNS(
             TABLE, "table:style-name", book.columnStyle(characters * MILLIMETRES_A_CHARACTER));

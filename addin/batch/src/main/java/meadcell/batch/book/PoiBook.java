@@ -21,7 +21,6 @@ abstract class PoiBook<W extends Workbook> implements Book {
   final List<BookSheet> sheets = new ArrayList<>();
   private final Map<StyleKey, Integer> styles = new HashMap<>();
   private CellContent.Look[] looks = new CellContent.Look[0];
-  private boolean changed;
 
   PoiBook(W workbook) {
     this.workbook = workbook;
@@ -35,15 +34,6 @@ abstract class PoiBook<W extends Workbook> implements Book {
   @Override
   public Calculation calculation(CatalogueFunctions functions, Live live) {
     return new PoiCalculation(sheets, workbook, functions, live);
-  }
-
-  @Override
-  public boolean isChanged() {
-    return changed;
-  }
-
-  void touch() {
-    changed = true;
   }
 
   CellContent.Look look(int style) {

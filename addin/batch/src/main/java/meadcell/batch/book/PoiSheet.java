@@ -56,7 +56,6 @@ final class PoiSheet implements BookSheet {
   }
 
   private Cell cellToWrite(Place place) {
-    book.touch();
     Row line = sheet.getRow(place.row());
     if (line == null) {
       line = sheet.createRow(place.row());
@@ -204,7 +203,6 @@ final class PoiSheet implements BookSheet {
   public void widen(int column, int characters) {
     if (sheet.getColumnWidth(column) == WIDTH_UNIT * sheet.getDefaultColumnWidth()) {
       sheet.setColumnWidth(column, WIDTH_UNIT * characters);
-      book.touch();
     }
   }
 

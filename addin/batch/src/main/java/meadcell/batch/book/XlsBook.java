@@ -21,7 +21,6 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
 
   @Override
   public BookSheet addSheet(String name) {
-    touch();
     BookSheet sheet = new PoiSheet(this, workbook.createSheet(name));
     sheets.add(sheet);
     return sheet;
@@ -52,7 +51,6 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
     CustomProperties properties = properties();
     properties.put(name, value);
     workbook.getDocumentSummaryInformation().setCustomProperties(properties);
-    touch();
   }
 
   @Override

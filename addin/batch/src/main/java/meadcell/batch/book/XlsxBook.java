@@ -97,7 +97,6 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
 
   @Override
   public BookSheet addSheet(String name) {
-    touch();
     XlsxSheet sheet = new XlsxSheet(this, workbook.createSheet(name), new XlsxCells());
     sheets.add(sheet);
     return sheet;
@@ -125,7 +124,6 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
       properties().addProperty(name, value);
     }
     propertiesChanged = true;
-    touch();
   }
 
   @Override

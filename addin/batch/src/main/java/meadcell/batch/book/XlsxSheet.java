@@ -108,7 +108,6 @@ final class XlsxSheet implements BookSheet {
 
   private XlsxCell cellToWrite(Place place) {
     changed = true;
-    book.touch();
     cells.lineToWrite(place.row()).isChanged = true;
     XlsxCell cell = cells.cellToWrite(place.row(), place.column());
     cell.isChanged = true;
@@ -190,7 +189,6 @@ final class XlsxSheet implements BookSheet {
   public void widen(int column, int characters) {
     widths.put(column, characters);
     changed = true;
-    book.touch();
   }
 
   // ---- notes ------------------------------------------------------------------------------

@@ -36,18 +36,13 @@ public final class Freeze extends WorkbookCommand {
     for (FormulaCell formula : affected) {
       BookSheet sheet = book.sheets().get(formula.sheet());
       CellContent content = sheet.content(formula.place());
-      if (content.isFormula() && Recalculation.isOurs(formula, functions)) {
+      boolean hasValue = content.value() != null; // else nothing would be left of the formula
+      if (content.isFormula() && hasValue && Recalculation.isOurs(formula, functions)) {
         sheet.freeze(formula.place());
         frozen.add(sheet.name() + "!" + formula.place());
         report.changed(
-            new Report.Change(
-                sheet.name(),
-                formula.place().a1(),
-                "",
-                "formula",
-                "",
-                content.formula(),
-                content.value()));
+            Report.Change.ofFormula(
+                sheet.name(), formula.place().a1(), "", content.formula(), content.value()));
       }
     }
     computed.changes().stream()

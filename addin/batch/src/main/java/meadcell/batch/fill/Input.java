@@ -24,6 +24,7 @@ import meadcell.catalogue.Refusal;
  * @param isBlank whether the cell holds nothing
  */
 record Input(String formula, String note, String problem, boolean isBlank) {
+  // beyond these a number is a gravity on another scale, as 1085 is (common practice, no source)
   private static final double LEAST_GRAVITY = 0.9;
   private static final double MOST_GRAVITY = 1.3;
 

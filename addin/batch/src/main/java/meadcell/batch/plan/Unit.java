@@ -6,7 +6,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Units as people write them in headers and behind readings. Gallons are US gallons. */
+/**
+ * Units as people write them in headers and behind readings. Gallons are US gallons. All factors
+ * are exact by definition: the inch of 2.54 cm, the pound of 0.45359237 kg, the gallon of 231 cubic
+ * inches, standard gravity of 9.80665 m/s² (NIST Special Publication 811, appendix B; from memory).
+ */
 public enum Unit {
   CELSIUS(Dimension.TEMPERATURE, 1, "°C", "c", "degc", "celsius"),
   FAHRENHEIT(Dimension.TEMPERATURE, 1 / 1.8, "°F", "f", "degf", "fahrenheit"),

@@ -74,11 +74,7 @@ public final class Affected {
   /** The formulas for which a condition holds, and those that rest on them. */
   public List<FormulaCell> from(Predicate<FormulaCell> condition) {
     formulas.stream().filter(condition).forEach(this::affect);
-    if (!affected.isEmpty()) {
-      formulas.stream().filter(formula -> formula.reads.anything()).forEach(this::affect);
-    }
-    spread();
-    return affected;
+    return spread();
   }
 
   /** The formulas that rest on some cells. */
@@ -89,14 +85,14 @@ public final class Affected {
     for (Reads.Area cell : changed) {
       pending.add(new Address(cell.sheet(), cell.firstRow(), cell.firstColumn()));
     }
-    if (!changed.isEmpty()) {
-      formulas.stream().filter(formula -> formula.reads.anything()).forEach(this::affect);
-    }
-    spread();
-    return affected;
+    return spread();
   }
 
-  private void spread() {
+  /** All that rests on the pending cells; what may read anything rests on them, too. */
+  private List<FormulaCell> spread() {
+    if (!pending.isEmpty()) {
+      formulas.stream().filter(formula -> formula.reads.anything()).forEach(this::affect);
+    }
     while (!pending.isEmpty()) {
       Address cell = pending.poll();
       readers.getOrDefault(cell, List.of()).forEach(this::affect);
@@ -106,6 +102,7 @@ public final class Affected {
         }
       }
     }
+    return affected;
   }
 
   private void affect(FormulaCell formula) {

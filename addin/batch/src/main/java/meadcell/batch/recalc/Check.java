@@ -21,13 +21,18 @@ import meadcell.catalogue.Refusal;
 /** Looks through a workbook for what its owner should see; changes nothing on file. */
 public final class Check {
   private static final Set<String> GRAVITY_HEADERS = Set.of("sg", "gravity", "hydrometer", "fg");
+
+  // bounds for a second look, common practice, no source
   private static final double LEAST_GRAVITY = 0.98;
   private static final double MOST_GRAVITY = 1.2;
 
   private static final Pattern ASKS_FOR_BLANKS =
       Pattern.compile("ISBLANK|COUNT|ISNUMBER|=\"\"|<>\"\"", Pattern.CASE_INSENSITIVE);
 
-  /** A rise that no ferment shows between two readings, and no hydrometer misses. */
+  /**
+   * A rise that no ferment shows between two readings, and no hydrometer misses (common practice,
+   * no source).
+   */
   private static final double STEP = 0.02;
 
   private final Book book;

@@ -142,11 +142,9 @@ public final class Recalculation {
     }
     sheet.putValue(formula.place(), outcome);
     report.changed(
-        new Report.Change(
+        Report.Change.ofFormula(
             sheet.name(),
             formula.place().a1(),
-            "",
-            "formula",
             formula.content().formula(),
             formula.content().value(),
             outcome));

@@ -46,7 +46,14 @@ public final class Report {
       String found,
       String formula,
       Object before,
-      Object after) {}
+      Object after) {
+
+    /** A change of a cell that was found by the formula in it. */
+    public static Change ofFormula(
+        String sheet, String cell, String formula, Object before, Object after) {
+      return new Change(sheet, cell, "", "formula", formula, before, after);
+    }
+  }
 
   private final List<Change> changes = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();

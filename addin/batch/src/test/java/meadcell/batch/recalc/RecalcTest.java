@@ -173,6 +173,16 @@ class RecalcTest {
   }
 
   @Test
+  void freezeKeepsAFormulaThatHasNoValueToLeave() throws IOException {
+    book.setCellFormulaValidation(false);
+    String formula = "GRAVITY.TOBRIX(A1)+_xlfn.LET(_xlpm.x,1,_xlpm.x)";
+    rows(sheet, 0, row(1.04, "=" + formula, "=GRAVITY.TOBRIX(A1)"));
+    Workbook after = run("freeze");
+    assertEquals(formula, cell(after, "log", "B1").getCellFormula());
+    assertEquals(CellType.NUMERIC, cell(after, "log", "C1").getCellType());
+  }
+
+  @Test
   void fillComputesAgainWhatRestsOnTheFilledCells() throws IOException {
     rows(
         sheet,
