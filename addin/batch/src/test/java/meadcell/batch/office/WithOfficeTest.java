@@ -24,7 +24,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.cellar.Cellar;
 import org.apache.commons.math3.stat.descriptive.moment.Skewness;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -104,7 +104,7 @@ class WithOfficeTest {
   @Test
   void xlsRoundsUntilNothingChanges() throws IOException {
     Workbook book = new HSSFWorkbook();
-    book.addToolPack(new CatalogueFunctions(Cellar.catalogue()));
+    book.addToolPack(new PoiFunctions(Cellar.catalogue()));
     roundsUntilNothingChanges(save(log(book), folder.resolve("log.xls")));
   }
 
@@ -145,7 +145,7 @@ class WithOfficeTest {
 
   private static Book book(Path file) throws Exception {
     return Books.open(
-        Files.readAllBytes(file), file.toString(), new CatalogueFunctions(Cellar.catalogue()));
+        Files.readAllBytes(file), file.toString(), new PoiFunctions(Cellar.catalogue()));
   }
 
   @Test
