@@ -15,7 +15,7 @@ import org.apache.poi.ss.formula.ptg.RefPtgBase;
  * Parsed formulas. A formula that was copied down is parsed once; the other rows get its tokens
  * with the relative rows moved.
  */
-final class FormulaTokens {
+final class ParsedFormulas {
   private record Key(int sheet, int column, String relativeForm) {}
 
   private record Parsed(int row, Ptg[] tokens) {}
@@ -27,7 +27,7 @@ final class FormulaTokens {
   private final FormulaParsingWorkbook names;
   private final Map<Key, Parsed> known = new HashMap<>();
 
-  FormulaTokens(FormulaParsingWorkbook names) {
+  ParsedFormulas(FormulaParsingWorkbook names) {
     this.names = names;
   }
 
