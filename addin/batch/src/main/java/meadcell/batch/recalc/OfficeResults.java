@@ -12,9 +12,9 @@ import meadcell.batch.book.CellError;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
-import meadcell.batch.office.Office;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Affected.FormulaCell;
+import meadcell.office.Office;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy

@@ -7,10 +7,10 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
 import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
-import meadcell.batch.office.Office;
 import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.Affected.FormulaCell;
 import meadcell.batch.report.Report;
+import meadcell.office.Office;
 
 /**
  * Computes again every formula that uses the catalogue's functions, and what rests on them. Each
