@@ -16,7 +16,7 @@ import meadcell.batch.calculation.Affected.FormulaCell;
 import meadcell.batch.calculation.Beyond;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.PoiFunctions;
-import meadcell.batch.office.Office;
+import meadcell.office.Office;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy

@@ -11,8 +11,8 @@ import meadcell.batch.calculation.Affected.FormulaCell;
 import meadcell.batch.calculation.Beyond;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.PoiFunctions;
-import meadcell.batch.office.Office;
 import meadcell.batch.report.Report;
+import meadcell.office.Office;
 
 /**
  * Computes again every formula that uses the catalogue's functions, and what rests on them. Each
