@@ -34,8 +34,6 @@ class ArchitectureTest {
           .definedBy("meadcell.batch.report..")
           .layer("book")
           .definedBy("meadcell.batch.book..")
-          .optionalLayer("office")
-          .definedBy("meadcell.batch.office..")
           .whereLayer("command")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("verbs")

@@ -12,7 +12,7 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
 import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.CellSet;
-import meadcell.batch.office.Office;
+import meadcell.office.Office;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Calculation;

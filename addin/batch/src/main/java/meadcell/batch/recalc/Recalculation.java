@@ -11,7 +11,7 @@ import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Outcome;
 import meadcell.batch.calculation.PoiFunctions;
-import meadcell.batch.office.Office;
+import meadcell.office.Office;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
 
