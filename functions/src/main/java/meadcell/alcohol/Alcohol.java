@@ -1,5 +1,7 @@
 package meadcell.alcohol;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -9,7 +11,8 @@ import meadcell.density.EthanolWater;
 import meadcell.density.Sucrose;
 
 /** Strength, extract and sugar left. */
-@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.")
+@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.",
+    says = AlcoholReason.class)
 public final class Alcohol {
   private static final String BALANCE =
       "Balling's mass balance (Nielsen et al., Balling's Formula – scrutiny of a brewing dogma) with"
@@ -19,12 +22,23 @@ public final class Alcohol {
   private static final String R22 =
       "OIML R 22 (1975), general formula, Wagenbreth and Blanke 1971.";
   private static final String ORIGINAL = "Gravity of the must before fermentation";
-  private static final String PRESENT = "Gravity now, as GRAVITY.CORRECT gives it";
 
   /** EU factor: g/L of sugar for 1 % vol, as OIV-MA-AS2-02 Table II uses it. */
   private static final double SUGAR_PER_PERCENT_VOL = 16.83;
 
   private static final double LINEAR_FACTOR = 131.25; // common practice, no source
+
+  @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Original {}
+
+  @Arg(name = "present", help = "Gravity now, as GRAVITY.CORRECT gives it", is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Present {}
+
+  @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Abv {}
 
   private Alcohol() {}
 
@@ -64,9 +78,9 @@ public final class Alcohol {
               + " FERMENT.ORIGINALAFTER.",
       caution = "An estimate; labels and tax need a measurement that your authority accepts.")
   public static double abv(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+      @Original
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present,
       @Arg(name = "method", help = "How it is computed", byDefaultWord = "balance") Method method) {
     Balling.Fermented mead = Fermentation.of(original, present);
@@ -90,9 +104,9 @@ public final class Alcohol {
               + " 0.994 from 1.100 still shows 32 g/L. For sweetness and bottle pressure take"
               + " ALCOHOL.SUGARLEFT.")
   public static double extract(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+      @Original
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present) {
     return Fermentation.of(original, present).extractGramsPerLitre();
   }
@@ -138,9 +152,9 @@ public final class Alcohol {
           "Too coarse to call a mead safe to bottle: 3 g/L, far less than this can tell, make a still"
               + " bottle sparkle. Have residual sugar measured where pressure matters.")
   public static double sugarLeft(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+      @Original
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present,
       @Arg(
               name = "sugarFree",
@@ -168,7 +182,7 @@ public final class Alcohol {
   public static double attenuation(
       @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, above = 1, to = 1.2)
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present,
       @Arg(name = "kind", help = "Which attenuation", byDefaultWord = "apparent")
           Attenuation kind) {
@@ -193,7 +207,7 @@ public final class Alcohol {
           "0.995 is a dry traditional mead (common practice, no source). Yeast stops at its own limit of"
               + " alcohol, which this does not know.")
   public static double potential(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+      @Original
           double original,
       @Arg(
               name = "final",
@@ -222,7 +236,7 @@ public final class Alcohol {
               from = 1,
               to = 31)
           double abv,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present) {
     Fermentation.extract(present, abv);
     return Balling.originalGravity(abv / 100, present);
@@ -329,7 +343,7 @@ public final class Alcohol {
       example = "ALCOHOL.BYMASS(14)",
       note = "In a mead the extract adds mass: there it is 0.7907 × % vol / gravity.")
   public static double byMass(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
+      @Abv
           double abv) {
     return 100 * EthanolWater.massFraction(abv / 100);
   }
@@ -356,7 +370,7 @@ public final class Alcohol {
       example = "ALCOHOL.DENSITY(40;15)",
       note = "In vacuo; weights in air are 0.1 % less. For mead: GRAVITY.DENSITY.")
   public static double density(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
+      @Abv
           double abv,
       @Arg(
               name = "temperature",
@@ -383,9 +397,9 @@ public final class Alcohol {
               + " what they make of sugar. What both readings share, as the error of one hydrometer,"
               + " partly cancels and is then counted too high.")
   public static double uncertainty(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+      @Original
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+      @Present
           double present,
       @Arg(
               name = "uOriginal",
