@@ -54,7 +54,7 @@ public final class Mixture {
     return alcoholShift(ethanol, alcohol, Water.bettinSpieweck(temperatureC));
   }
 
-  /** What the alcohol adds to the density, less than 0. */
+  /** {@return what the alcohol adds to the density, less than 0} */
   static double alcoholShift(double ethanolMassFraction, double[] alcohol, double water) {
     return water * (Polynomial.value(alcohol, ethanolMassFraction) / alcohol[0] - 1);
   }

@@ -6,13 +6,15 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
+import meadcell.batch.plan.Conversion;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.Reading;
-import meadcell.batch.plan.Unit;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Kind;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Unit;
+import meadcell.catalogue.Words;
 
 /**
  * What a formula takes in place of a reference.
@@ -132,7 +134,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   }
 
   private static String converted(String operand, Unit from, Optional<Unit> target) {
-    return from == null || target.isEmpty() ? operand : from.converted(operand, target.get());
+    return from == null || target.isEmpty() ? operand : Conversion.of(operand, from, target.get());
   }
 
   private static Input text(
@@ -160,9 +162,8 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           (Double) catalogue.get("GRAVITY.READ").call(Reading.withoutApproximately(text));
       return noted(Figures.of(gravity), cell + ", read as " + Figures.of(gravity) + ".");
     } catch (Refusal refusal) {
-      String why = refusal.getMessage();
-      return problem(
-          cell + "; " + why.substring(why.indexOf("; ") < 0 ? 0 : why.indexOf("; ") + 2));
+      String why = refusal.text("why", Words.ENGLISH).map(said -> said + ".").orElse("");
+      return problem(cell + "; " + (why.isEmpty() ? refusal.getMessage() : why));
     }
   }
 }
