@@ -30,7 +30,8 @@ public final class Numbers {
   }
 
   /**
-   * {@return the number of a text that is nothing else, written with a decimal point; no comma, no unit, no date}
+   * {@return the number of a text that is nothing else, written with a decimal point; no comma, no
+   * unit, no date}
    */
   public static OptionalDouble plain(String text) {
     String trimmed = text.trim();

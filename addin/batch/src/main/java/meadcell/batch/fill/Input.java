@@ -69,7 +69,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           : plain(written);
     }
     Quantity quantity = use.arg().quantity();
-    Optional<Unit> target = Unit.named(quantity.unit(use.system()));
+    Optional<Unit> target = quantity.unitIn(use.system());
     Unit from = headerUnit == null ? target.orElse(null) : headerUnit;
     if (from != null && target.isPresent() && !from.fits(target.get())) {
       return problem(
@@ -110,7 +110,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   /** A whole column; its cells are taken as they are. */
   static Input range(Place first, Place last, Unit unit, PlanFormula.Reference reference) {
     Optional<Unit> target =
-        reference.use().flatMap(use -> Unit.named(use.arg().quantity().unit(use.system())));
+        reference.use().flatMap(use -> use.arg().quantity().unitIn(use.system()));
     if (unit != null && target.isPresent() && unit != target.get()) {
       return problem(
           "the column "
