@@ -11,8 +11,7 @@ import meadcell.density.EthanolWater;
 import meadcell.density.Sucrose;
 
 /** Strength, extract and sugar left. */
-@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.",
-    says = AlcoholReason.class)
+@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.", says = AlcoholReason.class)
 public final class Alcohol {
   private static final String BALANCE =
       "Balling's mass balance (Nielsen et al., Balling's Formula – scrutiny of a brewing dogma) with"
@@ -32,7 +31,12 @@ public final class Alcohol {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Original {}
 
-  @Arg(name = "present", help = "Gravity now, as GRAVITY.CORRECT gives it", is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
+  @Arg(
+      name = "present",
+      help = "Gravity now, as GRAVITY.CORRECT gives it",
+      is = Quantity.SPECIFIC_GRAVITY,
+      from = 0.98,
+      to = 1.2)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Present {}
 
@@ -78,10 +82,8 @@ public final class Alcohol {
               + " FERMENT.ORIGINALAFTER.",
       caution = "An estimate; labels and tax need a measurement that your authority accepts.")
   public static double abv(
-      @Original
-          double original,
-      @Present
-          double present,
+      @Original double original,
+      @Present double present,
       @Arg(name = "method", help = "How it is computed", byDefaultWord = "balance") Method method) {
     Balling.Fermented mead = Fermentation.of(original, present);
     return switch (method) {
@@ -103,11 +105,7 @@ public final class Alcohol {
           "Extract is not sugar: glycerol, acids and what yeast cannot ferment stay. A mead dry at"
               + " 0.994 from 1.100 still shows 32 g/L. For sweetness and bottle pressure take"
               + " ALCOHOL.SUGARLEFT.")
-  public static double extract(
-      @Original
-          double original,
-      @Present
-          double present) {
+  public static double extract(@Original double original, @Present double present) {
     return Fermentation.of(original, present).extractGramsPerLitre();
   }
 
@@ -152,10 +150,8 @@ public final class Alcohol {
           "Too coarse to call a mead safe to bottle: 3 g/L, far less than this can tell, make a still"
               + " bottle sparkle. Have residual sugar measured where pressure matters.")
   public static double sugarLeft(
-      @Original
-          double original,
-      @Present
-          double present,
+      @Original double original,
+      @Present double present,
       @Arg(
               name = "sugarFree",
               help = "Extract that is not fermentable sugar",
@@ -182,8 +178,7 @@ public final class Alcohol {
   public static double attenuation(
       @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, above = 1, to = 1.2)
           double original,
-      @Present
-          double present,
+      @Present double present,
       @Arg(name = "kind", help = "Which attenuation", byDefaultWord = "apparent")
           Attenuation kind) {
     Balling.Fermented mead = Fermentation.of(original, present);
@@ -207,8 +202,7 @@ public final class Alcohol {
           "0.995 is a dry traditional mead (common practice, no source). Yeast stops at its own limit of"
               + " alcohol, which this does not know.")
   public static double potential(
-      @Original
-          double original,
+      @Original double original,
       @Arg(
               name = "final",
               help = "Gravity it will end at",
@@ -236,8 +230,7 @@ public final class Alcohol {
               from = 1,
               to = 31)
           double abv,
-      @Present
-          double present) {
+      @Present double present) {
     Fermentation.extract(present, abv);
     return Balling.originalGravity(abv / 100, present);
   }
@@ -342,9 +335,7 @@ public final class Alcohol {
       source = R22,
       example = "ALCOHOL.BYMASS(14)",
       note = "In a mead the extract adds mass: there it is 0.7907 × % vol / gravity.")
-  public static double byMass(
-      @Abv
-          double abv) {
+  public static double byMass(@Abv double abv) {
     return 100 * EthanolWater.massFraction(abv / 100);
   }
 
@@ -370,8 +361,7 @@ public final class Alcohol {
       example = "ALCOHOL.DENSITY(40;15)",
       note = "In vacuo; weights in air are 0.1 % less. For mead: GRAVITY.DENSITY.")
   public static double density(
-      @Abv
-          double abv,
+      @Abv double abv,
       @Arg(
               name = "temperature",
               help = "Temperature",
@@ -397,10 +387,8 @@ public final class Alcohol {
               + " what they make of sugar. What both readings share, as the error of one hydrometer,"
               + " partly cancels and is then counted too high.")
   public static double uncertainty(
-      @Original
-          double original,
-      @Present
-          double present,
+      @Original double original,
+      @Present double present,
       @Arg(
               name = "uOriginal",
               help = "Standard uncertainty of original",

@@ -7,9 +7,7 @@ import meadcell.catalogue.Refusal;
 
 /** Why functions of the alcohol refuse. */
 enum AlcoholReason implements Reason {
-  PRESENT_ABOVE_ORIGINAL(
-      INCONSISTENT,
-      "present is {present}, above original, {original}."),
+  PRESENT_ABOVE_ORIGINAL(INCONSISTENT, "present is {present}, above original, {original}."),
   NO_EXTRACT_LEFT(
       INCONSISTENT,
       "No must of the original gravity {original} can ferment to {present}: less than "
@@ -30,8 +28,7 @@ enum AlcoholReason implements Reason {
       "The refractometer shows {brix}, less than the {least} of gravity {gravity}; "
           + "alcohol can only make it show more."),
   TOO_MUCH_ALCOHOL(
-      INCONSISTENT,
-      "A refractometer at {brix} and a gravity of {gravity} mean more than {most}.");
+      INCONSISTENT, "A refractometer at {brix} and a gravity of {gravity} mean more than {most}.");
 
   private final Refusal.Kind kind;
   private final String english;

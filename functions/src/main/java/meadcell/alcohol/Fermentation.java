@@ -26,14 +26,14 @@ final class Fermentation {
   static Balling.Fermented of(double original, double present) {
     if (present > original) {
       throw new Refusal(AlcoholReason.PRESENT_ABOVE_ORIGINAL)
-.with("present", present, Quantity.SPECIFIC_GRAVITY)
-.with("original", original, Quantity.SPECIFIC_GRAVITY);
+          .with("present", present, Quantity.SPECIFIC_GRAVITY)
+          .with("original", original, Quantity.SPECIFIC_GRAVITY);
     }
     Balling.Fermented mead = Balling.fermented(original, present);
     if (mead.extractGramsPerLitre() < -ROUNDING) {
       throw new Refusal(AlcoholReason.NO_EXTRACT_LEFT)
-.with("original", original, Quantity.SPECIFIC_GRAVITY)
-.with("present", present, Quantity.SPECIFIC_GRAVITY);
+          .with("original", original, Quantity.SPECIFIC_GRAVITY)
+          .with("present", present, Quantity.SPECIFIC_GRAVITY);
     }
     return mead;
   }
@@ -51,9 +51,9 @@ final class Fermentation {
     double extract = Mixture.extract(gravity, abvPercent / 100);
     if (extract < -ROUNDING) {
       throw new Refusal(AlcoholReason.LIGHTER_THAN_DRY)
-.with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
-.with("abv", abvPercent, Quantity.PERCENT_VOL)
-.with("dry", EthanolWater.gravity20(abvPercent / 100), Quantity.SPECIFIC_GRAVITY, 5);
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
+          .with("abv", abvPercent, Quantity.PERCENT_VOL)
+          .with("dry", EthanolWater.gravity20(abvPercent / 100), Quantity.SPECIFIC_GRAVITY, 5);
     }
     return extract;
   }
@@ -62,14 +62,14 @@ final class Fermentation {
     double alcoholOnly = before - after + 1;
     if (after < before) {
       throw new Refusal(AlcoholReason.LIGHTER_AFTER_BOILING)
-.with("after", after, Quantity.SPECIFIC_GRAVITY)
-.with("before", before, Quantity.SPECIFIC_GRAVITY);
+          .with("after", after, Quantity.SPECIFIC_GRAVITY)
+          .with("before", before, Quantity.SPECIFIC_GRAVITY);
     }
     if (alcoholOnly < EthanolWater.gravity20(MOST_ABV)) {
       throw new Refusal(AlcoholReason.BOILED_TOO_FAR)
-.with("before", before, Quantity.SPECIFIC_GRAVITY)
-.with("after", after, Quantity.SPECIFIC_GRAVITY)
-.with("most", 100 * MOST_ABV, Quantity.PERCENT_VOL);
+          .with("before", before, Quantity.SPECIFIC_GRAVITY)
+          .with("after", after, Quantity.SPECIFIC_GRAVITY)
+          .with("most", 100 * MOST_ABV, Quantity.PERCENT_VOL);
     }
     return 100 * EthanolWater.volumeFractionFromGravity(alcoholOnly);
   }

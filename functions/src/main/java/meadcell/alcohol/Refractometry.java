@@ -22,9 +22,9 @@ final class Refractometry {
     double without = RefractiveIndex.mead(gravity, 0) - index;
     if (without > ROUNDING) {
       throw new Refusal(AlcoholReason.BRIX_BELOW_GRAVITY)
-.with("brix", brix, Quantity.BRIX)
-.with("least", 100 * Sucrose.massFractionFromGravity(gravity), Quantity.BRIX, 5)
-.with("gravity", gravity, Quantity.SPECIFIC_GRAVITY);
+          .with("brix", brix, Quantity.BRIX)
+          .with("least", 100 * Sucrose.massFractionFromGravity(gravity), Quantity.BRIX, 5)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY);
     }
     double abv = without > -ROUNDING ? 0 : solved(index, brix, gravity);
     Fermentation.extract(gravity, 100 * abv);
@@ -41,9 +41,9 @@ final class Refractometry {
               Fermentation.MOST_ABV);
     } catch (NoBracketingException e) {
       throw new Refusal(AlcoholReason.TOO_MUCH_ALCOHOL)
-.with("brix", brix, Quantity.BRIX)
-.with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
-.with("most", 100 * Fermentation.MOST_ABV, Quantity.PERCENT_VOL);
+          .with("brix", brix, Quantity.BRIX)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
+          .with("most", 100 * Fermentation.MOST_ABV, Quantity.PERCENT_VOL);
     }
   }
 }

@@ -67,7 +67,13 @@ public final class Bottle {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface AnyStrength {}
 
-  @Arg( name = "temperature", help = "Temperature of the mead", is = Quantity.TEMPERATURE, from = 0, to = 40, zeroIsBlank = true)
+  @Arg(
+      name = "temperature",
+      help = "Temperature of the mead",
+      is = Quantity.TEMPERATURE,
+      from = 0,
+      to = 40,
+      zeroIsBlank = true)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Temperature {}
 
@@ -251,8 +257,7 @@ public final class Bottle {
               above = 0,
               to = 30_000)
           double bottleMl,
-      @AnyStrength
-          double abv,
+      @AnyStrength double abv,
       @Arg(name = "rule", help = "Whose drink", byDefaultWord = "usa") Drink rule) {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
@@ -283,8 +288,7 @@ public final class Bottle {
               above = 0,
               to = 1_000_000)
           double amountMl,
-      @AnyStrength
-          double abv,
+      @AnyStrength double abv,
       @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 900)
           double sugar,
       @Arg(
@@ -328,12 +332,9 @@ public final class Bottle {
               from = -100,
               to = 1500)
           double gaugeKPa,
-      @Temperature
-          double temperatureC,
-      @Strength
-          double abv,
-      @Sugar
-          double sugar) {
+      @Temperature double temperatureC,
+      @Strength double abv,
+      @Sugar double sugar) {
     return CarbonDioxide.dissolved(gaugeKPa, temperatureC, abv, sugar);
   }
 
@@ -357,12 +358,9 @@ public final class Bottle {
               above = 0,
               to = 20)
           double co2,
-      @Temperature
-          double temperatureC,
-      @Strength
-          double abv,
-      @Sugar
-          double sugar) {
+      @Temperature double temperatureC,
+      @Strength double abv,
+      @Sugar double sugar) {
     return CarbonDioxide.gaugeKPa(co2, temperatureC, abv, sugar);
   }
 
@@ -431,8 +429,7 @@ public final class Bottle {
   public static double referment(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 150)
           double sugar,
-      @Strength
-          double abv,
+      @Strength double abv,
       @Arg(
               name = "co2",
               help = "Carbon dioxide already dissolved",
@@ -472,8 +469,7 @@ public final class Bottle {
   public static double delle(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 800)
           double sugar,
-      @Strength
-          double abv) {
+      @Strength double abv) {
     return sugar / 10 + 4.5 * abv;
   }
 
@@ -512,8 +508,7 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double toC,
-      @AnyStrength
-          double abv) {
+      @AnyStrength double abv) {
     double mass = EthanolWater.massFraction(abv / 100);
     return volumeL * EthanolWater.density(mass, fromC) / EthanolWater.density(mass, toC);
   }

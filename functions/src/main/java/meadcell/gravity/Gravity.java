@@ -14,7 +14,9 @@ import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
 
 /** What an instrument says, made true. */
-@Family(name = "GRAVITY", about = "What an instrument says, made true.",
+@Family(
+    name = "GRAVITY",
+    about = "What an instrument says, made true.",
     says = {GravityReason.class, Unclear.class})
 public final class Gravity {
   private static final String SPS4 =
@@ -108,9 +110,7 @@ public final class Gravity {
       note =
           "Printed tables of gravity often hold apparent gravities, weighed in air: at 20 °Bx they"
               + " are 0.0001 higher than true ones.")
-  public static double toBrix(
-      @Sg
-          double sg) {
+  public static double toBrix(@Sg double sg) {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
 
@@ -155,9 +155,7 @@ public final class Gravity {
       note =
           "Other moduli are in use, such as 144.3 (from memory): 0.06 °Bé less at 1.100. Look what your"
               + " instrument says.")
-  public static double toBaume(
-      @Sg
-          double sg) {
+  public static double toBaume(@Sg double sg) {
     return BAUME_MODULUS - BAUME_MODULUS / sg;
   }
 
@@ -277,8 +275,8 @@ public final class Gravity {
           double abv) {
     if (sg < EthanolWater.gravity20(abv / 100)) {
       throw new Refusal(GravityReason.LIGHTER_THAN_ALCOHOL)
-.with("sg", sg, Quantity.SPECIFIC_GRAVITY)
-.with("abv", abv, Quantity.PERCENT_VOL);
+          .with("sg", sg, Quantity.SPECIFIC_GRAVITY)
+          .with("abv", abv, Quantity.PERCENT_VOL);
     }
     return Mixture.density(sg, abv / 100, temperatureC) / 1000;
   }
@@ -293,9 +291,7 @@ public final class Gravity {
       note =
           "Of honey's solids about 94 % is fermentable sugar: HONEY.SUGAR. For fermenting mead take"
               + " ALCOHOL.SUGARLEFT.")
-  public static double sugar(
-      @Sg
-          double sg) {
+  public static double sugar(@Sg double sg) {
     return Sucrose.gramsPerLitre(sg);
   }
 

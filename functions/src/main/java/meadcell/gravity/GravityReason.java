@@ -9,14 +9,10 @@ import meadcell.catalogue.Refusal;
 /** Why functions of the gravity refuse. */
 enum GravityReason implements Reason {
   ABOVE_ORIGINAL(
-      INCONSISTENT,
-      "reading, corrected to {corrected}, is above the original gravity {original}."),
+      INCONSISTENT, "reading, corrected to {corrected}, is above the original gravity {original}."),
   LIGHTER_THAN_ALCOHOL(
-      INCONSISTENT,
-      "sg {sg} is lighter than water with {abv} of alcohol; is abv left out?"),
-  UNCLEAR_NOTE(
-      WRONG_KIND,
-      "text is \"{text}\"; {why}.");
+      INCONSISTENT, "sg {sg} is lighter than water with {abv} of alcohol; is abv left out?"),
+  UNCLEAR_NOTE(WRONG_KIND, "text is \"{text}\"; {why}.");
 
   private final Refusal.Kind kind;
   private final String english;

@@ -37,8 +37,8 @@ final class Hydrometer {
   private static void refuseAbove(double gravity, double original) {
     if (gravity > original + READING_NOISE) {
       throw new Refusal(GravityReason.ABOVE_ORIGINAL)
-.with("corrected", gravity, Quantity.SPECIFIC_GRAVITY, 5)
-.with("original", original, Quantity.SPECIFIC_GRAVITY);
+          .with("corrected", gravity, Quantity.SPECIFIC_GRAVITY, 5)
+          .with("original", original, Quantity.SPECIFIC_GRAVITY);
     }
   }
 }

@@ -73,7 +73,7 @@ final class LogbookNote {
     }
     if (!scale.holds(value)) {
       throw refused(
-text, Statement.of(Unclear.OFF_SCALE).with("range", scale.range, Quantity.NUMBER));
+          text, Statement.of(Unclear.OFF_SCALE).with("range", scale.range, Quantity.NUMBER));
     }
     return scale.toGravity.applyAsDouble(value);
   }

@@ -11,7 +11,9 @@ import meadcell.density.Sucrose;
 import meadcell.density.Water;
 
 /** Honey by its moisture: sugar, density, gravity, amounts. */
-@Family(name = "HONEY", about = "Honey by its moisture: sugar, density, gravity, amounts.",
+@Family(
+    name = "HONEY",
+    about = "Honey by its moisture: sugar, density, gravity, amounts.",
     says = HoneyReason.class)
 public final class Honey {
   private static final String MOISTURE = "Water in the honey";
@@ -37,7 +39,13 @@ public final class Honey {
       "From memory: White 1975, specific gravity by moisture, reprinted in Krell, FAO Agricultural"
           + " Services Bulletin 124 (1996). Water 0.9982 kg/L: Tanaka et al. 2001.";
 
-  @Arg( name = "moisture", help = MOISTURE, is = Quantity.PERCENT, from = HoneyDensity.DRIEST, to = HoneyDensity.WETTEST, byDefault = MEAN_MOISTURE)
+  @Arg(
+      name = "moisture",
+      help = MOISTURE,
+      is = Quantity.PERCENT,
+      from = HoneyDensity.DRIEST,
+      to = HoneyDensity.WETTEST,
+      byDefault = MEAN_MOISTURE)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface TabledMoisture {}
 
@@ -45,7 +53,13 @@ public final class Honey {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Mass {}
 
-  @Arg( name = "moisture", help = MOISTURE, is = Quantity.PERCENT, from = 10, to = 30, byDefault = MEAN_MOISTURE)
+  @Arg(
+      name = "moisture",
+      help = MOISTURE,
+      is = Quantity.PERCENT,
+      from = 10,
+      to = 30,
+      byDefault = MEAN_MOISTURE)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Moisture {}
 
@@ -108,10 +122,10 @@ public final class Honey {
     double percent = (-0.26810 - Math.log10(indexAt20 - 1)) / 0.002243;
     if (percent < 12.95 || percent > 25.05) {
       throw new Refusal(HoneyReason.MOISTURE_BEYOND_TABLE)
-.with("index", index, Quantity.REFRACTIVE_INDEX)
-.with("moisture", percent, Quantity.PERCENT, 3)
-.with("least", 13, Quantity.PERCENT)
-.with("most", 25, Quantity.PERCENT);
+          .with("index", index, Quantity.REFRACTIVE_INDEX)
+          .with("moisture", percent, Quantity.PERCENT, 3)
+          .with("least", 13, Quantity.PERCENT)
+          .with("most", 25, Quantity.PERCENT);
     }
     return percent;
   }
@@ -124,9 +138,7 @@ public final class Honey {
       source = DENSITY_SOURCE,
       example = "HONEY.DENSITY(17.2)",
       note = "Other tables differ by up to 0.004.")
-  public static double density(
-      @TabledMoisture
-          double moisturePercent) {
+  public static double density(@TabledMoisture double moisturePercent) {
     return HoneyDensity.kilogramsPerLitre(moisturePercent);
   }
 
@@ -137,10 +149,7 @@ public final class Honey {
       formula = "mass / density.",
       source = DENSITY_SOURCE,
       example = "HONEY.VOLUME(100;17.2)")
-  public static double volume(
-      @Mass double massKg,
-      @TabledMoisture
-          double moisturePercent) {
+  public static double volume(@Mass double massKg, @TabledMoisture double moisturePercent) {
     return massKg / density(moisturePercent);
   }
 
@@ -160,8 +169,7 @@ public final class Honey {
               + " practice, no source).")
   public static double sugar(
       @Mass double massKg,
-      @Moisture
-          double moisturePercent,
+      @Moisture double moisturePercent,
       @Arg(
               name = "fermentable",
               help = "Share of the solids that yeast can ferment",
@@ -192,14 +200,13 @@ public final class Honey {
               to = 1e6)
           double volumeL,
       @Mass double massKg,
-      @Moisture
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     double gramsPerLitre = 1000 * solids(massKg, moisturePercent) / volumeL;
     if (gramsPerLitre > Sucrose.gramsPerLitre(THICKEST_MUST)) {
       throw new Refusal(HoneyReason.TOO_THICK)
-.with("solids", gramsPerLitre, Quantity.GRAM_PER_LITRE, 4)
-.with("most", Sucrose.gramsPerLitre(THICKEST_MUST), Quantity.GRAM_PER_LITRE, 4)
-.with("thickest", THICKEST_MUST, Quantity.SPECIFIC_GRAVITY);
+          .with("solids", gramsPerLitre, Quantity.GRAM_PER_LITRE, 4)
+          .with("most", Sucrose.gramsPerLitre(THICKEST_MUST), Quantity.GRAM_PER_LITRE, 4)
+          .with("thickest", THICKEST_MUST, Quantity.SPECIFIC_GRAVITY);
     }
     return Sucrose.gravityFromGramsPerLitre(gramsPerLitre);
   }
@@ -229,8 +236,7 @@ public final class Honey {
               above = 1,
               to = THICKEST_MUST)
           double gravity,
-      @Moisture
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     return Sucrose.gramsPerLitre(gravity) * volumeL / 1000 / (1 - moisturePercent / 100);
   }
 
@@ -253,8 +259,7 @@ public final class Honey {
               from = 1.002,
               to = THICKEST_MUST)
           double gravity,
-      @Moisture
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     double mustKg = solids(massKg, moisturePercent) / Sucrose.massFractionFromGravity(gravity);
     return (mustKg - massKg) / (Water.density(20) / 1000);
   }
@@ -269,9 +274,7 @@ public final class Honey {
       note =
           "Points are not quite proportional to honey: the yield is 0.5 % higher at 1.050 and 0.5 %"
               + " lower at 1.150. HONEY.NEEDED is exact.")
-  public static double yield(
-      @Moisture
-          double moisturePercent) {
+  public static double yield(@Moisture double moisturePercent) {
     return 100 / needed(1, 1.1, moisturePercent);
   }
 
@@ -306,7 +309,7 @@ public final class Honey {
       @Arg(name = "kind", help = "Kind of honey", byDefaultWord = "blossom") Kind kind) {
     if (moisturePercent + fructoseGlucosePercent + sucrosePercent > 100) {
       throw new Refusal(HoneyReason.MORE_THAN_100)
-.with("sum", moisturePercent + fructoseGlucosePercent + sucrosePercent, Quantity.PERCENT);
+          .with("sum", moisturePercent + fructoseGlucosePercent + sucrosePercent, Quantity.PERCENT);
     }
     return moisturePercent <= kind.mostMoisture
         && fructoseGlucosePercent >= kind.leastFructoseGlucose

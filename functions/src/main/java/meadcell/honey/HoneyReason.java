@@ -17,8 +17,7 @@ enum HoneyReason implements Reason {
       "mass and volume together make {solids} of honey solids; a must holds at most "
           + "{most} ({thickest}). Are volume and mass swapped?"),
   MORE_THAN_100(
-      INCONSISTENT,
-      "moisture, fructoseGlucose and sucrose add up to {sum}, more than 100.");
+      INCONSISTENT, "moisture, fructoseGlucose and sucrose add up to {sum}, more than 100.");
 
   private final Refusal.Kind kind;
   private final String english;

@@ -22,11 +22,21 @@ public final class Lab {
       "Titrants and reagents are corrosive: wear goggles and gloves, and follow a laboratory's own"
           + " procedure.";
 
-  @Arg(name = "titre", help = "Titrant used, less the blank", is = Quantity.MILLILITRE, above = 0, to = 100)
+  @Arg(
+      name = "titre",
+      help = "Titrant used, less the blank",
+      is = Quantity.MILLILITRE,
+      above = 0,
+      to = 100)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Titre {}
 
-  @Arg(name = "normality", help = "Concentration of the alkali", is = Quantity.NORMALITY, from = 0.005, to = 1)
+  @Arg(
+      name = "normality",
+      help = "Concentration of the alkali",
+      is = Quantity.NORMALITY,
+      from = 0.005,
+      to = 1)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Normality {}
 
@@ -49,12 +59,7 @@ public final class Lab {
               + " 8.2, which finds more (from memory). MUST.ACIDAS restates it as another acid.",
       caution = CAUTION)
   public static double acidity(
-      @Titre
-          double titre,
-      @Normality
-          double normality,
-      @Sample
-          double sample) {
+      @Titre double titre, @Normality double normality, @Sample double sample) {
     return TARTARIC_ACID * titre * normality / sample;
   }
 
@@ -70,12 +75,7 @@ public final class Lab {
               + " are taken off as the procedure says.",
       caution = CAUTION)
   public static double Volatile(
-      @Titre
-          double titre,
-      @Normality
-          double normality,
-      @Sample
-          double sample) {
+      @Titre double titre, @Normality double normality, @Sample double sample) {
     return ACETIC_ACID * titre * normality / sample;
   }
 
@@ -94,8 +94,7 @@ public final class Lab {
               + " too much in red melomels.",
       caution = CAUTION + " Acidified samples give off sulfur dioxide, which irritates the lungs.")
   public static double so2(
-      @Titre
-          double titre,
+      @Titre double titre,
       @Arg(
               name = "normality",
               help = "Concentration of the alkali, or of iodine atoms",
@@ -103,8 +102,7 @@ public final class Lab {
               from = 0.001,
               to = 0.2)
           double normality,
-      @Sample
-          double sample) {
+      @Sample double sample) {
     return MILLIGRAMS * SULFUR_DIOXIDE * titre * normality / sample;
   }
 }

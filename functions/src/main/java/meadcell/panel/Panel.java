@@ -10,8 +10,7 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Tasting panels: tests, ranks, scores. */
-@Family(name = "PANEL", about = "Tasting panels: tests, ranks, scores.",
-    says = PanelReason.class)
+@Family(name = "PANEL", about = "Tasting panels: tests, ranks, scores.", says = PanelReason.class)
 public final class Panel {
   private static final String SIX_TASTERS =
       "Six tasters see little: a triangle test of six needs five right, and notices a difference"
@@ -32,7 +31,6 @@ public final class Panel {
       "Σ C(n,i) pⁱ (1−p)ⁿ⁻ⁱ for i from correct to n tasters, p = ";
 
   private static final String LEAST = "Smallest k with P(X ≥ k) ≤ alpha, X binomial with p = ";
-
 
   private static final String RANK_NOTE =
       "Each row holds 1 to the number of meads; ties share the mean of their places, as RANK.AVG"
@@ -69,7 +67,13 @@ public final class Panel {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Correct {}
 
-  @Arg( name = "alpha", help = "Risk of seeing a difference that is not there", is = Quantity.PROBABILITY, from = 0.0001, to = 0.5, byDefault = 0.05)
+  @Arg(
+      name = "alpha",
+      help = "Risk of seeing a difference that is not there",
+      is = Quantity.PROBABILITY,
+      from = 0.0001,
+      to = 0.5,
+      byDefault = 0.05)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Alpha {}
 
@@ -95,11 +99,7 @@ public final class Panel {
       source = TRIANGLE_SOURCE,
       example = "PANEL.TRIANGLE(24;13)",
       note = SIX_TASTERS)
-  public static double triangle(
-      @Answers
-          int tasters,
-      @Correct
-          int correct) {
+  public static double triangle(@Answers int tasters, @Correct int correct) {
     return probability(tasters, correct, Protocol.TRIANGLE);
   }
 
@@ -111,11 +111,7 @@ public final class Panel {
       source = TRIANGLE_SOURCE,
       example = "PANEL.TRIANGLENEEDED(24)",
       note = SIX_TASTERS)
-  public static int triangleNeeded(
-      @Answers
-          int tasters,
-      @Alpha
-          double alpha) {
+  public static int triangleNeeded(@Answers int tasters, @Alpha double alpha) {
     return needed(tasters, alpha, alpha, Protocol.TRIANGLE);
   }
 
@@ -127,11 +123,7 @@ public final class Panel {
       source = DUO_TRIO_SOURCE,
       example = "PANEL.DUOTRIO(30;20)",
       note = "Easier to taste than a triangle, and sees less with the same panel.\n" + SIX_TASTERS)
-  public static double duotrio(
-      @Answers
-          int tasters,
-      @Correct
-          int correct) {
+  public static double duotrio(@Answers int tasters, @Correct int correct) {
     return probability(tasters, correct, Protocol.DUO_TRIO);
   }
 
@@ -143,11 +135,7 @@ public final class Panel {
       source = DUO_TRIO_SOURCE,
       example = "PANEL.DUOTRIONEEDED(30)",
       note = SIX_TASTERS)
-  public static int duotrioNeeded(
-      @Answers
-          int tasters,
-      @Alpha
-          double alpha) {
+  public static int duotrioNeeded(@Answers int tasters, @Alpha double alpha) {
     return needed(tasters, alpha, alpha, Protocol.DUO_TRIO);
   }
 
@@ -165,8 +153,7 @@ public final class Panel {
               + " Two sides: either may win (which do you like).\n"
               + SIX_TASTERS)
   public static double paired(
-      @Answers
-          int tasters,
+      @Answers int tasters,
       @Arg(
               name = "correct",
               help = "Answers for the one mead",
@@ -187,12 +174,7 @@ public final class Panel {
       source = PAIRED_SOURCE,
       example = "PANEL.PAIREDNEEDED(20;0.05;2)",
       note = SIX_TASTERS)
-  public static int pairedNeeded(
-      @Answers
-          int tasters,
-      @Alpha
-          double alpha,
-      @Sides int sides) {
+  public static int pairedNeeded(@Answers int tasters, @Alpha double alpha, @Sides int sides) {
     double tail = sides == 2 ? alpha / 2 : alpha;
     return needed(tasters, alpha, tail, Protocol.PAIRED);
   }
@@ -211,10 +193,8 @@ public final class Panel {
               + " not shown, not unlike. One answer from each taster.\n"
               + SIX_TASTERS)
   public static boolean similar(
-      @Answers
-          int tasters,
-      @Correct
-          int correct,
+      @Answers int tasters,
+      @Correct int correct,
       @Arg(
               name = "share",
               help = "Share of people who may notice",
@@ -246,8 +226,7 @@ public final class Panel {
       example = "PANEL.POWER(30;30)",
       note = SIX_TASTERS)
   public static double power(
-      @Answers
-          int tasters,
+      @Answers int tasters,
       @Arg(
               name = "discriminators",
               help = "Share of people who truly notice",
@@ -256,8 +235,7 @@ public final class Panel {
               to = 100)
           double discriminatorsPercent,
       @Test Protocol test,
-      @Alpha
-          double alpha) {
+      @Alpha double alpha) {
     return RightAnswers.power(tasters, discriminatorsPercent / 100, test.model, alpha);
   }
 
@@ -287,8 +265,7 @@ public final class Panel {
               to = 100)
           double discriminatorsPercent,
       @Test Protocol test,
-      @Alpha
-          double alpha) {
+      @Alpha double alpha) {
     double noticing = discriminatorsPercent / 100;
     return new Tasters(
         RightAnswers.tasters(noticing, test.model, alpha, 0.8),
@@ -319,8 +296,8 @@ public final class Panel {
     double share = correctPercent / 100;
     if (share < test.model.guess - 1e-12) {
       throw new Refusal(PanelReason.BELOW_GUESSING)
-.with("correct", correctPercent, Quantity.PERCENT)
-.with("guess", 100 * test.model.guess, Quantity.PERCENT);
+          .with("correct", correctPercent, Quantity.PERCENT)
+          .with("guess", 100 * test.model.guess, Quantity.PERCENT);
     }
     return test.model.distance(share);
   }
@@ -336,8 +313,7 @@ public final class Panel {
       source = FRIEDMAN_SOURCE,
       example = "PANEL.RANKTEST({1,2,3,4;2,1,4,3;1,3,2,4;1,2,4,3})",
       note = RANK_NOTE)
-  public static double rankTest(
-      @Ranks double[][] ranks) {
+  public static double rankTest(@Ranks double[][] ranks) {
     return Ranking.of(ranks).probability();
   }
 
@@ -350,8 +326,7 @@ public final class Panel {
       note =
           "Only when PANEL.RANKTEST is significant, and for pairs chosen before tasting. "
               + RANK_NOTE)
-  public static double rankDifference(
-      @Ranks double[][] ranks) {
+  public static double rankDifference(@Ranks double[][] ranks) {
     return Ranking.of(ranks).leastDifference();
   }
 
@@ -362,8 +337,7 @@ public final class Panel {
       source = "Kendall and Babington Smith 1939 (from memory: the reference). " + FRIEDMAN_SOURCE,
       example = "PANEL.AGREEMENT({1,2,3,4;2,1,4,3;1,3,2,4;1,2,4,3})",
       note = RANK_NOTE)
-  public static double agreement(
-      @Ranks double[][] ranks) {
+  public static double agreement(@Ranks double[][] ranks) {
     return Ranking.of(ranks).agreement();
   }
 

@@ -29,8 +29,8 @@ final class Ranking {
     int meads = ranks[0].length;
     if (ranks.length < 2 || meads < 3) {
       throw new Refusal(PanelReason.TOO_FEW_RANKS)
-.with("tasters", ranks.length)
-.with("meads", meads);
+          .with("tasters", ranks.length)
+          .with("meads", meads);
     }
     double[] sums = new double[meads];
     int[][] doubled = new int[ranks.length][meads];
@@ -62,8 +62,8 @@ final class Ranking {
     }
     if (row.length != meads || row[at] != below + (equal + 1) / 2.0) {
       throw new Refusal(PanelReason.NOT_AN_ORDER)
-.about("ranks", Place.row(rowIndex + 1))
-.with("meads", meads);
+          .about("ranks", Place.row(rowIndex + 1))
+          .with("meads", meads);
     }
     return equal;
   }

@@ -77,9 +77,9 @@ final class Scores {
   private static void atLeast(String what, int given, int least) {
     if (given < least) {
       throw new Refusal(PanelReason.TOO_FEW_SCORES)
-.about(what)
-.with("given", given)
-.with("least", least);
+          .about(what)
+          .with("given", given)
+          .with("least", least);
     }
   }
 

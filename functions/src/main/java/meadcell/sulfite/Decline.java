@@ -29,8 +29,8 @@ final class Decline {
     double start = Math.exp(line.getIntercept());
     if (limit > start) {
       throw new Refusal(SulfiteReason.LIMIT_ABOVE_START)
-.with("limit", limit, Quantity.MILLIGRAM_PER_LITRE)
-.with("start", start, Quantity.MILLIGRAM_PER_LITRE, 3);
+          .with("limit", limit, Quantity.MILLIGRAM_PER_LITRE)
+          .with("start", start, Quantity.MILLIGRAM_PER_LITRE, 3);
     }
     double day = first + (Math.log(limit) - line.getIntercept()) / line.getSlope();
     if (line.getSlope() >= 0 || day > last + FURTHEST_DAYS) {

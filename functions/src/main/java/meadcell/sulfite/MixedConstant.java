@@ -28,18 +28,18 @@ final class MixedConstant {
   static double at(double abv, double temperatureC) {
     if (abv > MOST_ABV) {
       throw new Refusal(SulfiteReason.OUTSIDE_OIV_TABLE)
-.about("abv")
-.with("value", abv, Quantity.PERCENT_VOL)
-.with("range", Range.between(0, MOST_ABV), Quantity.PERCENT_VOL);
+          .about("abv")
+          .with("value", abv, Quantity.PERCENT_VOL)
+          .with("range", Range.between(0, MOST_ABV), Quantity.PERCENT_VOL);
     }
     if (temperatureC < LEAST_TEMPERATURE_C || temperatureC > MOST_TEMPERATURE_C) {
       throw new Refusal(SulfiteReason.OUTSIDE_OIV_TABLE)
-.about("temperature")
-.with("value", temperatureC, Quantity.TEMPERATURE)
-.with(
-"range",
-Range.between(LEAST_TEMPERATURE_C, MOST_TEMPERATURE_C),
-Quantity.TEMPERATURE);
+          .about("temperature")
+          .with("value", temperatureC, Quantity.TEMPERATURE)
+          .with(
+              "range",
+              Range.between(LEAST_TEMPERATURE_C, MOST_TEMPERATURE_C),
+              Quantity.TEMPERATURE);
     }
     double row = abv / STEP;
     double column = (temperatureC - LEAST_TEMPERATURE_C) / STEP;

@@ -10,8 +10,7 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Sulfur dioxide and sorbate. */
-@Family(name = "SULFITE", about = "Sulfur dioxide and sorbate.",
-    says = SulfiteReason.class)
+@Family(name = "SULFITE", about = "Sulfur dioxide and sorbate.", says = SulfiteReason.class)
 public final class Sulfite {
   /** Sorbic acid in potassium sorbate: 112.128 of 150.218 g/mol (standard atomic weights). */
   private static final double SORBIC_ACID = 112.128 / 150.218;
@@ -45,11 +44,17 @@ public final class Sulfite {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface DissociationConstant {}
 
-  @Arg( name = "abv", help = "Alcohol, for method oiv", is = Quantity.PERCENT_VOL, from = 0, to = 25)
+  @Arg(name = "abv", help = "Alcohol, for method oiv", is = Quantity.PERCENT_VOL, from = 0, to = 25)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Abv {}
 
-  @Arg( name = "temperature", help = "Temperature of the mead, for method oiv", is = Quantity.TEMPERATURE, from = -5, to = 45, zeroIsBlank = true)
+  @Arg(
+      name = "temperature",
+      help = "Temperature of the mead, for method oiv",
+      is = Quantity.TEMPERATURE,
+      from = -5,
+      to = 45,
+      zeroIsBlank = true)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Temperature {}
 
@@ -57,11 +62,22 @@ public final class Sulfite {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Volume {}
 
-  @Arg( name = "rise", help = "Rise of free SO₂ wanted", is = Quantity.MILLIGRAM_PER_LITRE, above = 0, to = 350)
+  @Arg(
+      name = "rise",
+      help = "Rise of free SO₂ wanted",
+      is = Quantity.MILLIGRAM_PER_LITRE,
+      above = 0,
+      to = 350)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Rise {}
 
-  @Arg( name = "bound", help = "Share of the SO₂ added that soon binds", is = Quantity.PERCENT, from = 0, to = 90, byDefault = 0)
+  @Arg(
+      name = "bound",
+      help = "Share of the SO₂ added that soon binds",
+      is = Quantity.PERCENT,
+      from = 0,
+      to = 90,
+      byDefault = 0)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Bound {}
 
@@ -102,10 +118,8 @@ public final class Sulfite {
           double free,
       @Ph double ph,
       @DissociationConstant Method method,
-      @Abv
-          OptionalDouble abv,
-      @Temperature
-          OptionalDouble temperatureC) {
+      @Abv OptionalDouble abv,
+      @Temperature OptionalDouble temperatureC) {
     return free / freePerMolecular(ph, method, abv, temperatureC);
   }
 
@@ -128,10 +142,8 @@ public final class Sulfite {
           double molecular,
       @Ph double ph,
       @DissociationConstant Method method,
-      @Abv
-          OptionalDouble abv,
-      @Temperature
-          OptionalDouble temperatureC) {
+      @Abv OptionalDouble abv,
+      @Temperature OptionalDouble temperatureC) {
     return molecular * freePerMolecular(ph, method, abv, temperatureC);
   }
 
@@ -167,10 +179,8 @@ public final class Sulfite {
               + " free SO₂ again after a few days.",
       caution = SO2_CAUTION)
   public static double dose(
-      @Volume
-          double volumeL,
-      @Rise
-          double rise,
+      @Volume double volumeL,
+      @Rise double rise,
       @Arg(
               name = "so2Percent",
               help = "SO₂ in the salt; sodium metabisulfite 67.4",
@@ -179,8 +189,7 @@ public final class Sulfite {
               to = 100,
               byDefault = POTASSIUM_METABISULFITE)
           double so2Percent,
-      @Bound
-          double boundPercent) {
+      @Bound double boundPercent) {
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
 
@@ -197,10 +206,8 @@ public final class Sulfite {
       note = "Solution loses SO₂: keep it closed and cool, make it afresh.",
       caution = SO2_CAUTION)
   public static double solution(
-      @Volume
-          double volumeL,
-      @Rise
-          double rise,
+      @Volume double volumeL,
+      @Rise double rise,
       @Arg(
               name = "strength",
               help = "Salt in 100 mL of solution, g",
@@ -208,8 +215,7 @@ public final class Sulfite {
               to = 30,
               byDefault = 10)
           double strength,
-      @Bound
-          double boundPercent) {
+      @Bound double boundPercent) {
     return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
   }
 
@@ -262,8 +268,7 @@ public final class Sulfite {
           "Stabilised is not sterile: sweet mead in closed bottles can still ferment and burst them."
               + " Check the current law on additions and their declaration.")
   public static double sorbate(
-      @Volume
-          double volumeL,
+      @Volume double volumeL,
       @Arg(
               name = "sorbicAcid",
               help = "Sorbic acid wanted",
@@ -274,10 +279,10 @@ public final class Sulfite {
       @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
     if (sorbicAcid > rule.mostSorbicAcid) {
       throw new Refusal(SulfiteReason.ABOVE_LAW)
-.with("sorbicAcid", sorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
-.with("rule", rule)
-.with("most", rule.mostSorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
-.with("law", rule.law);
+          .with("sorbicAcid", sorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
+          .with("rule", rule)
+          .with("most", rule.mostSorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
+          .with("law", rule.law);
     }
     return volumeL * sorbicAcid / 1000 / SORBIC_ACID;
   }

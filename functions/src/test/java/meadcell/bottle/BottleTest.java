@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import meadcell.bottle.Bottle.Carbonation;
 import meadcell.bottle.Bottle.LabelRange;
 import meadcell.bottle.Bottle.Rule;
 import meadcell.catalogue.Refusal;
