@@ -142,8 +142,7 @@ class CalculationTest {
       row.createCell(0).setCellValue(i);
       row.createCell(1).setCellValue(0.5 * i);
     }
-    XSSFTable table =
-        log.createTable(new AreaReference("A1:B6", SpreadsheetVersion.EXCEL2007));
+    XSSFTable table = log.createTable(new AreaReference("A1:B6", SpreadsheetVersion.EXCEL2007));
     table.setName("Readings");
     return asInPoi(workbook, "log.xlsx", TABLE_FORMULAS);
   }
@@ -172,10 +171,8 @@ class CalculationTest {
     row.createCell(1).setCellFormula("A1+1");
     Book book = Books.open(bytes(workbook), "log.xlsx");
     Calculation calculation = new Calculation(book, Cellar.catalogue(), (s, r, c) -> true);
-    assertEquals(
-        new Outcome.Computed(Value.of(7)), calculation.outcome(0, new Place(0, 0)));
-    assertEquals(
-        new Outcome.Computed(Value.of(8)), calculation.outcome(0, new Place(0, 1)));
+    assertEquals(new Outcome.Computed(Value.of(7)), calculation.outcome(0, new Place(0, 0)));
+    assertEquals(new Outcome.Computed(Value.of(8)), calculation.outcome(0, new Place(0, 1)));
     assertEquals(List.of(), calculation.reads(0, new Place(0, 0)).areas());
   }
 
