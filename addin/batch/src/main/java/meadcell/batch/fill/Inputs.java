@@ -4,7 +4,7 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
-import meadcell.batch.plan.Unit;
+import meadcell.catalogue.Unit;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 

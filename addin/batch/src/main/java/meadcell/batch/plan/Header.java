@@ -1,5 +1,6 @@
 package meadcell.batch.plan;
 
+import meadcell.catalogue.Unit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
