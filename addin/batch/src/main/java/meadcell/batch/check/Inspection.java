@@ -2,11 +2,9 @@ package meadcell.batch.check;
 
 import java.util.LinkedHashSet;
 import java.util.Locale;
-import java.util.Set;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
 import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.Calculation;

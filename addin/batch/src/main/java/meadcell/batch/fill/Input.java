@@ -11,12 +11,12 @@ import meadcell.batch.book.Value;
 import meadcell.batch.plan.Conversion;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.Reading;
-import meadcell.catalogue.Unit;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Kind;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Statement;
+import meadcell.catalogue.Unit;
 import meadcell.catalogue.Words;
 
 /**
@@ -35,10 +35,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
 
   private static final Set<Quantity> PERCENTS =
       EnumSet.of(
-          Quantity.PERCENT,
-          Quantity.PERCENT_VOL,
-          Quantity.PERCENT_MASS,
-          Quantity.PERCENT_PER_YEAR);
+          Quantity.PERCENT, Quantity.PERCENT_VOL, Quantity.PERCENT_MASS, Quantity.PERCENT_PER_YEAR);
 
   private static Input plain(String formula) {
     return new Input(formula, "", "", false);

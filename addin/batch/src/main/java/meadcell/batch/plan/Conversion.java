@@ -14,9 +14,7 @@ public final class Conversion {
       return operand;
     }
     if (from.dimension() == Dimension.TEMPERATURE) {
-      return from == Unit.FAHRENHEIT
-          ? "((" + operand + "-32)/1.8)"
-          : "(" + operand + "*1.8+32)";
+      return from == Unit.FAHRENHEIT ? "((" + operand + "-32)/1.8)" : "(" + operand + "*1.8+32)";
     }
     if (from.dimension() == Dimension.GRAVITY) {
       return throughGravity("TO", to, throughGravity("FROM", from, operand));
