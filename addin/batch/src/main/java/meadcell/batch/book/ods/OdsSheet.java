@@ -167,7 +167,7 @@ final class OdsSheet implements BookSheet {
     String style = source == null ? "" : source.getAttributeNS(TABLE, "style-name");
     String own = target.getAttributeNS(TABLE, "style-name");
     if (own.isEmpty() || own.equals("Default")) {
-      String wanted = book.style(style, format);
+      String wanted = book.styles().cell(style, format);
       if (!wanted.isEmpty()) {
         target.setAttributeNS(TABLE, "table:style-name", wanted);
       }
@@ -178,7 +178,7 @@ final class OdsSheet implements BookSheet {
   public void widen(int column, int characters) {
     grid.ownColumn(column)
         .setAttributeNS(
-            TABLE, "table:style-name", book.columnStyle(characters * MILLIMETRES_A_CHARACTER));
+            TABLE, "table:style-name", book.styles().column(characters * MILLIMETRES_A_CHARACTER));
   }
 
   @Override
