@@ -1,0 +1,238 @@
+package meadcell.batch.calculation;
+
+import com.google.gson.JsonElement;
+import com.google.gson.JsonObject;
+import com.google.gson.JsonParser;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import meadcell.batch.Run;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.CellError;
+import meadcell.batch.book.Place;
+import meadcell.cellar.Cellar;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.Workbook;
+
+/**
+ * The corpus in one file format: computed and stored by an office with our extension, then given
+ * other inputs, and computed again by the office, which is the truth, and by this tool.
+ */
+final class Differential {
+  /** What became of a formula. */
+  enum Outcome {
+    EQUAL,
+    LISTED,
+    WRONG
+  }
+
+  /** One cell of a formula; values as a spreadsheet holds them. */
+  record Result(
+      Corpus.Line line,
+      String ending,
+      Place place,
+      Object stored,
+      Object truth,
+      Object ours,
+      Outcome outcome,
+      String said) {
+    /** Whether the changed inputs change it. */
+    boolean isChanged() {
+      return !isEqual(stored, truth);
+    }
+  }
+
+  private static final Map<String, String> FILTERS =
+      Map.of("xlsx", "Calc MS Excel 2007 XML", "ods", "calc8", "xls", "MS Excel 97");
+  private static final double ROUNDING = 1e-9;
+  private static final double SECOND = 1.2e-5;
+
+  private final RemoteOffice office;
+  private final Path folder;
+  private final List<Corpus.Line> lines;
+  private final ProofBook source;
+
+  Differential(RemoteOffice office, Path folder, List<Corpus.Line> lines) {
+    this.office = office;
+    this.folder = folder;
+    this.lines = lines;
+    this.source = new ProofBook(lines);
+  }
+
+  /** The workbook with its results as first stored, the inputs changed since. */
+  byte[] changed(String ending) throws Exception {
+    byte[] stored =
+        ending.equals("xlsx") ? withValues() : computed(source.bytes(), "xlsx", ending);
+    try (Book book = open(stored, ending)) {
+      for (ProofBook.Input input : source.inputs()) {
+        sheet(book, input.sheet()).putValue(input.place(), input.after());
+      }
+      return bytes(book);
+    }
+  }
+
+  /** As a program would store it that writes tables, names and shared formulas unchanged. */
+  private byte[] withValues() throws Exception {
+    try (Book values = open(computed(source.bytes(), "xlsx", "xlsx"), "xlsx");
+        Book book = open(source.bytes(), "xlsx")) {
+      for (BookSheet sheet : book.sheets()) {
+        for (int row = 0; row <= sheet.lastRow(); row++) {
+          for (int column = 0; column <= sheet.lastColumn(row); column++) {
+            Place place = new Place(row, column);
+            if (sheet.content(place).isFormula() || sheet.array(place) != null) {
+              Object value = sheet(values, sheet.name()).content(place).value();
+              sheet.putValue(place, value == null ? "" : value);
+            }
+          }
+        }
+      }
+      return bytes(book);
+    }
+  }
+
+  /** What the office makes of a workbook. */
+  byte[] computed(byte[] workbook, String from, String to) throws Exception {
+    Path file = office.home().resolve("proof." + from);
+    Path result = office.home().resolve("result." + to);
+    Files.write(file, workbook);
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-rw-"));
+    try (Workbook open = office.open(file.toUri().toString(), true)) {
+      open.recalculate();
+      open.store(result, FILTERS.get(to));
+    }
+    return Files.readAllBytes(result);
+  }
+
+  /** The outcomes in one format. */
+  List<Result> run(String ending, String... options) throws Exception {
+    byte[] changed = changed(ending);
+    String answer = ending.equals("ods") ? "ods" : "xlsx"; // an .xls can lose texts
+    byte[] truth = computed(changed, ending, answer);
+    Path file = folder.resolve("proof." + ending);
+    Path report = folder.resolve("report.json");
+    Files.write(file, changed);
+    String[] command = {
+      "recalc", file.toString(), "--in-place", "--report", report.toString(), "--no-progress"
+    };
+    Run run =
+        Run.of(Stream.of(command, options).flatMap(Stream::of).toArray(String[]::new));
+    if (!Files.exists(report)) {
+      throw new IOException(run.out() + run.err());
+    }
+    Map<String, String> listed = listed(report);
+    Set<Place> unseen = new HashSet<>();
+    List<Result> results = new ArrayList<>();
+    try (Book before = open(changed, ending);
+        Book right = open(truth, answer);
+        Book after = open(Files.readAllBytes(file), ending)) {
+      for (Corpus.Line line : lines) {
+        for (Place place : source.places(line)) {
+          CellContent stored = log(before).content(place);
+          if (!stored.isFormula() && log(before).array(place) == null) {
+            unseen.add(place); // the format cannot hold it
+            continue;
+          }
+          CellContent truthful = log(right).content(place);
+          Object ours = log(after).content(place).value();
+          String said = listed.get(place.a1());
+          results.add(
+              new Result(
+                  line,
+                  ending,
+                  place,
+                  stored.value(),
+                  truthful.value(),
+                  ours,
+                  outcome(stored.value(), truthful, ours, said),
+                  said == null ? "" : said));
+        }
+      }
+    }
+    return results;
+  }
+
+  private static Outcome outcome(Object stored, CellContent truth, Object ours, String said) {
+    if (said != null) {
+      return isEqual(stored, ours) ? Outcome.LISTED : Outcome.WRONG;
+    }
+    boolean known = !(truth.value() instanceof CellError error) || !error.text().equals("#NAME?");
+    boolean equal =
+        isEqual(truth.value(), ours)
+            || truth.look() == CellContent.Look.DATE
+                && truth.value() instanceof Double a
+                && ours instanceof Double b
+                && Math.abs(a - b) < SECOND;
+    return known && equal || !known && isEqual(stored, ours) ? Outcome.EQUAL : Outcome.WRONG;
+  }
+
+  private static Map<String, String> listed(Path report) throws IOException {
+    JsonObject file =
+        JsonParser.parseString(Files.readString(report))
+            .getAsJsonObject()
+            .getAsJsonArray("files")
+            .get(0)
+            .getAsJsonObject();
+    Map<String, String> listed = new java.util.HashMap<>();
+    for (JsonElement element : file.getAsJsonArray("remarks")) {
+      JsonObject remark = element.getAsJsonObject();
+      if (remark.get("sheet").getAsString().equals(ProofBook.LOG)
+          && remark.get("code").getAsString().equals("STALE")) {
+        listed.put(remark.get("cell").getAsString(), remark.get("sentence").getAsString());
+      }
+    }
+    return listed;
+  }
+
+  /** Equal as far as programs agree on: an office's TRUE is 1, its errors are of fewer kinds. */
+  static boolean isEqual(Object a, Object b) {
+    Object x = plain(a);
+    Object y = plain(b);
+    if (x instanceof Double p && y instanceof Double q) {
+      return Math.abs(p - q) <= ROUNDING * Math.max(Math.abs(p), Math.abs(q));
+    }
+    return x.equals(y);
+  }
+
+  private static Object plain(Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof Boolean truth) {
+      return truth ? 1.0 : 0.0;
+    }
+    if (value instanceof CellError error) {
+      boolean invalid = error.text().startsWith("Err:") || error.text().equals("#NUM!");
+      return new CellError(invalid ? "#VALUE!" : error.text());
+    }
+    return value;
+  }
+
+  private static BookSheet log(Book book) {
+    return sheet(book, ProofBook.LOG);
+  }
+
+  private static BookSheet sheet(Book book, String name) {
+    return book.sheets().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  static Book open(byte[] bytes, String ending) throws Exception {
+    return Books.open(bytes, "proof." + ending, new PoiFunctions(Cellar.catalogue()));
+  }
+
+  private static byte[] bytes(Book book) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    book.write(bytes);
+    return bytes.toByteArray();
+  }
+}
