@@ -137,7 +137,8 @@ final class FormulaReader {
           token instanceof Ref3DPtg ref
               ? ref.getExternSheetIndex()
               : ((Area3DPtg) token).getExternSheetIndex();
-      return workbook.getExternalSheet(link) == null
+      EvaluationWorkbook.ExternalSheet there = workbook.getExternalSheet(link);
+      return there == null || there.getWorkbookName() == null
           ? List.of(workbook.convertFromExternSheetIndex(link))
           : List.of();
     }

@@ -16,18 +16,18 @@ import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
 import org.apache.poi.ss.formula.IStabilityClassifier;
+import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
-import org.apache.poi.ss.formula.atp.AnalysisToolPak;
 import org.apache.poi.ss.formula.eval.BoolEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
-import org.apache.poi.ss.formula.eval.NotImplementedException;
 import org.apache.poi.ss.formula.eval.NumericValueEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.ptg.FuncVarPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPtg;
+import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.Ptg;
-import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -40,6 +40,13 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * stands for its stored result, so that what POI cannot compute elsewhere never stops it.
  */
 public final class PoiCalculation implements Book.Calculation {
+  private static final String FORMULA = "formula.of.cell";
+
+  /** To POI, every formula is the call of one function, which computes it. */
+  private static final Ptg[] COMPUTE = {
+    new NameXPxg(null, FORMULA), FuncVarPtg.create(FORMULA, 1)
+  };
+
   private final List<? extends BookSheet> sheets;
   private final Book.Live live;
   private final WorkbookEvaluator evaluator;
@@ -65,18 +72,14 @@ public final class PoiCalculation implements Book.Calculation {
     EvaluationCell cell = view.getSheet(sheet).getCell(place.row(), place.column());
     try {
       return plain(evaluator.evaluate(cell));
-    } catch (NotImplementedException e) {
-      Throwable root = e;
-      while (root.getCause() != null) {
-        root = root.getCause();
-      }
-      throw new Book.CannotCalculate(root.getMessage());
+    } catch (Unproven e) {
+      throw new Book.CannotCalculate(e.getMessage());
     } catch (FormulaParseException e) {
       throw new Book.CannotCalculate(
           "the formula cannot be read; check its brackets, signs and separators.");
     } catch (RuntimeException | StackOverflowError e) {
       // POI has its own gaps; each costs one cell, which its owner is told of
-      throw new Book.CannotCalculate(e.getMessage() == null ? e.toString() : e.getMessage());
+      throw new Book.CannotCalculate("something in it is not known.");
     }
   }
 
@@ -84,7 +87,7 @@ public final class PoiCalculation implements Book.Calculation {
   public Reads reads(int sheet, Place place) {
     EvaluationCell cell = view.getSheet(sheet).getCell(place.row(), place.column());
     try {
-      return new FormulaReader(view.names).tokens(view.getFormulaTokens(cell), sheet);
+      return new FormulaReader(view.names).tokens(view.written((CellView) cell), sheet);
     } catch (FormulaParseException e) {
       String formula = ((CellView) cell).content.formula();
       return new FormulaReader(view.names).text(formula, sheet, e.getMessage());
@@ -111,11 +114,12 @@ public final class PoiCalculation implements Book.Calculation {
   private final class View implements EvaluationWorkbook {
     private final EvaluationWorkbook names;
     private final FormulaTokens tokens;
-    private final UDFFinder functions;
+    private final PoiFunctions ours;
+    private final Library library = new Library();
     private final SheetView[] views = new SheetView[sheets.size()];
 
     View(Workbook workbook, PoiFunctions functions) {
-      this.functions = new AggregatingUDFFinder(functions, AnalysisToolPak.instance);
+      this.ours = functions;
       this.names =
           workbook instanceof XSSFWorkbook xssf
               ? XSSFEvaluationWorkbook.create(xssf)
@@ -138,7 +142,11 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public Ptg[] getFormulaTokens(EvaluationCell cell) {
-      CellView viewed = (CellView) cell;
+      return COMPUTE.clone();
+    }
+
+    /** The tokens of what is written in a cell. */
+    Ptg[] written(CellView viewed) {
       int row = viewed.getRowIndex();
       int column = viewed.getColumnIndex();
       if (viewed.isPartOfArrayFormulaGroup()) { // one formula, not copied down
@@ -150,7 +158,16 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public UDFFinder getUDFFinder() {
-      return functions;
+      return name -> this::compute;
+    }
+
+    /** The value of the cell that is asked for, whichever function POI takes this for. */
+    private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {
+      int row = context.getRowIndex();
+      int column = context.getColumnIndex();
+      CellView cell = (CellView) getSheet(context.getSheetIndex()).getCell(row, column);
+      return new Evaluation(library, ours, context)
+          .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
     }
 
     @Override
@@ -170,7 +187,7 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public ExternalSheet getExternalSheet(String first, String last, int externalWorkbookNumber) {
-      return names.getExternalSheet(first, last, externalWorkbookNumber);
+      return first == null ? null : names.getExternalSheet(first, last, externalWorkbookNumber);
     }
 
     @Override
@@ -195,7 +212,7 @@ public final class PoiCalculation implements Book.Calculation {
 
     @Override
     public EvaluationName getName(String name, int sheetIndex) {
-      boolean isFunction = functions.findFunction(name) != null; // asked for at every call
+      boolean isFunction = name.equals(FORMULA) || ours.findFunction(name) != null; // asked often
       return isFunction ? null : names.getName(name, sheetIndex);
     }
 

@@ -71,9 +71,11 @@ final class Differential {
   }
 
   /** The workbook with its results as first stored, the inputs changed since. */
-  byte[] changed(String ending) throws Exception {
-    byte[] stored =
-        ending.equals("xlsx") ? withValues() : computed(source.bytes(), "xlsx", ending);
+  private byte[] stored(String ending) throws Exception {
+    return ending.equals("xlsx") ? withValues() : computed(source.bytes(), "xlsx", ending);
+  }
+
+  private byte[] changed(byte[] stored, String ending) throws Exception {
     try (Book book = open(stored, ending)) {
       for (ProofBook.Input input : source.inputs()) {
         sheet(book, input.sheet()).putValue(input.place(), input.after());
@@ -114,11 +116,86 @@ final class Differential {
     return Files.readAllBytes(result);
   }
 
+  /** The workbook in one format, and what the office gives after its inputs changed. */
+  record Case(String ending, byte[] stored, byte[] changed, byte[] truth, Set<Place> unknown) {}
+
+  /** An .xls can lose texts. */
+  private static String answer(String ending) {
+    return ending.equals("ods") ? "ods" : "xlsx";
+  }
+
+  Case prepare(String ending) throws Exception {
+    byte[] stored = stored(ending);
+    byte[] changed = changed(stored, ending);
+    String answer = answer(ending);
+    Set<Place> unknown = new HashSet<>();
+    try (Book first = open(stored, ending);
+        Book again = open(computed(stored, ending, answer), answer)) {
+      for (Corpus.Line line : lines) {
+        for (Place place : source.places(line)) {
+          CellContent cell = log(first).content(place);
+          boolean isThere = cell.isFormula() || log(first).array(place) != null;
+          if (!isThere || !isEqual(cell.value(), log(again).content(place).value())) {
+            unknown.add(place);
+          }
+        }
+      }
+    }
+    return new Case(ending, stored, changed, computed(changed, ending, answer), unknown);
+  }
+
+  /** What each formula by itself shows of its calls, from the office's values around it. */
+  void prove(Case given, Evidence evidence) throws Exception {
+    try (Book book = open(given.stored, given.ending)) {
+      prove(given, book, evidence);
+    }
+    try (Book book = open(given.changed, given.ending);
+        Book truth = open(given.truth, answer(given.ending))) {
+      for (BookSheet sheet : book.sheets()) {
+        for (int row = 0; row <= sheet.lastRow(); row++) {
+          for (int column = 0; column <= sheet.lastColumn(row); column++) {
+            Place place = new Place(row, column);
+            if (sheet.content(place).isFormula() || sheet.array(place) != null) {
+              Object value = sheet(truth, sheet.name()).content(place).value();
+              sheet.putValue(place, value == null ? "" : value);
+            }
+          }
+        }
+      }
+      prove(given, book, evidence);
+    }
+  }
+
+  private void prove(Case given, Book book, Evidence evidence) {
+    PoiFunctions functions = new PoiFunctions(Cellar.catalogue(), evidence);
+    CellSet[] live = {new CellSet()};
+    Book.Calculation calculation =
+        book.calculation(functions, (s, r, c) -> live[0].isLive(s, r, c));
+    int log = book.sheets().indexOf(log(book));
+    for (Corpus.Line line : lines) {
+      for (Place place : source.places(line)) {
+        CellContent cell = log(book).content(place);
+        if (given.unknown.contains(place) || isUnknown(cell.value())) {
+          continue;
+        }
+        live[0] = new CellSet();
+        live[0].add(log, place.row(), place.column());
+        try {
+          Object ours = calculation.result(log, place);
+          evidence.conclude(isRight(cell, ours));
+        } catch (Book.CannotCalculate e) {
+          evidence.abandon();
+        }
+      }
+    }
+  }
+
   /** The outcomes in one format. */
-  List<Result> run(String ending, String... options) throws Exception {
-    byte[] changed = changed(ending);
-    String answer = ending.equals("ods") ? "ods" : "xlsx"; // an .xls can lose texts
-    byte[] truth = computed(changed, ending, answer);
+  List<Result> run(Case given, String... options) throws Exception {
+    String ending = given.ending;
+    byte[] changed = given.changed;
+    byte[] truth = given.truth;
+    String answer = answer(ending);
     Path file = folder.resolve("proof." + ending);
     Path report = folder.resolve("report.json");
     Files.write(file, changed);
@@ -131,7 +208,6 @@ final class Differential {
       throw new IOException(run.out() + run.err());
     }
     Map<String, String> listed = listed(report);
-    Set<Place> unseen = new HashSet<>();
     List<Result> results = new ArrayList<>();
     try (Book before = open(changed, ending);
         Book right = open(truth, answer);
@@ -139,9 +215,8 @@ final class Differential {
       for (Corpus.Line line : lines) {
         for (Place place : source.places(line)) {
           CellContent stored = log(before).content(place);
-          if (!stored.isFormula() && log(before).array(place) == null) {
-            unseen.add(place); // the format cannot hold it
-            continue;
+          if (given.unknown.contains(place)) {
+            continue; // the format cannot hold it
           }
           CellContent truthful = log(right).content(place);
           Object ours = log(after).content(place).value();
@@ -166,14 +241,22 @@ final class Differential {
     if (said != null) {
       return isEqual(stored, ours) ? Outcome.LISTED : Outcome.WRONG;
     }
-    boolean known = !(truth.value() instanceof CellError error) || !error.text().equals("#NAME?");
-    boolean equal =
-        isEqual(truth.value(), ours)
-            || truth.look() == CellContent.Look.DATE
-                && truth.value() instanceof Double a
-                && ours instanceof Double b
-                && Math.abs(a - b) < SECOND;
-    return known && equal || !known && isEqual(stored, ours) ? Outcome.EQUAL : Outcome.WRONG;
+    boolean known = !isUnknown(truth.value());
+    return known && isRight(truth, ours) || !known && isEqual(stored, ours)
+        ? Outcome.EQUAL
+        : Outcome.WRONG;
+  }
+
+  private static boolean isUnknown(Object truth) {
+    return truth instanceof CellError error && error.text().equals("#NAME?");
+  }
+
+  private static boolean isRight(CellContent truth, Object ours) {
+    return isEqual(truth.value(), ours)
+        || truth.look() == CellContent.Look.DATE
+            && truth.value() instanceof Double a
+            && ours instanceof Double b
+            && Math.abs(a - b) < SECOND;
   }
 
   private static Map<String, String> listed(Path report) throws IOException {

@@ -1,0 +1,171 @@
+package meadcell.batch.calculation;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+import org.apache.poi.ss.formula.OperationEvaluationContext;
+import org.apache.poi.ss.formula.TwoDEval;
+import org.apache.poi.ss.formula.eval.BlankEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.EvaluationException;
+import org.apache.poi.ss.formula.eval.FunctionEval;
+import org.apache.poi.ss.formula.eval.NumberEval;
+import org.apache.poi.ss.formula.eval.NumericValueEval;
+import org.apache.poi.ss.formula.eval.OperandResolver;
+import org.apache.poi.ss.formula.eval.StringEval;
+import org.apache.poi.ss.formula.eval.TwoOperandNumericOperation;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.function.FunctionMetadataRegistry;
+import org.apache.poi.ss.formula.functions.Function;
+
+/** Functions and operators that POI computes otherwise than spreadsheet programs do. */
+final class Mended {
+  /** Two numbers that differ by less are one, as programs take them (48 bits of 53). */
+  private static final double NOISE = 1.0 / (1L << 48);
+
+  static final Map<String, Library.Body> FUNCTIONS = new HashMap<>();
+
+  static {
+    FUNCTIONS.put("YEAR", date("YEAR", LocalDate::getYear));
+    FUNCTIONS.put("MONTH", date("MONTH", LocalDate::getMonthValue));
+    FUNCTIONS.put("DAY", date("DAY", LocalDate::getDayOfMonth));
+    FUNCTIONS.put("MOD", Mended::modulo);
+    FUNCTIONS.put("ROMAN", Mended::roman);
+    FUNCTIONS.put("COUNTIF", Mended::countIf);
+    FUNCTIONS.put("CODE", number("CODE"));
+    FUNCTIONS.put("IMREAL", number("IMREAL"));
+    FUNCTIONS.put("IMAGINARY", number("IMAGINARY"));
+  }
+
+  private Mended() {}
+
+  private static ValueEval poi(String name, ValueEval[] args, OperationEvaluationContext ec) {
+    var known = FunctionMetadataRegistry.getFunctionByName(name);
+    if (known == null) {
+      return org.apache.poi.ss.formula.atp.AnalysisToolPak.instance
+          .findFunction(name)
+          .evaluate(args, ec);
+    }
+    Function function = FunctionEval.getBasicFunction(known.getIndex());
+    return function.evaluate(args, ec.getRowIndex(), ec.getColumnIndex());
+  }
+
+  private static double number(ValueEval value, OperationEvaluationContext ec)
+      throws EvaluationException {
+    return OperandResolver.coerceValueToDouble(
+        OperandResolver.getSingleValue(value, ec.getRowIndex(), ec.getColumnIndex()));
+  }
+
+  private static boolean isSame(double a, double b) {
+    return a == b || Math.abs(a - b) < Math.abs(a) * NOISE;
+  }
+
+  /** Numbers that cancel but for noise give 0. */
+  static ValueEval sum(ValueEval[] args, int row, int column) {
+    return withoutNoise(TwoOperandNumericOperation.AddEval, args, row, column);
+  }
+
+  static ValueEval difference(ValueEval[] args, int row, int column) {
+    return withoutNoise(TwoOperandNumericOperation.SubtractEval, args, row, column);
+  }
+
+  private static ValueEval withoutNoise(Function operation, ValueEval[] args, int row, int column) {
+    ValueEval result = operation.evaluate(args, row, column);
+    try {
+      double first =
+          OperandResolver.coerceValueToDouble(OperandResolver.getSingleValue(args[0], row, column));
+      boolean cancels =
+          result instanceof NumberEval number
+              && number.getNumberValue() != 0
+              && Math.abs(number.getNumberValue()) < Math.abs(first) * NOISE;
+      return cancels ? NumberEval.ZERO : result;
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    }
+  }
+
+  /** Numbers are compared without noise. */
+  static Function comparison(Function comparison) {
+    return (args, row, column) -> {
+      try {
+        ValueEval a = OperandResolver.getSingleValue(args[0], row, column);
+        ValueEval b = OperandResolver.getSingleValue(args[1], row, column);
+        boolean same =
+            a instanceof NumberEval x
+                && b instanceof NumberEval y
+                && isSame(x.getNumberValue(), y.getNumberValue());
+        return comparison.evaluate(new ValueEval[] {a, same ? a : b}, row, column);
+      } catch (EvaluationException e) {
+        return e.getErrorEval();
+      }
+    };
+  }
+
+  /** POI counts days before March 1900 as one program does, and refuses some. */
+  private static Library.Body date(String name, ToIntFunction<LocalDate> part) {
+    return (args, ec) -> {
+      try {
+        ValueEval value =
+            OperandResolver.getSingleValue(args[0], ec.getRowIndex(), ec.getColumnIndex());
+        if (args.length != 1 || value instanceof StringEval) {
+          return poi(name, args, ec);
+        }
+        double day = Math.floor(OperandResolver.coerceValueToDouble(value));
+        return new NumberEval(part.applyAsInt(LocalDate.of(1899, 12, 30).plusDays((long) day)));
+      } catch (EvaluationException e) {
+        return e.getErrorEval();
+      }
+    };
+  }
+
+  private static ValueEval modulo(ValueEval[] args, OperationEvaluationContext ec) {
+    try {
+      double value = number(args[0], ec);
+      double divisor = number(args[1], ec);
+      if (divisor == 0) {
+        return ErrorEval.DIV_ZERO;
+      }
+      double quotient = value / divisor;
+      double whole = isSame(quotient, Math.rint(quotient)) ? Math.rint(quotient) : Math.floor(quotient);
+      double rest = value - whole * divisor;
+      return new NumberEval(Math.abs(rest) < Math.abs(value) * NOISE ? 0 : rest);
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    }
+  }
+
+  private static ValueEval roman(ValueEval[] args, OperationEvaluationContext ec) {
+    return poi("ROMAN", args.length == 1 ? new ValueEval[] {args[0], NumberEval.ZERO} : args, ec);
+  }
+
+  /** {@code "<>"} counts what is not blank. */
+  private static ValueEval countIf(ValueEval[] args, OperationEvaluationContext ec) {
+    boolean filled =
+        args.length == 2
+            && args[1] instanceof StringEval text
+            && text.getStringValue().equals("<>")
+            && args[0] instanceof TwoDEval;
+    if (!filled) {
+      return poi("COUNTIF", args, ec);
+    }
+    TwoDEval area = (TwoDEval) args[0];
+    int count = 0;
+    for (int row = 0; row < area.getHeight(); row++) {
+      for (int column = 0; column < area.getWidth(); column++) {
+        count += area.getValue(row, column) instanceof BlankEval ? 0 : 1;
+      }
+    }
+    return new NumberEval(count);
+  }
+
+  /** POI gives these numbers as text. */
+  private static Library.Body number(String name) {
+    return (args, ec) -> {
+      ValueEval result = poi(name, args, ec);
+      return result instanceof StringEval text && !(result instanceof NumericValueEval)
+          ? new NumberEval(Double.parseDouble(text.getStringValue()))
+          : result;
+    };
+  }
+}
