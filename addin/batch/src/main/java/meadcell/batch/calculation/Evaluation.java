@@ -20,7 +20,6 @@ import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
-import org.apache.poi.ss.formula.ptg.Area3DPtg;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
 import org.apache.poi.ss.formula.ptg.AreaPtg;
 import org.apache.poi.ss.formula.ptg.ArrayPtg;
@@ -29,12 +28,10 @@ import org.apache.poi.ss.formula.ptg.ErrPtg;
 import org.apache.poi.ss.formula.ptg.IntPtg;
 import org.apache.poi.ss.formula.ptg.MissingArgPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
-import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.NumberPtg;
 import org.apache.poi.ss.formula.ptg.OperandPtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
-import org.apache.poi.ss.formula.ptg.Ref3DPtg;
 import org.apache.poi.ss.formula.ptg.Ref3DPxg;
 import org.apache.poi.ss.formula.ptg.RefPtg;
 import org.apache.poi.ss.formula.ptg.StringPtg;
@@ -116,7 +113,7 @@ final class Evaluation {
           constant.getColumnCount() - 1,
           constant.getTokenArrayValues());
     }
-    if (token instanceof NamePtg || token instanceof NameXPtg || token instanceof NameXPxg) {
+    if (token instanceof NamePtg || token instanceof NameXPxg) {
       return named(token, array);
     }
     return reference(token);
@@ -136,12 +133,6 @@ final class Evaluation {
     if (token instanceof Area3DPxg area) {
       return context.getArea3DEval(area);
     }
-    if (token instanceof Ref3DPtg ref) {
-      return context.getRef3DEval(ref);
-    }
-    if (token instanceof Area3DPtg area) {
-      return context.getArea3DEval(area);
-    }
     if (token instanceof OperandPtg) { // what is left are references to deleted cells
       return ErrorEval.REF_INVALID;
     }
@@ -149,14 +140,9 @@ final class Evaluation {
   }
 
   private EvaluationName definition(Ptg token) {
-    if (token instanceof NamePtg name) {
-      return context.getWorkbook().getName(name);
-    }
-    String text =
-        token instanceof NameXPxg name
-            ? name.getNameName()
-            : context.getWorkbook().resolveNameXText((NameXPtg) token);
-    return context.getWorkbook().getName(text, context.getSheetIndex());
+    return token instanceof NamePtg name
+        ? context.getWorkbook().getName(name)
+        : context.getWorkbook().getName(((NameXPxg) token).getNameName(), context.getSheetIndex());
   }
 
   private ValueEval named(Ptg token, boolean array) {
@@ -174,12 +160,9 @@ final class Evaluation {
 
   private String name(Formula function) {
     Ptg token = ((Formula.Operand) function).token();
-    if (token instanceof NamePtg name) {
-      return context.getWorkbook().getName(name).getNameText();
-    }
-    return token instanceof NameXPxg name
-        ? name.getNameName()
-        : context.getWorkbook().resolveNameXText((NameXPtg) token);
+    return token instanceof NamePtg name
+        ? context.getWorkbook().getName(name).getNameText()
+        : ((NameXPxg) token).getNameName();
   }
 
   // ---- calls ------------------------------------------------------------------------------

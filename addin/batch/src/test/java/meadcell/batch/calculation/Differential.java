@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import meadcell.batch.Run;
@@ -19,8 +20,8 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.Workbook;
@@ -42,9 +43,9 @@ final class Differential {
       Corpus.Line line,
       String ending,
       Place place,
-      Object stored,
-      Object truth,
-      Object ours,
+      Value stored,
+      Value truth,
+      Value ours,
       Outcome outcome,
       String said) {
     /** Whether the changed inputs change it. */
@@ -78,7 +79,7 @@ final class Differential {
   private byte[] changed(byte[] stored, String ending) throws Exception {
     try (Book book = open(stored, ending)) {
       for (ProofBook.Input input : source.inputs()) {
-        sheet(book, input.sheet()).putValue(input.place(), input.after());
+        sheet(book, input.sheet()).putValue(input.place(), Value.of(input.after()));
       }
       return bytes(book);
     }
@@ -93,8 +94,8 @@ final class Differential {
           for (int column = 0; column <= sheet.lastColumn(row); column++) {
             Place place = new Place(row, column);
             if (sheet.content(place).isFormula() || sheet.array(place) != null) {
-              Object value = sheet(values, sheet.name()).content(place).value();
-              sheet.putValue(place, value == null ? "" : value);
+              Value value = sheet(values, sheet.name()).content(place).value();
+              sheet.putValue(place, value.isBlank() ? Value.of("") : value);
             }
           }
         }
@@ -156,8 +157,8 @@ final class Differential {
           for (int column = 0; column <= sheet.lastColumn(row); column++) {
             Place place = new Place(row, column);
             if (sheet.content(place).isFormula() || sheet.array(place) != null) {
-              Object value = sheet(truth, sheet.name()).content(place).value();
-              sheet.putValue(place, value == null ? "" : value);
+              Value value = sheet(truth, sheet.name()).content(place).value();
+              sheet.putValue(place, value.isBlank() ? Value.of("") : value);
             }
           }
         }
@@ -169,8 +170,8 @@ final class Differential {
   private void prove(Case given, Book book, Evidence evidence) {
     PoiFunctions functions = new PoiFunctions(Cellar.catalogue(), evidence);
     CellSet[] live = {new CellSet()};
-    Book.Calculation calculation =
-        book.calculation(functions, (s, r, c) -> live[0].isLive(s, r, c));
+    Calculation calculation =
+        new Calculation(book, functions, (s, r, c) -> live[0].isLive(s, r, c));
     int log = book.sheets().indexOf(log(book));
     for (Corpus.Line line : lines) {
       for (Place place : source.places(line)) {
@@ -179,13 +180,10 @@ final class Differential {
           continue;
         }
         live[0] = new CellSet();
-        live[0].add(log, place.row(), place.column());
-        try {
-          Object ours = calculation.result(log, place);
-          evidence.conclude(isRight(cell, ours));
-        } catch (Book.CannotCalculate e) {
-          evidence.abandon();
-        }
+        live[0].add(log, place);
+        Optional<Value> ours = calculation.outcome(log, place).shown();
+        ours.ifPresentOrElse(
+            value -> evidence.conclude(isRight(cell, value)), evidence::abandon);
       }
     }
   }
@@ -219,7 +217,7 @@ final class Differential {
             continue; // the format cannot hold it
           }
           CellContent truthful = log(right).content(place);
-          Object ours = log(after).content(place).value();
+          Value ours = log(after).content(place).value();
           String said = listed.get(place.a1());
           results.add(
               new Result(
@@ -237,7 +235,7 @@ final class Differential {
     return results;
   }
 
-  private static Outcome outcome(Object stored, CellContent truth, Object ours, String said) {
+  private static Outcome outcome(Value stored, CellContent truth, Value ours, String said) {
     if (said != null) {
       return isEqual(stored, ours) ? Outcome.LISTED : Outcome.WRONG;
     }
@@ -247,16 +245,16 @@ final class Differential {
         : Outcome.WRONG;
   }
 
-  private static boolean isUnknown(Object truth) {
-    return truth instanceof CellError error && error.text().equals("#NAME?");
+  private static boolean isUnknown(Value truth) {
+    return truth instanceof Value.Error error && error.code().equals("#NAME?");
   }
 
-  private static boolean isRight(CellContent truth, Object ours) {
+  private static boolean isRight(CellContent truth, Value ours) {
     return isEqual(truth.value(), ours)
         || truth.look() == CellContent.Look.DATE
-            && truth.value() instanceof Double a
-            && ours instanceof Double b
-            && Math.abs(a - b) < SECOND;
+            && truth.value() instanceof Value.Number a
+            && ours instanceof Value.Number b
+            && Math.abs(a.number() - b.number()) < SECOND;
   }
 
   private static Map<String, String> listed(Path report) throws IOException {
@@ -278,25 +276,26 @@ final class Differential {
   }
 
   /** Equal as far as programs agree on: an office's TRUE is 1, its errors are of fewer kinds. */
-  static boolean isEqual(Object a, Object b) {
-    Object x = plain(a);
-    Object y = plain(b);
-    if (x instanceof Double p && y instanceof Double q) {
-      return Math.abs(p - q) <= ROUNDING * Math.max(Math.abs(p), Math.abs(q));
+  static boolean isEqual(Value a, Value b) {
+    Value x = plain(a);
+    Value y = plain(b);
+    if (x instanceof Value.Number p && y instanceof Value.Number q) {
+      return Math.abs(p.number() - q.number())
+          <= ROUNDING * Math.max(Math.abs(p.number()), Math.abs(q.number()));
     }
     return x.equals(y);
   }
 
-  private static Object plain(Object value) {
-    if (value == null) {
-      return "";
+  private static Value plain(Value value) {
+    if (value.isBlank()) {
+      return Value.of("");
     }
-    if (value instanceof Boolean truth) {
-      return truth ? 1.0 : 0.0;
+    if (value instanceof Value.Truth truth) {
+      return Value.of(truth.isTrue() ? 1.0 : 0.0);
     }
-    if (value instanceof CellError error) {
-      boolean invalid = error.text().startsWith("Err:") || error.text().equals("#NUM!");
-      return new CellError(invalid ? "#VALUE!" : error.text());
+    if (value instanceof Value.Error error) {
+      boolean invalid = error.code().startsWith("Err:") || error.code().equals("#NUM!");
+      return new Value.Error(invalid ? "#VALUE!" : error.code());
     }
     return value;
   }
@@ -310,7 +309,7 @@ final class Differential {
   }
 
   static Book open(byte[] bytes, String ending) throws Exception {
-    return Books.open(bytes, "proof." + ending, new PoiFunctions(Cellar.catalogue()));
+    return Books.open(bytes, "proof." + ending);
   }
 
   private static byte[] bytes(Book book) throws IOException {
