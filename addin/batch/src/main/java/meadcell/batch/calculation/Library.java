@@ -69,7 +69,7 @@ final class Library {
           operator("-", Mended::difference),
           operator("*", TwoOperandNumericOperation.MultiplyEval),
           operator("/", TwoOperandNumericOperation.DivideEval),
-          operator("^", TwoOperandNumericOperation.PowerEval),
+          operator("^", Mended::power),
           operator("&", ConcatEval.instance),
           operator("<", Mended.comparison(RelationalOperationEval.LessThanEval)),
           operator("<=", Mended.comparison(RelationalOperationEval.LessEqualEval)),

@@ -3,6 +3,7 @@ package meadcell.batch.calculation;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.TwoDEval;
@@ -27,6 +28,9 @@ final class Mended {
   static final Map<String, Library.Body> FUNCTIONS = new HashMap<>();
 
   static {
+    FUNCTIONS.put("DATE", Mended::date);
+    FUNCTIONS.put("TIME", Mended::time);
+    FUNCTIONS.put("POWER", (args, ec) -> power(args, ec.getRowIndex(), ec.getColumnIndex()));
     FUNCTIONS.put("YEAR", date("YEAR", LocalDate::getYear));
     FUNCTIONS.put("MONTH", date("MONTH", LocalDate::getMonthValue));
     FUNCTIONS.put("DAY", date("DAY", LocalDate::getDayOfMonth));
@@ -102,7 +106,47 @@ final class Mended {
     };
   }
 
-  /** POI counts days before March 1900 as one program does, and refuses some. */
+  /** Programs disagree on roots of negative numbers. */
+  static ValueEval power(ValueEval[] args, int row, int column) {
+    try {
+      double base =
+          OperandResolver.coerceValueToDouble(OperandResolver.getSingleValue(args[0], row, column));
+      double exponent =
+          OperandResolver.coerceValueToDouble(OperandResolver.getSingleValue(args[1], row, column));
+      if (base < 0 && exponent != Math.rint(exponent)) {
+        throw new Unproven("programs disagree on roots of negative numbers.");
+      }
+      return TwoOperandNumericOperation.PowerEval.evaluate(args, row, column);
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    }
+  }
+
+  /** Programs disagree on the years up to 99. */
+  private static ValueEval date(ValueEval[] args, OperationEvaluationContext ec) {
+    return within(args[0], ec, 100, 9999, "years of one or two digits")
+        .orElseGet(() -> poi("DATE", args, ec));
+  }
+
+  private static ValueEval time(ValueEval[] args, OperationEvaluationContext ec) {
+    return within(args[0], ec, 0, 23, "times beyond a day").orElseGet(() -> poi("TIME", args, ec));
+  }
+
+  /** An error, or nothing to object. */
+  private static Optional<ValueEval> within(
+      ValueEval arg, OperationEvaluationContext ec, double least, double most, String what) {
+    try {
+      double number = number(arg, ec);
+      if (number < least || number > most) {
+        throw new Unproven("programs disagree on " + what + ".");
+      }
+      return Optional.empty();
+    } catch (EvaluationException e) {
+      return Optional.of(e.getErrorEval());
+    }
+  }
+
+  /** Programs disagree on the days before March 1900. */
   private static Library.Body date(String name, ToIntFunction<LocalDate> part) {
     return (args, ec) -> {
       try {
@@ -112,6 +156,9 @@ final class Mended {
           return poi(name, args, ec);
         }
         double day = Math.floor(OperandResolver.coerceValueToDouble(value));
+        if (day <= 60) {
+          throw new Unproven("programs disagree on days before March 1900.");
+        }
         return new NumberEval(part.applyAsInt(LocalDate.of(1899, 12, 30).plusDays((long) day)));
       } catch (EvaluationException e) {
         return e.getErrorEval();

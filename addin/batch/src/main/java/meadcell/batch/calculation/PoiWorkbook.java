@@ -21,6 +21,7 @@ import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Ref3DPxg;
+import org.apache.poi.ss.formula.udf.AggregatingUDFFinder;
 import org.apache.poi.ss.formula.udf.UDFFinder;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Table;
@@ -71,7 +72,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public UDFFinder getUDFFinder() {
-    return name -> this::compute;
+    return new AggregatingUDFFinder(name -> this::compute); // the evaluator casts it
   }
 
   private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {

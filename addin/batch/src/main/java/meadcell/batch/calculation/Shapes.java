@@ -23,13 +23,23 @@ import org.apache.poi.ss.formula.eval.ValueEval;
 /**
  * What a call of a function is like, as far as its being computed rightly may hang on it: one word
  * for each argument and one for the signs of its numbers. Of an argument: <code>@</code> a cell,
- * {@code []} an area, <code>{}</code> an array constant, {@code <>} a computed array, and what is
- * in it: {@code n} numbers, {@code t} texts, {@code q} texts that look like numbers, {@code z}
- * empty texts, {@code b} truth values, {@code e} errors, {@code _} blanks, {@code m} nothing.
+ * {@code []} an area, doubled if of several sheets, <code>{}</code> an array constant, {@code <>} a computed array, and what is
+ * in it: {@code n} numbers, {@code h} very large or small ones, {@code t} texts, {@code q} texts
+ * that look like numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} truth
+ * values, {@code e} errors, {@code _} blanks, {@code m} nothing.
  */
 final class Shapes {
   private static final Pattern LIKE_A_NUMBER =
       Pattern.compile("\\s*[-+(]?\\W?[.,]?\\d.*|(?i)true|false", Pattern.DOTALL);
+  private static final Pattern LIKE_A_DATE = Pattern.compile(".*\\d\\s*([-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
+
+  /** Numbers beyond are written with an exponent, in several ways. */
+  private static final double SMALL = 1e-4;
+  private static final double LARGE = 1e15;
+
+  /** As many digits as a criterion can have before its last ones matter. */
+  private static final int DIGITS = 12;
+
   private static final Pattern CRITERION =
       Pattern.compile("(<>|<=|>=|<|>|=)?(.*)", Pattern.DOTALL);
 
@@ -71,14 +81,14 @@ final class Shapes {
     List<String> words = new ArrayList<>(arguments.length + 1);
     StringBuilder signs = new StringBuilder();
     boolean several = function.repeated() > 0;
+    String before = "";
     for (int i = 0; i < arguments.length; i++) {
       boolean isConstant = i < written.size() && isConstant(written.get(i));
-      words.add(
-          function.name()
-              + function.role(i, arguments.length)
-              + " "
-              + shape(function, i, arguments[i], isConstant, workbook));
+      String shape = shape(function, i, arguments[i], isConstant, workbook);
+      String after = PATTERNED.contains(function.name()) && i > 0 ? before + " " + shape : shape;
+      words.add(function.name() + function.role(i, arguments.length) + " " + after);
       signs.append(sign(arguments[i]));
+      before = shape;
     }
     if (arguments.length == 0) {
       words.add(function.name() + "/0");
@@ -111,6 +121,9 @@ final class Shapes {
       return "@" + kind(inner) + detail(function, index, inner);
     }
     if (value instanceof AreaEval area) {
+      if (area.getFirstSheetIndex() != area.getLastSheetIndex()) {
+        return "[[]]";
+      }
       String kinds = kinds(area, workbook);
       String form = function.repeated() > 0 ? "" : form(area);
       return area instanceof CacheAreaEval
@@ -150,12 +163,17 @@ final class Shapes {
     if (value instanceof BoolEval) {
       return "b";
     }
-    if (value instanceof NumericValueEval) {
-      return "n";
+    if (value instanceof NumericValueEval number) {
+      double size = Math.abs(number.getNumberValue());
+      return size == 0 || size >= SMALL && size < LARGE ? "n" : "h";
     }
     if (value instanceof StringEval text) {
       String string = text.getStringValue();
-      return string.isEmpty() ? "z" : LIKE_A_NUMBER.matcher(string).matches() ? "q" : "t";
+      return string.isEmpty()
+          ? "z"
+          : !LIKE_A_NUMBER.matcher(string).matches()
+              ? "t"
+              : LIKE_A_DATE.matcher(string).matches() ? "d" : "q";
     }
     if (value instanceof ErrorEval) {
       return "e";
@@ -191,8 +209,8 @@ final class Shapes {
       special.append(operand.indexOf(c) >= 0 ? String.valueOf(c) : "");
     }
     boolean regular = operand.chars().anyMatch(c -> "[](){}^$|+\\".indexOf(c) >= 0);
-    boolean date = operand.matches("\\d+[-/.:]\\d+.*");
-    return special + (regular ? "[" : "") + (date ? "-" : "");
+    boolean isLong = operand.chars().filter(Character::isDigit).count() > DIGITS;
+    return special + (regular ? "[" : "") + (isLong ? "..." : "");
   }
 
   private static char sign(ValueEval value) {

@@ -56,6 +56,10 @@ final class Differential {
 
   private static final Map<String, String> FILTERS =
       Map.of("xlsx", "Calc MS Excel 2007 XML", "ods", "calc8", "xls", "MS Excel 97");
+  /** An .xls can lose texts, an .ods numbers that look like truth values. */
+  private static final String ANSWER = "xlsx";
+
+  private static final Set<String> INVALID = Set.of("#NUM!", "#REF!");
   private static final double ROUNDING = 1e-9;
   private static final double SECOND = 1.2e-5;
 
@@ -120,18 +124,13 @@ final class Differential {
   /** The workbook in one format, and what the office gives after its inputs changed. */
   record Case(String ending, byte[] stored, byte[] changed, byte[] truth, Set<Place> unknown) {}
 
-  /** An .xls can lose texts. */
-  private static String answer(String ending) {
-    return ending.equals("ods") ? "ods" : "xlsx";
-  }
 
   Case prepare(String ending) throws Exception {
     byte[] stored = stored(ending);
     byte[] changed = changed(stored, ending);
-    String answer = answer(ending);
-    Set<Place> unknown = new HashSet<>();
+        Set<Place> unknown = new HashSet<>();
     try (Book first = open(stored, ending);
-        Book again = open(computed(stored, ending, answer), answer)) {
+        Book again = open(computed(stored, ending, ANSWER), ANSWER)) {
       for (Corpus.Line line : lines) {
         for (Place place : source.places(line)) {
           CellContent cell = log(first).content(place);
@@ -142,7 +141,7 @@ final class Differential {
         }
       }
     }
-    return new Case(ending, stored, changed, computed(changed, ending, answer), unknown);
+    return new Case(ending, stored, changed, computed(changed, ending, ANSWER), unknown);
   }
 
   /** What each formula by itself shows of its calls, from the office's values around it. */
@@ -151,7 +150,7 @@ final class Differential {
       prove(given, book, evidence);
     }
     try (Book book = open(given.changed, given.ending);
-        Book truth = open(given.truth, answer(given.ending))) {
+        Book truth = open(given.truth, ANSWER)) {
       for (BookSheet sheet : book.sheets()) {
         for (int row = 0; row <= sheet.lastRow(); row++) {
           for (int column = 0; column <= sheet.lastColumn(row); column++) {
@@ -183,7 +182,7 @@ final class Differential {
         live[0].add(log, place);
         Optional<Value> ours = calculation.outcome(log, place).shown();
         ours.ifPresentOrElse(
-            value -> evidence.conclude(isRight(cell, value)), evidence::abandon);
+            value -> evidence.conclude(line.formula(), isRight(cell, value)), evidence::abandon);
       }
     }
   }
@@ -193,8 +192,7 @@ final class Differential {
     String ending = given.ending;
     byte[] changed = given.changed;
     byte[] truth = given.truth;
-    String answer = answer(ending);
-    Path file = folder.resolve("proof." + ending);
+        Path file = folder.resolve("proof." + ending);
     Path report = folder.resolve("report.json");
     Files.write(file, changed);
     String[] command = {
@@ -208,7 +206,7 @@ final class Differential {
     Map<String, String> listed = listed(report);
     List<Result> results = new ArrayList<>();
     try (Book before = open(changed, ending);
-        Book right = open(truth, answer);
+        Book right = open(truth, ANSWER);
         Book after = open(Files.readAllBytes(file), ending)) {
       for (Corpus.Line line : lines) {
         for (Place place : source.places(line)) {
@@ -294,7 +292,7 @@ final class Differential {
       return Value.of(truth.isTrue() ? 1.0 : 0.0);
     }
     if (value instanceof Value.Error error) {
-      boolean invalid = error.code().startsWith("Err:") || error.code().equals("#NUM!");
+      boolean invalid = error.code().startsWith("Err:") || INVALID.contains(error.code());
       return new Value.Error(invalid ? "#VALUE!" : error.code());
     }
     return value;

@@ -15,7 +15,7 @@ import java.util.TreeSet;
  * in right ones, the one that is wrong most often is not proven.
  */
 final class Evidence implements Proven {
-  private record Trial(Set<String> words, boolean right) {}
+  private record Trial(String formula, Set<String> words, boolean right) {}
 
   private final List<Trial> trials = new ArrayList<>();
   private final List<String> doubted = new ArrayList<>();
@@ -28,8 +28,8 @@ final class Evidence implements Proven {
   }
 
   /** Ends what is held together as one formula's. */
-  void conclude(boolean right) {
-    trials.add(new Trial(words, right));
+  void conclude(String formula, boolean right) {
+    trials.add(new Trial(formula, words, right));
     words = new LinkedHashSet<>();
   }
 
@@ -55,13 +55,20 @@ final class Evidence implements Proven {
                       .thenComparing(word -> word))
               .orElseThrow(() -> new IllegalStateException("wrong without a call: " + open));
       proven.remove(least);
-      doubted.add(least);
+      doubted.add(
+          least
+              + "\t"
+              + open.stream()
+                  .filter(trial -> trial.words.contains(least))
+                  .map(Trial::formula)
+                  .distinct()
+                  .toList());
       open.removeIf(trial -> trial.words.contains(least));
     }
     return proven;
   }
 
-  /** The words that took part in right results and are not proven all the same. */
+  /** The words of right results that are not proven all the same, with the wrong formulas. */
   String told() {
     return String.join("\n", doubted);
   }

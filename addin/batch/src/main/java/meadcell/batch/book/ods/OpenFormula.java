@@ -62,8 +62,11 @@ final class OpenFormula {
     sheet = sheet.startsWith("$") ? sheet.substring(1) : sheet;
     String cell = first.substring(dot + 1);
     String last = colon < 0 ? "" : stored.substring(colon + 1);
-    String end = colon < 0 ? "" : ":" + last.substring(lastDot(last) + 1);
-    return (sheet.isEmpty() ? "" : sheet + "!") + cell + end;
+    int lastDot = lastDot(last);
+    String lastSheet = last.substring(last.startsWith("$") ? 1 : 0, Math.max(0, lastDot));
+    String end = colon < 0 ? "" : ":" + last.substring(lastDot + 1);
+    String sheets = lastSheet.isEmpty() || lastSheet.equals(sheet) ? sheet : sheet + ":" + lastSheet;
+    return (sheets.isEmpty() ? "" : sheets + "!") + cell + end;
   }
 
   private static int lastDot(String reference) {
