@@ -6,7 +6,6 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.catalogue.Catalogue;
-import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
@@ -46,11 +45,11 @@ public final class Calculation {
 
   /** Computes the formula of a cell that has one. */
   public Outcome outcome(int sheet, Place place) {
-    EvaluationCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
+    PoiCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
     try {
       return outcome(evaluator.evaluate(cell), sheet, place);
     } catch (Unproven e) {
-      return new Outcome.Beyond(e.getMessage());
+      return new Outcome.Beyond(e.seenFrom(cell));
     } catch (FormulaParseException e) {
       return new Outcome.Beyond(
           "the formula cannot be read; check its brackets, signs and separators.");

@@ -1,15 +1,21 @@
 package meadcell.batch.calculation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Place;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
+import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
 import org.apache.poi.ss.formula.SheetIdentifier;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
@@ -44,6 +50,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   private final SpreadsheetVersion version;
   private final PoiFunctions ours;
   private final Library library = new Library();
+  private final Map<Object, Unproven> unproven = new HashMap<>();
   private final ParsedFormulas parsed = new ParsedFormulas(this);
 
   /** What other workbooks are called in formulas; they are never opened. */
@@ -76,10 +83,27 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   }
 
   private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {
-    PoiCell cell =
-        views[context.getSheetIndex()].getCell(context.getRowIndex(), context.getColumnIndex());
-    return new Evaluation(library, ours, context)
-        .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
+    Place place = new Place(context.getRowIndex(), context.getColumnIndex());
+    PoiSheetView sheet = views[context.getSheetIndex()];
+    PoiCell cell = sheet.getCell(place.row(), place.column());
+    Unproven known = unproven.get(cell.getIdentityKey());
+    if (known != null) { // POI keeps results only
+      throw known;
+    }
+    try {
+      sheet.obstacle(place).ifPresent(PoiWorkbook::stop);
+      return new Evaluation(library, ours, context)
+          .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
+    } catch (Unproven | FormulaParseException e) {
+      Unproven here =
+          (e instanceof Unproven reason ? reason : new Unproven("it cannot be read.")).in(cell);
+      unproven.put(cell.getIdentityKey(), here);
+      throw here;
+    }
+  }
+
+  private static void stop(String obstacle) {
+    throw new Unproven(obstacle);
   }
 
   @Override
@@ -145,6 +169,21 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
       }
     }
     return sheet == DefinedName.ANYWHERE ? null : getName(name, DefinedName.ANYWHERE);
+  }
+
+  /** Whether a formula's text shows a defined name or a table. */
+  boolean usesNames(String formula) {
+    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    while (tokens.next()) {
+      String name = tokens.text();
+      boolean isName = tokens.kind() == FormulaScanner.Kind.NAME;
+      if (isName
+          && (defined.stream().anyMatch(known -> known.name().equalsIgnoreCase(name))
+              || getTable(name) != null)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

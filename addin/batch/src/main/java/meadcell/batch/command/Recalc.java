@@ -32,7 +32,7 @@ public final class Recalc extends WorkbookCommand {
         .forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     new Recalculation(workbook.book(), Cellar.catalogue(), report, office.resultsFor(workbook, input))
         .run();
-    return new Work(report, !report.changes().isEmpty());
+    return new Work(report, report.isChanged());
   }
 
   @Override

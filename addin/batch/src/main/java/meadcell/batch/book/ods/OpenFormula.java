@@ -18,7 +18,13 @@ final class OpenFormula {
     FormulaScanner tokens = new FormulaScanner(formula, Dialect.OPEN_FORMULA);
     while (tokens.next()) {
       boolean isReference = tokens.kind() == FormulaScanner.Kind.BRACKETED;
-      out.append(isReference ? reference(tokens.inside()) : Dialect.EXCEL.written(tokens));
+      String other =
+          switch (tokens.text()) {
+            case "!" -> " "; // what two areas share
+            case "~" -> ","; // two areas together
+            default -> Dialect.EXCEL.written(tokens);
+          };
+      out.append(isReference ? reference(tokens.inside()) : other);
     }
     return out.toString();
   }
