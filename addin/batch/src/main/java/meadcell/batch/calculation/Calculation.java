@@ -52,7 +52,7 @@ public final class Calculation {
       return new Outcome.Beyond(e.seenFrom(cell));
     } catch (FormulaParseException e) {
       return new Outcome.Beyond(
-          "the formula cannot be read; check its brackets, signs and separators.");
+          "it is written in a way that is not known here.");
     } catch (UncheckedIOException e) {
       throw e; // the file, not the formula
     } catch (RuntimeException | StackOverflowError e) {
@@ -86,7 +86,7 @@ public final class Calculation {
     try {
       return reader.tokens(workbook.written(cell), sheet);
     } catch (FormulaParseException e) {
-      return reader.text(cell.formula(), sheet, e.getMessage());
+      return reader.text(cell.formula(), sheet, "it is written in a way that is not known here.");
     }
   }
 }

@@ -150,6 +150,9 @@ final class Evaluation {
     if (name == null || !name.hasFormula()) {
       throw new Unproven("it uses a name that is not defined in this workbook.");
     }
+    if (((PoiName) name).moves()) {
+      throw new Unproven("its name " + name.getNameText() + " means other cells in other cells.");
+    }
     if (++depth > DEEPEST_NAME) {
       throw new Unproven("its names rest on each other too deeply.");
     }
@@ -201,7 +204,7 @@ final class Evaluation {
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
     if (!ours.proven().holds(Shapes.of(function, written, values, context.getWorkbook()))) {
       throw new Unproven(
-          (function.isOperator() ? "\"" + function.name().replace("x", "") + "\"" : function.name())
+          (function.isOperator() ? "\"" + function.name().replace("X", "") + "\"" : function.name())
               + " is not known to give the same here as in a spreadsheet program.");
     }
   }

@@ -77,8 +77,8 @@ final class Library {
           operator(">=", Mended.comparison(RelationalOperationEval.GreaterEqualEval)),
           operator(">", Mended.comparison(RelationalOperationEval.GreaterThanEval)),
           operator("<>", Mended.comparison(RelationalOperationEval.NotEqualEval)),
-          operator("+x", UnaryPlusEval.instance),
-          operator("-x", UnaryMinusEval.instance),
+          operator("+X", UnaryPlusEval.instance),
+          operator("-X", UnaryMinusEval.instance),
           operator("%", PercentEval.instance),
           operator(":", RangeEval.instance),
           operator(" ", IntersectionEval.instance));
@@ -110,6 +110,9 @@ final class Library {
           Map.entry("STDEV.S", "R*"),
           Map.entry("VAR.P", "R*"),
           Map.entry("VAR.S", "R*"),
+          Map.entry("PERCENTILE.INC", "RV"),
+          Map.entry("QUARTILE.INC", "RV"),
+          Map.entry("RANK.EQ", "VRV"),
           Map.entry("XLOOKUP", "VRRVVV"),
           Map.entry("XMATCH", "VRVV"),
           Map.entry("SHEET", "R"),
@@ -142,8 +145,8 @@ final class Library {
           case "GreaterEqualPtg" -> ">=";
           case "GreaterThanPtg" -> ">";
           case "NotEqualPtg" -> "<>";
-          case "UnaryPlusPtg" -> "+x";
-          case "UnaryMinusPtg" -> "-x";
+          case "UnaryPlusPtg" -> "+X";
+          case "UnaryMinusPtg" -> "-X";
           case "PercentPtg" -> "%";
           case "RangePtg" -> ":";
           case "IntersectionPtg" -> " ";

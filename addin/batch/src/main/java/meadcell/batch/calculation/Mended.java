@@ -14,6 +14,7 @@ import org.apache.poi.ss.formula.eval.FunctionEval;
 import org.apache.poi.ss.formula.eval.NumberEval;
 import org.apache.poi.ss.formula.eval.NumericValueEval;
 import org.apache.poi.ss.formula.eval.OperandResolver;
+import org.apache.poi.ss.formula.eval.RefEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.TwoOperandNumericOperation;
 import org.apache.poi.ss.formula.eval.ValueEval;
@@ -38,6 +39,12 @@ final class Mended {
     FUNCTIONS.put("ROMAN", Mended::roman);
     FUNCTIONS.put("COUNTIF", Mended::countIf);
     FUNCTIONS.put("CODE", number("CODE"));
+    FUNCTIONS.put("N", Mended::plainNumber);
+    FUNCTIONS.put("QUARTILE", Mended::quartile);
+    FUNCTIONS.put("QUARTILE.INC", Mended::quartile);
+    FUNCTIONS.put("PERCENTILE.INC", (args, ec) -> poi("PERCENTILE", args, ec));
+    FUNCTIONS.put("RANK.EQ", (args, ec) -> poi("RANK", args, ec));
+    FUNCTIONS.put("RSQ", Mended::determination);
     FUNCTIONS.put("IMREAL", number("IMREAL"));
     FUNCTIONS.put("IMAGINARY", number("IMAGINARY"));
   }
@@ -214,5 +221,31 @@ final class Mended {
           ? new NumberEval(Double.parseDouble(text.getStringValue()))
           : result;
     };
+  }
+
+  private static ValueEval plainNumber(ValueEval[] args, OperationEvaluationContext ec) {
+    ValueEval value =
+        args[0] instanceof RefEval ref ? ref.getInnerValueEval(ref.getFirstSheetIndex()) : args[0];
+    return value instanceof ErrorEval || value instanceof NumberEval
+        ? value
+        : value instanceof NumericValueEval number
+            ? new NumberEval(number.getNumberValue())
+            : NumberEval.ZERO;
+  }
+
+  private static ValueEval quartile(ValueEval[] args, OperationEvaluationContext ec) {
+    try {
+      ValueEval share = new NumberEval(Math.floor(number(args[1], ec)) / 4);
+      return poi("PERCENTILE", new ValueEval[] {args[0], share}, ec);
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    }
+  }
+
+  private static ValueEval determination(ValueEval[] args, OperationEvaluationContext ec) {
+    ValueEval correlation = poi("PEARSON", args, ec);
+    return correlation instanceof NumberEval r
+        ? new NumberEval(r.getNumberValue() * r.getNumberValue())
+        : correlation;
   }
 }

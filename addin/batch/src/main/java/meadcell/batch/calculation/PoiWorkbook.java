@@ -96,7 +96,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
           .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
     } catch (Unproven | FormulaParseException e) {
       Unproven here =
-          (e instanceof Unproven reason ? reason : new Unproven("it cannot be read.")).in(cell);
+          (e instanceof Unproven reason ? reason : new Unproven("it is written in a way that is not known here.")).in(cell);
       unproven.put(cell.getIdentityKey(), here);
       throw here;
     }

@@ -1,6 +1,7 @@
 package meadcell.batch.calculation;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.CellContent;
@@ -52,14 +53,16 @@ public final class Reproduction {
             });
   }
 
-  /** Whether a formula's stored result is what this tool computes from the stored inputs. */
-  public boolean succeeds(FormulaCell formula) {
+  /** Why a formula's stored result is not reproduced; nothing if it is. */
+  public Optional<String> obstacle(FormulaCell formula) {
     current = new Cell(formula.sheet(), formula.place());
-    return calculation
-        .outcome(formula)
-        .shown()
-        .map(value -> isSame(formula.content(), value))
-        .orElse(false);
+    Outcome outcome = calculation.outcome(formula);
+    if (outcome instanceof Outcome.Beyond beyond) {
+      return Optional.of(beyond.reason());
+    }
+    return isSame(formula.content(), outcome.shown().orElseThrow())
+        ? Optional.empty()
+        : Optional.of("from the same inputs, this tool gets another value than the stored one.");
   }
 
   /** Whether two results are one, but for rounding. */

@@ -1,5 +1,6 @@
 package meadcell.batch.recalc;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -73,7 +74,7 @@ public final class Recalculation {
   }
 
   /** Formulas to compute, except those whose stored results are not reproduced. */
-  private record Except(CellSet live, CellSet strange) implements Live {
+  private record Except(CellSet live, Map<Reproduction.Cell, String> strange) implements Live {
     @Override
     public boolean isLive(int sheet, int row, int column) {
       return live.isLive(sheet, row, column);
@@ -81,9 +82,7 @@ public final class Recalculation {
 
     @Override
     public Optional<String> obstacle(int sheet, Place place) {
-      return strange.contains(sheet, place.row(), place.column())
-          ? Optional.of("from the same inputs, this tool gets another value than the stored one.")
-          : Optional.empty();
+      return Optional.ofNullable(strange.get(new Reproduction.Cell(sheet, place)));
     }
   }
 
@@ -95,13 +94,18 @@ public final class Recalculation {
   public List<Outcome> outcomes(
       List<FormulaCell> formulas, Map<Reproduction.Cell, CellContent> before) {
     CellSet live = new CellSet();
-    CellSet strange = new CellSet();
+    Map<Reproduction.Cell, String> strange = new HashMap<>();
     Reproduction reproduction = new Reproduction(book, catalogue, before);
     for (FormulaCell formula : formulas) {
       live.add(formula);
       boolean isStored = !formula.content().value().isBlank();
-      if (isStored && !formula.isOurs(catalogue) && !reproduction.succeeds(formula)) {
-        strange.add(formula);
+      if (isStored && !formula.isOurs(catalogue)) {
+        reproduction
+            .obstacle(formula)
+            .ifPresent(
+                reason ->
+                    strange.put(
+                        new Reproduction.Cell(formula.sheet(), formula.place()), reason));
       }
     }
     Calculation calculation = new Calculation(book, catalogue, new Except(live, strange));
