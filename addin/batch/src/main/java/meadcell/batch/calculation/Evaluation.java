@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.apache.poi.ss.formula.CacheAreaEval;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
@@ -193,8 +194,7 @@ final class Evaluation {
       char takes = function.takes(i);
       values[i] = value(arguments.get(i), array || takes == 'A');
     }
-    check(function, arguments, values);
-    return lifted(function, values, array);
+    return lifted(function, arguments, values, array);
   }
 
   static Unproven unknown(String name) {
@@ -202,27 +202,39 @@ final class Evaluation {
   }
 
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
-    if (!ours.proven().holds(Shapes.of(function, written, values, context.getWorkbook()))) {
-      throw new Unproven(
-          (function.isOperator() ? "\"" + function.name().replace("X", "") + "\"" : function.name())
-              + " is not known to give the same here as in a spreadsheet program.");
+    require(
+        function,
+        Shapes.key(function, values),
+        () -> Shapes.of(function, written, values, context.getWorkbook()));
+  }
+
+  private void require(Library.Entry function, String key, Supplier<List<String>> words) {
+    if (!ours.proven().holds(key, words)) {
+      String name = function.isOperator() ? "\"" + function.sign() + "\"" : function.name();
+      throw new Unproven(name + " is not known to give the same here as in a spreadsheet program.");
     }
   }
 
   /** One call for each element of the arrays that stand where single values are taken. */
-  private ValueEval lifted(Library.Entry function, ValueEval[] values, boolean array) {
+  private ValueEval lifted(
+      Library.Entry function, List<Formula> written, ValueEval[] values, boolean array) {
     int height = 1;
     int width = 1;
     boolean lifts = false;
     for (int i = 0; i < values.length; i++) {
       if (isLifted(function, i, values[i], array)) {
+        AreaEval area = (AreaEval) values[i];
+        Formula formula = written.get(i);
+        int index = i;
+        require(
+            function, null, () -> Shapes.each(function, index, values.length, formula, area));
         lifts = true;
-        height = Math.max(height, ((AreaEval) values[i]).getHeight());
-        width = Math.max(width, ((AreaEval) values[i]).getWidth());
+        height = Math.max(height, area.getHeight());
+        width = Math.max(width, area.getWidth());
       }
     }
     if (!lifts) {
-      return plain(function, values);
+      return plain(function, written, values);
     }
     ValueEval[] results = new ValueEval[height * width];
     for (int cell = 0; cell < results.length; cell++) {
@@ -232,7 +244,7 @@ final class Evaluation {
           single[i] = element((AreaEval) values[i], cell / width, cell % width);
         }
       }
-      ValueEval result = plain(function, single);
+      ValueEval result = plain(function, written, single);
       results[cell] =
           result instanceof AreaEval area ? area.getRelativeValue(0, 0) : single(result);
     }
@@ -246,7 +258,8 @@ final class Evaluation {
         && (array || value instanceof CacheAreaEval);
   }
 
-  private ValueEval plain(Library.Entry function, ValueEval[] values) {
+  private ValueEval plain(Library.Entry function, List<Formula> written, ValueEval[] values) {
+    check(function, written, values);
     try {
       return function.body().call(values, context);
     } catch (NotImplementedException e) {

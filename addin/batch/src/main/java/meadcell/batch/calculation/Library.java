@@ -55,6 +55,11 @@ final class Library {
           : index < takes.length() - repeated ? " " + (index + 1) : " *" + takes(index);
     }
 
+    /** An operator as it is written. */
+    String sign() {
+      return name.replace("X", "");
+    }
+
     boolean isOperator() {
       return !Character.isLetter(name.charAt(0));
     }
@@ -162,7 +167,9 @@ final class Library {
 
   private static Entry entry(String name) {
     if (OPERATORS.containsKey(name)) {
-      return new Entry(name, "VV", 0, OPERATORS.get(name));
+      boolean single = name.length() > 1 && name.endsWith("X") || name.equals("%");
+      String takes = ": ".contains(name) ? "RR" : single ? "V" : "VV";
+      return new Entry(name, takes, 0, OPERATORS.get(name));
     }
     FunctionMetadata known = FunctionMetadataRegistry.getFunctionByName(name);
     String takes = known == null ? ADD_IN_TAKES.getOrDefault(name, "V") : takes(known);

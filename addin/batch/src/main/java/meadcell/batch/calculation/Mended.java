@@ -2,6 +2,7 @@ package meadcell.batch.calculation;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToIntFunction;
@@ -45,6 +46,9 @@ final class Mended {
     FUNCTIONS.put("PERCENTILE.INC", (args, ec) -> poi("PERCENTILE", args, ec));
     FUNCTIONS.put("RANK.EQ", (args, ec) -> poi("RANK", args, ec));
     FUNCTIONS.put("RSQ", Mended::determination);
+    for (String deviation : List.of("STDEV", "VAR", "STDEV.S", "VAR.S")) {
+      FUNCTIONS.put(deviation, (args, ec) -> deviation(poi(deviation, args, ec), poi("COUNT", args, ec)));
+    }
     FUNCTIONS.put("IMREAL", number("IMREAL"));
     FUNCTIONS.put("IMAGINARY", number("IMAGINARY"));
   }
@@ -247,5 +251,11 @@ final class Mended {
     return correlation instanceof NumberEval r
         ? new NumberEval(r.getNumberValue() * r.getNumberValue())
         : correlation;
+  }
+
+  /** Of fewer than two numbers there is none. */
+  private static ValueEval deviation(ValueEval result, ValueEval count) {
+    boolean isOfFew = count instanceof NumberEval number && number.getNumberValue() < 2;
+    return result == ErrorEval.NUM_ERROR && isOfFew ? ErrorEval.DIV_ZERO : result;
   }
 }

@@ -22,8 +22,7 @@ final class ParsedFormulas {
 
   private record Parsed(int row, Ptg[] tokens) {}
 
-  private static final Pattern LIKE_A_CELL =
-      Pattern.compile("[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+");
+  private static final Pattern LIKE_A_CELL = Pattern.compile("[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+");
 
   private final FormulaParsingWorkbook names;
   private final Map<Key, Parsed> known = new HashMap<>();

@@ -19,22 +19,28 @@ import org.apache.poi.ss.formula.eval.NumericValueEval;
 import org.apache.poi.ss.formula.eval.RefEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.ptg.ArrayPtg;
 
 /**
- * What a call of a function is like, as far as its being computed rightly may hang on it: one word
- * for each argument and one for the signs of its numbers. Of an argument: <code>@</code> a cell,
- * {@code []} an area, doubled if of several sheets, <code>{}</code> an array constant, {@code <>} a computed array, and what is
- * in it: {@code n} numbers, {@code h} very large or small ones, {@code t} texts, {@code q} texts
- * that look like numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} truth
- * values, {@code e} errors, {@code _} blanks, {@code m} nothing.
+ * What a call of a function is like, as far as its being computed rightly may hang on it, in words:
+ * for each argument its origin and what is in it, and for all together the signs of numbers.
+ *
+ * <p>Origins are <code>@</code> a cell, {@code []} an area (doubled: of several sheets), <code>{}
+ * </code> an array constant, {@code <>} a computed array, else a single value. In them are {@code
+ * n} numbers, {@code h} very large or small ones, {@code t} texts, {@code q} texts that look like
+ * numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} truth values, {@code e}
+ * errors, {@code _} blanks, {@code m} nothing.
  */
 final class Shapes {
   private static final Pattern LIKE_A_NUMBER =
       Pattern.compile("\\s*[-+(]?\\W?[.,]?\\d.*|(?i)true|false", Pattern.DOTALL);
-  private static final Pattern LIKE_A_DATE = Pattern.compile(".*\\d\\s*([-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
+  private static final Pattern LIKE_A_DATE =
+      Pattern.compile(
+          ".*\\d\\s*([-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
 
   /** Numbers beyond are written with an exponent, in several ways. */
   private static final double SMALL = 1e-4;
+
   private static final double LARGE = 1e15;
 
   /** As many digits as a criterion can have before its last ones matter. */
@@ -43,13 +49,15 @@ final class Shapes {
   private static final Pattern CRITERION =
       Pattern.compile("(<>|<=|>=|<|>|=)?(.*)", Pattern.DOTALL);
 
-  /** Arguments that choose among ways of computing: their very value counts. */
+  /** The argument that chooses among ways of computing: its very value belongs to the name. */
   private static final Map<String, Integer> CHOICES =
       Map.ofEntries(
           Map.entry("WEEKDAY", 2),
           Map.entry("WEEKNUM", 2),
           Map.entry("ROMAN", 2),
           Map.entry("MATCH", 3),
+          Map.entry("VLOOKUP", 4),
+          Map.entry("HLOOKUP", 4),
           Map.entry("RANK", 3),
           Map.entry("YEARFRAC", 3),
           Map.entry("DAYS360", 3),
@@ -70,67 +78,137 @@ final class Shapes {
           "MATCH", "VLOOKUP", "HLOOKUP", "LOOKUP", "XLOOKUP", "XMATCH", "SEARCH", "DATEVALUE",
           "TIMEVALUE", "VALUE", "NUMBERVALUE");
 
-  private Shapes() {}
+  /** Functions that search where they expect order. */
+  private static final Set<String> SEARCHING = Set.of("MATCH", "VLOOKUP", "HLOOKUP", "LOOKUP");
 
-  /** The words for one call. */
+  private final Library.Entry function;
+  private final List<Formula> written;
+  private final ValueEval[] arguments;
+  private final EvaluationWorkbook workbook;
+  private final List<String> words = new ArrayList<>();
+
+  private Shapes(
+      Library.Entry function,
+      List<Formula> written,
+      ValueEval[] arguments,
+      EvaluationWorkbook workbook) {
+    this.function = function;
+    this.written = written;
+    this.arguments = arguments;
+    this.workbook = workbook;
+  }
+
+  /** The words for one call; what is taken as single values has no arrays in it any more. */
   static List<String> of(
       Library.Entry function,
       List<Formula> written,
       ValueEval[] arguments,
       EvaluationWorkbook workbook) {
-    List<String> words = new ArrayList<>(arguments.length + 1);
-    StringBuilder signs = new StringBuilder();
-    boolean several = function.repeated() > 0;
-    String before = "";
-    for (int i = 0; i < arguments.length; i++) {
-      boolean isConstant = i < written.size() && isConstant(written.get(i));
-      String shape = shape(function, i, arguments[i], isConstant, workbook);
-      String after = PATTERNED.contains(function.name()) && i > 0 ? before + " " + shape : shape;
-      words.add(function.name() + function.role(i, arguments.length) + " " + after);
-      signs.append(sign(arguments[i]));
-      before = shape;
+    Shapes shapes = new Shapes(function, written, arguments, workbook);
+    shapes.describe();
+    return shapes.words;
+  }
+
+  /** The words for an array of which each element is taken. */
+  static List<String> each(
+      Library.Entry function, int index, int count, Formula written, AreaEval array) {
+    List<String> words = new ArrayList<>();
+    String each = function.name() + function.role(index, count) + " each" + origin(array, written);
+    Set<String> kinds = new TreeSet<>();
+    for (int row = 0; row < array.getHeight(); row++) {
+      for (int column = 0; column < array.getWidth(); column++) {
+        kinds.add(kind(array.getRelativeValue(row, column)));
+      }
     }
-    if (arguments.length == 0) {
-      words.add(function.name() + "/0");
-    } else if (!function.isOperator() && !several) {
-      words.add(function.name() + "/" + arguments.length + " signs " + signs);
-    } else if (function.name().equals("^")) {
-      words.add("^ signs " + signs);
-    } else if (function.name().equals("/")) {
-      words.add("/ signs " + sign(arguments[1]));
-    }
+    kinds.forEach(kind -> words.add(each + " " + kind));
     return words;
   }
 
-  private static boolean isConstant(Formula formula) {
-    return formula instanceof Formula.Operand operand
-        && operand.token() instanceof org.apache.poi.ss.formula.ptg.ArrayPtg;
+  /** What is alike in all calls with the same words, for calls of single values; else null. */
+  static String key(Library.Entry function, ValueEval[] arguments) {
+    StringBuilder key = new StringBuilder(function.name());
+    for (int i = 0; i < arguments.length; i++) {
+      ValueEval single = single(arguments[i]);
+      if (single instanceof AreaEval || single instanceof RefEval) {
+        return null;
+      }
+      key.append('\n').append(single == arguments[i] ? "" : "@").append(kind(single));
+      boolean isDetailed = CHOICES.getOrDefault(function.name(), 0) == i + 1;
+      if (isDetailed || single instanceof StringEval && PATTERNED.contains(function.name())) {
+        key.append(isDetailed ? value(single) : pattern(((StringEval) single).getStringValue()));
+      }
+      key.append(sign(single, i));
+    }
+    return key.toString();
   }
 
-  private static String shape(
-      Library.Entry function,
-      int index,
-      ValueEval value,
-      boolean isConstant,
-      EvaluationWorkbook workbook) {
-    if (value instanceof RefEval ref) {
-      if (ref.getNumberOfSheets() > 1) {
-        return "@@";
+  private void describe() {
+    int count = arguments.length;
+    int choice = CHOICES.getOrDefault(function.name(), 0);
+    String name =
+        function.name()
+            + (choice > 0 && choice <= count ? "=" + value(single(arguments[choice - 1])) : "");
+    Set<String> before = Set.of();
+    StringBuilder signs = new StringBuilder();
+    for (int i = 0; i < count; i++) {
+      String role = name + function.role(i, count) + " ";
+      Set<String> inside = inside(i);
+      String origin = origin(arguments[i], i < written.size() ? written.get(i) : null);
+      boolean isArea = arguments[i] instanceof AreaEval;
+      String form = isArea && function.repeated() == 0 ? form((AreaEval) arguments[i]) : "";
+      for (String kind : inside) {
+        words.add(role + origin + form + kind);
+        if (isSearched(i)) {
+          before.forEach(other -> words.add(role + kind + " with " + other));
+        }
       }
-      ValueEval inner = ref.getInnerValueEval(ref.getFirstSheetIndex());
-      return "@" + kind(inner) + detail(function, index, inner);
+      if (isArea && !inside.contains("n")) {
+        words.add(role + origin + "no n");
+      }
+      if (isArea && SEARCHING.contains(function.name()) && !isOrdered((AreaEval) arguments[i])) {
+        words.add(role + origin + "unordered");
+      }
+      before = inside;
+      signs.append(sign(single(arguments[i]), i));
+    }
+    if (count == 0) {
+      words.add(name + "/0");
+    } else if (function.isOperator()) {
+      words.add(name + " " + String.join(" ", inside(0)) + " " + String.join(" ", before));
+      if (name.equals("^") || name.equals("/")) {
+        words.add(name + " signs " + (name.equals("^") ? signs : signs.charAt(1)));
+      }
+    } else if (function.repeated() == 0) {
+      words.add(name + "/" + count + " signs " + signs);
+    }
+  }
+
+  /** Whether an argument and the one before are what is looked for and where. */
+  private boolean isSearched(int index) {
+    return PATTERNED.contains(function.name())
+        && index > 0
+        && (index == 1 || function.repeated() == 2 && function.takes(index) == 'V')
+        && function.takes(index - 1) != function.takes(index);
+  }
+
+  private static ValueEval single(ValueEval value) {
+    return value instanceof RefEval ref && ref.getNumberOfSheets() == 1
+        ? ref.getInnerValueEval(ref.getFirstSheetIndex())
+        : value;
+  }
+
+  private static String origin(ValueEval value, Formula written) {
+    if (value instanceof RefEval ref) {
+      return ref.getNumberOfSheets() > 1 ? "@@" : "@";
     }
     if (value instanceof AreaEval area) {
-      if (area.getFirstSheetIndex() != area.getLastSheetIndex()) {
-        return "[[]]";
-      }
-      String kinds = kinds(area, workbook);
-      String form = function.repeated() > 0 ? "" : form(area);
+      boolean isConstant =
+          written instanceof Formula.Operand operand && operand.token() instanceof ArrayPtg;
       return area instanceof CacheAreaEval
-          ? isConstant ? "{" + form + kinds + "}" : "<" + form + kinds + ">"
-          : "[" + form + kinds + "]";
+          ? isConstant ? "{} " : "<> "
+          : area.getFirstSheetIndex() == area.getLastSheetIndex() ? "[] " : "[[]] ";
     }
-    return kind(value) + detail(function, index, value);
+    return "";
   }
 
   private static String form(TwoDEval area) {
@@ -139,8 +217,14 @@ final class Shapes {
     return row ? column ? "" : "row " : column ? "column " : "block ";
   }
 
-  /** What there is in an area; below the sheet's last row all is blank. */
-  private static String kinds(AreaEval area, EvaluationWorkbook workbook) {
+  /** The kinds of what there is in an argument; below the sheet's last row all is blank. */
+  private Set<String> inside(int index) {
+    if (!(arguments[index] instanceof AreaEval area)) {
+      ValueEval value = single(arguments[index]);
+      boolean isPattern = value instanceof StringEval && PATTERNED.contains(function.name());
+      return Set.of(
+          isPattern ? "t:" + pattern(((StringEval) value).getStringValue()) : kind(value));
+    }
     Set<String> kinds = new TreeSet<>();
     int height = area.getHeight();
     if (!(area instanceof CacheAreaEval)) {
@@ -156,7 +240,31 @@ final class Shapes {
         kinds.add(kind(area.getRelativeValue(row, column)));
       }
     }
-    return String.join("", kinds);
+    return kinds;
+  }
+
+  /** Whether the numbers in the first column, or in the only row, rise. */
+  private boolean isOrdered(AreaEval area) {
+    boolean isRow = function.name().equals("HLOOKUP") || area.getHeight() == 1;
+    int length =
+        isRow
+            ? area.getWidth()
+            : Math.min(
+                area.getHeight(),
+                area instanceof CacheAreaEval
+                    ? Integer.MAX_VALUE
+                    : workbook.getSheet(area.getFirstSheetIndex()).getLastRowNum() + 1);
+    double last = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < length; i++) {
+      ValueEval value = isRow ? area.getRelativeValue(0, i) : area.getRelativeValue(i, 0);
+      if (value instanceof NumericValueEval number && !(value instanceof BoolEval)) {
+        if (number.getNumberValue() < last) {
+          return false;
+        }
+        last = number.getNumberValue();
+      }
+    }
+    return true;
   }
 
   private static String kind(ValueEval value) {
@@ -181,20 +289,17 @@ final class Shapes {
     return value instanceof BlankEval ? "_" : value instanceof MissingArgEval ? "m" : "?";
   }
 
-  private static String detail(Library.Entry function, int index, ValueEval value) {
-    boolean isChoice = CHOICES.getOrDefault(function.name(), 0) == index + 1;
-    if (isChoice && value instanceof NumericValueEval number) {
-      return "=" + number.getNumberValue();
+  private static String value(ValueEval value) {
+    if (value instanceof BoolEval truth) {
+      return truth.getBooleanValue() ? "1.0" : "0.0";
     }
-    if (isChoice && value instanceof ErrorEval error) {
-      return "=" + error.getErrorString();
+    if (value instanceof NumericValueEval number) {
+      return String.valueOf(number.getNumberValue());
     }
-    if (!(value instanceof StringEval text)) {
-      return "";
+    if (value instanceof StringEval text) {
+      return text.getStringValue().replace("\n", " ");
     }
-    return isChoice
-        ? "=" + text.getStringValue()
-        : PATTERNED.contains(function.name()) ? pattern(text.getStringValue()) : "";
+    return value instanceof ErrorEval error ? error.getErrorString() : kind(value);
   }
 
   /** The comparison, the wildcards and the kind of a criterion. */
@@ -202,25 +307,24 @@ final class Shapes {
     Matcher criterion = CRITERION.matcher(text);
     criterion.matches();
     String operand = criterion.group(2);
-    StringBuilder special = new StringBuilder(":");
-    special.append(criterion.group(1) == null ? "" : criterion.group(1));
-    special.append(kind(new StringEval(operand)));
+    StringBuilder pattern = new StringBuilder();
+    pattern.append(criterion.group(1) == null ? "" : criterion.group(1));
+    pattern.append(kind(new StringEval(operand)));
     for (char c : "*?~".toCharArray()) {
-      special.append(operand.indexOf(c) >= 0 ? String.valueOf(c) : "");
+      pattern.append(operand.indexOf(c) >= 0 ? String.valueOf(c) : "");
     }
     boolean regular = operand.chars().anyMatch(c -> "[](){}^$|+\\".indexOf(c) >= 0);
     boolean isLong = operand.chars().filter(Character::isDigit).count() > DIGITS;
-    return special + (regular ? "[" : "") + (isLong ? "..." : "");
+    return pattern + (regular ? "[" : "") + (isLong ? "..." : "");
   }
 
-  private static char sign(ValueEval value) {
-    ValueEval single =
-        value instanceof RefEval ref && ref.getNumberOfSheets() == 1
-            ? ref.getInnerValueEval(ref.getFirstSheetIndex())
-            : value;
-    if (single instanceof NumericValueEval number && !(single instanceof BoolEval)) {
-      return number.getNumberValue() < 0 ? '-' : number.getNumberValue() > 0 ? '+' : '0';
+  /** The sign of a number, and from the second argument on whether it is whole. */
+  private static char sign(ValueEval value, int index) {
+    if (!(value instanceof NumericValueEval numeric) || value instanceof BoolEval) {
+      return '.';
     }
-    return '.';
+    double number = numeric.getNumberValue();
+    boolean isWhole = index == 0 || number == Math.rint(number);
+    return number < 0 ? isWhole ? '-' : 'g' : number > 0 ? isWhole ? '+' : 'f' : '0';
   }
 }

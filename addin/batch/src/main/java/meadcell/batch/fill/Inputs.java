@@ -9,8 +9,7 @@ import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 
 /** Finds what the references of a plan stand for on one sheet. */
-record Inputs(
-    BookSheet sheet, Headings headings, Labels labels, Names names, Catalogue catalogue) {
+record Inputs(BookSheet sheet, Headings headings, Labels labels, Names names, Catalogue catalogue) {
 
   /** The one name of a header or label in any of its spellings. */
   String name(String written) {

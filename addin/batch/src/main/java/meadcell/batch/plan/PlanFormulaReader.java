@@ -75,8 +75,7 @@ final class PlanFormulaReader {
       List<ArgSpec> args = call.function.args();
       return argument < args.size()
           ? Optional.of(
-              new Use(
-                  call.function, args.get(argument), call.units().orElse(UnitSystem.METRIC)))
+              new Use(call.function, args.get(argument), call.units().orElse(UnitSystem.METRIC)))
           : Optional.empty();
     }
   }
@@ -237,7 +236,8 @@ final class PlanFormulaReader {
     if (calls.isEmpty() && !source.substring(tokens.end()).isBlank()) {
       outermost = null;
     }
-    boolean isTooMany = function != null && !function.isVariadic() && given > function.args().size();
+    boolean isTooMany =
+        function != null && !function.isVariadic() && given > function.args().size();
     if (function != null && (given < function.required() || isTooMany)) {
       throw mistake(
           function.name() + " has " + given + " arguments; it takes " + function.signature() + ".");

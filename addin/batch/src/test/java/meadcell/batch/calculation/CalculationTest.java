@@ -65,8 +65,8 @@ class CalculationTest {
     }
     name(workbook, "all_sg", "Log!$A$2", -1);
     name(workbook, "column", "Log!$A$1:$A$6", -1);
-    name(workbook, "own", "Other!$A$1", -1);
     name(workbook, "own", "Log!$A$4", 0);
+    name(workbook, "own", "Other!$A$1", -1);
     return workbook;
   }
 
@@ -142,10 +142,22 @@ class CalculationTest {
       row.createCell(0).setCellValue(i);
       row.createCell(1).setCellValue(0.5 * i);
     }
-    XSSFTable table =
-        log.createTable(new AreaReference("A1:B6", SpreadsheetVersion.EXCEL2007));
+    XSSFTable table = log.createTable(new AreaReference("A1:B6", SpreadsheetVersion.EXCEL2007));
     table.setName("Readings");
     return asInPoi(workbook, "log.xlsx", TABLE_FORMULAS);
+  }
+
+  /** As ECMA-376 part 1, 18.2.5, has it; POI takes the first of them in today's format. */
+  @Test
+  void aSheetsOwnNameHidesTheWorkbooks() throws IOException {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    workbook.createSheet("Log").createRow(0).createCell(0).setCellValue(4);
+    name(workbook, "own", "99", -1);
+    name(workbook, "own", "Log!$A$1", 0);
+    workbook.getSheet("Log").getRow(0).createCell(1).setCellFormula("own");
+    Book book = Books.open(bytes(workbook), "log.xlsx");
+    Calculation calculation = new Calculation(book, Cellar.catalogue(), (s, r, c) -> true);
+    assertEquals(new Outcome.Computed(Value.of(4)), calculation.outcome(0, new Place(0, 1)));
   }
 
   /** One that reads another workbook keeps its stored value, which is all there is of that. */
@@ -159,10 +171,8 @@ class CalculationTest {
     row.createCell(1).setCellFormula("A1+1");
     Book book = Books.open(bytes(workbook), "log.xlsx");
     Calculation calculation = new Calculation(book, Cellar.catalogue(), (s, r, c) -> true);
-    assertEquals(
-        new Outcome.Computed(Value.of(7)), calculation.outcome(0, new Place(0, 0)));
-    assertEquals(
-        new Outcome.Computed(Value.of(8)), calculation.outcome(0, new Place(0, 1)));
+    assertEquals(new Outcome.Computed(Value.of(7)), calculation.outcome(0, new Place(0, 0)));
+    assertEquals(new Outcome.Computed(Value.of(8)), calculation.outcome(0, new Place(0, 1)));
     assertEquals(List.of(), calculation.reads(0, new Place(0, 0)).areas());
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /**
  * What formulas show about the words of their calls: a word is proven if it took part in a right
@@ -22,8 +23,8 @@ final class Evidence implements Proven {
   private Set<String> words = new LinkedHashSet<>();
 
   @Override
-  public boolean holds(List<String> call) {
-    words.addAll(call);
+  public boolean holds(String key, Supplier<List<String>> call) {
+    words.addAll(call.get());
     return true;
   }
 

@@ -14,7 +14,6 @@ import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 
 /** A sheet of an OpenDocument spreadsheet. */
 final class OdsSheet implements BookSheet {
@@ -82,7 +81,8 @@ final class OdsSheet implements BookSheet {
         };
     return new CellContent(
         OdsValues.read(cell, type, book.nullDate()),
-        formula.isEmpty() ? null : OpenFormula.toA1(formula), look);
+        formula.isEmpty() ? null : OpenFormula.toA1(formula),
+        look);
   }
 
   @Override

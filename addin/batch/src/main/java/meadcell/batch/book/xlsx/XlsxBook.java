@@ -85,8 +85,7 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
         workbook.getPackage().getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES);
     for (PackageRelationship relation : relations) {
       if (relations.size() > 1 || workbook.getPackage().getPart(relation) == null) {
-        throw FileRefused.damaged(
-            "it has lost the part " + relation.getTargetURI(), null);
+        throw FileRefused.damaged("it has lost the part " + relation.getTargetURI(), null);
       }
     }
   }
