@@ -150,17 +150,23 @@ final class OdsBook implements Book {
   @Override
   public List<DefinedName> names() {
     List<DefinedName> names = new ArrayList<>();
-    NodeList ranges = content.getElementsByTagNameNS(TABLE, "named-range");
-    for (int i = 0; i < ranges.getLength(); i++) {
-      Element range = (Element) ranges.item(i);
-      String name = range.getAttributeNS(TABLE, "name");
+    addNames(names, "named-range");
+    addNames(names, "named-expression");
+    return names;
+  }
+
+  private void addNames(List<DefinedName> names, String kind) {
+    NodeList elements = content.getElementsByTagNameNS(TABLE, kind);
+    for (int i = 0; i < elements.getLength(); i++) {
+      Element element = (Element) elements.item(i);
+      String name = element.getAttributeNS(TABLE, "name");
       if (!name.startsWith(BUILT_IN)) {
-        String address = range.getAttributeNS(TABLE, "cell-range-address");
-        String reference = OpenFormula.toA1("=[" + address + "]");
-        names.add(new DefinedName(name, sheetOf(range), reference, false));
+        String expression = element.getAttributeNS(TABLE, "expression");
+        String address = element.getAttributeNS(TABLE, "cell-range-address");
+        String stored = expression.isEmpty() ? "=[" + address + "]" : "=" + expression;
+        names.add(new DefinedName(name, sheetOf(element), OpenFormula.toA1(stored), false));
       }
     }
-    return names;
   }
 
   /** The position of the sheet that a name belongs to. */

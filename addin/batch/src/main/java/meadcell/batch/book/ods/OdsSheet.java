@@ -63,7 +63,11 @@ final class OdsSheet implements BookSheet {
     if (cell == null || !cell.hasAttributes() && !cell.hasChildNodes()) {
       return CellContent.BLANK;
     }
-    return known.computeIfAbsent(cell, this::read);
+    CellContent content = known.computeIfAbsent(cell, this::read);
+    Span array = content.isFormula() ? null : array(place);
+    return array == null // the file has an array's formula in its first cell only
+        ? content
+        : new CellContent(content.value(), content(array.first()).formula(), content.look());
   }
 
   private CellContent read(Element cell) {
@@ -109,7 +113,7 @@ final class OdsSheet implements BookSheet {
     if (arrays == null) {
       arrays = findArrays();
     }
-    return arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
+    return arrays.isEmpty() ? null : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
   }
 
   private List<Span> findArrays() {
