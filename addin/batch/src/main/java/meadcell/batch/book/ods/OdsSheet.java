@@ -113,7 +113,9 @@ final class OdsSheet implements BookSheet {
     if (arrays == null) {
       arrays = findArrays();
     }
-    return arrays.isEmpty() ? null : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
+    return arrays.isEmpty()
+        ? null
+        : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
   }
 
   private List<Span> findArrays() {
