@@ -10,6 +10,7 @@ class RelativeFormTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
+      quoteCharacter = '~',
       value = {
         "B7*$C$1 | {0,-1}*{$0,$2}",
         "SUM(B$7:$D8) | SUM({$6,-1}:{1,$3})",
