@@ -315,6 +315,6 @@ public final class Gravity {
               + "Refused besides: two numbers, a number with two separators, ranges, question marks,"
               + " \"about\", and any other word. Temperature is not corrected: see GRAVITY.CORRECT.")
   public static double read(@Arg(name = "text", help = "The note") String text) {
-    return LogbookNote.gravity(text);
+    return LogbookNote.of(text).gravity();
   }
 }
