@@ -16,7 +16,8 @@ public final class Separators {
   private Separators() {}
 
   /**
-   * The formula with {@code ,} between arguments; texts and array constants stay as they are.
+   * The formula with {@code ,} between arguments and an empty text in each empty place of an array
+   * constant, which POI cannot read; texts and other array constants stay as they are.
    *
    * @throws Mixed when both separators are used, since then a comma may be meant as a decimal mark
    */
@@ -26,8 +27,14 @@ public final class Separators {
     int braces = 0;
     int semicolons = 0;
     int commas = 0;
+    char before = 0; // the last sign that was not a blank
     for (int i = 0; i < out.length(); i++) {
       char c = out.charAt(i);
+      if (!text && braces > 0 && "{,;".indexOf(before) >= 0 && ",;}".indexOf(c) >= 0) {
+        out.insert(i, "\"\"");
+        i += 2;
+      }
+      before = c == ' ' ? before : c;
       if (c == '"') {
         text = !text;
       } else if (!text) {
