@@ -4,7 +4,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
+import meadcell.batch.calculation.Reads;
 
 /** A workbook in memory, independent of the file it came from. */
 public interface Book extends AutoCloseable {
@@ -45,7 +46,7 @@ public interface Book extends AutoCloseable {
   /** A new, empty sheet behind the others. */
   BookSheet addSheet(String name);
 
-  Calculation calculation(CatalogueFunctions functions, Live live);
+  Calculation calculation(PoiFunctions functions, Live live);
 
   Optional<String> property(String name);
 

@@ -7,7 +7,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.book.ods.OdsBook;
+import meadcell.batch.book.xls.XlsBook;
+import meadcell.batch.book.xlsx.XlsxBook;
+import meadcell.batch.book.zip.PackageParts;
+import meadcell.batch.calculation.PoiFunctions;
 import org.apache.poi.EncryptedDocumentException;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
@@ -43,7 +47,7 @@ public final class Books {
    *
    * @throws FileRefused when it is not one, with the reason for its owner
    */
-  public static Book open(byte[] bytes, String fileName, CatalogueFunctions functions)
+  public static Book open(byte[] bytes, String fileName, PoiFunctions functions)
       throws FileRefused {
     if (bytes.length == 0) {
       throw new FileRefused("The file is empty.");

@@ -10,7 +10,7 @@ import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.FileRefused;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
@@ -68,16 +68,16 @@ public final class Check implements Callable<Integer> {
     return clean ? ExitCode.OK : ExitCode.CHECK_FAILED;
   }
 
-  private static Report findings(Book book, CatalogueFunctions functions) throws FileRefused {
+  private static Report findings(Book book, PoiFunctions functions) throws FileRefused {
     try {
-      return new meadcell.batch.recalc.Check(book, functions).run();
+      return new meadcell.batch.check.Inspection(book, functions).run();
     } catch (RuntimeException e) {
       throw Books.damage(e);
     }
   }
 
   private FileResult one(Path file) {
-    CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+    PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
     try (Book book =
         Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
       return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings(book, functions));

@@ -8,11 +8,11 @@ import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.FileRefused;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.fill.Filler;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.plan.PlanRow;
-import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.recalc.OfficeResults;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
@@ -80,7 +80,7 @@ public final class Fill extends WorkbookCommand {
       if (missing.isEmpty()) {
         return;
       }
-      CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+      PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
       try (Book book =
           Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
         Filler filler = filler(book, functions, null);
@@ -121,7 +121,7 @@ public final class Fill extends WorkbookCommand {
     return new Work(report, filler.isChanged());
   }
 
-  private Filler filler(Book book, CatalogueFunctions functions, OfficeResults results) {
+  private Filler filler(Book book, PoiFunctions functions, OfficeResults results) {
     return new Filler(
         book,
         plan,

@@ -6,8 +6,8 @@ import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.poi.CatalogueFunctions;
-import meadcell.batch.recalc.Affected.FormulaCell;
+import meadcell.batch.calculation.Affected.FormulaCell;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import picocli.CommandLine.Command;
@@ -27,7 +27,7 @@ public final class Freeze extends WorkbookCommand {
   @Override
   Work work(Opened workbook) {
     Book book = workbook.book();
-    CatalogueFunctions functions = workbook.functions();
+    PoiFunctions functions = workbook.functions();
     Report report = new Report();
     Report computed = new Report();
     List<FormulaCell> affected = new Recalculation(book, functions, computed).run();

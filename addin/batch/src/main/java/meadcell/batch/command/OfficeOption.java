@@ -2,8 +2,8 @@ package meadcell.batch.command;
 
 import java.util.Map;
 import java.util.Stack;
-import meadcell.batch.office.Office;
 import meadcell.batch.recalc.OfficeResults;
+import meadcell.office.Office;
 import picocli.CommandLine.IParameterPreprocessor;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;

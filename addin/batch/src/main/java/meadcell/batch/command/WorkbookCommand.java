@@ -22,8 +22,8 @@ import meadcell.batch.book.Books;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.SafeFile;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.plan.PlanMistake;
-import meadcell.batch.poi.CatalogueFunctions;
 import meadcell.batch.report.Report;
 import meadcell.batch.report.ReportSheet;
 import meadcell.cellar.Cellar;
@@ -82,7 +82,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
    *
    * @param secret whether its file is protected by a password
    */
-  record Opened(Book book, CatalogueFunctions functions, String name, boolean secret) {}
+  record Opened(Book book, PoiFunctions functions, String name, boolean secret) {}
 
   /** What a command did to one workbook in memory. */
   record Work(Report report, boolean changed) {}
@@ -201,7 +201,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
       SafeFile.requireUnlocked(target);
       Encryption source = input.read(file);
       String name = file.getFileName().toString();
-      CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+      PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
       byte[] result = source.clear();
       Work work;
       try (Book book = Books.open(source.clear(), name, functions)) {

@@ -10,12 +10,12 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
-import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
+import meadcell.batch.calculation.Affected;
+import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanRow;
-import meadcell.batch.poi.CatalogueFunctions;
-import meadcell.batch.recalc.Affected;
 import meadcell.batch.recalc.OfficeResults;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
@@ -35,7 +35,7 @@ public final class Filler {
 
   private final Book book;
   final Plan plan;
-  final CatalogueFunctions functions;
+  final PoiFunctions functions;
   final Options options;
   final Report report = new Report();
   final OwnCells own;
@@ -45,7 +45,7 @@ public final class Filler {
   final Set<PlanRow> found = new LinkedHashSet<>();
   final Map<PlanRow, String> missing = new HashMap<>();
 
-  public Filler(Book book, Plan plan, CatalogueFunctions functions, Options options) {
+  public Filler(Book book, Plan plan, PoiFunctions functions, Options options) {
     this.book = book;
     this.plan = plan;
     this.functions = functions;
@@ -109,7 +109,7 @@ public final class Filler {
       results.add(result);
     }
     Map<String, String> reasons = new HashMap<>();
-    for (CatalogueFunctions.Refused refused : functions.takeRefused()) {
+    for (PoiFunctions.Refused refused : functions.takeRefused()) {
       String cell = refused.sheet() + "!" + new Place(refused.row(), refused.column());
       reasons.putIfAbsent(cell, refused.refusal().getMessage());
     }

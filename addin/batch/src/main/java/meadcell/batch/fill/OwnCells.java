@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
-import meadcell.batch.plan.Figures;
-import meadcell.batch.poi.RelativeForm;
+import meadcell.batch.calculation.RelativeForm;
 
 /**
  * Which cells are Meadcell's own, remembered in a document property as hashes: of their formulas in

@@ -3,7 +3,7 @@ package meadcell.batch.fill;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
-import meadcell.batch.book.Reads;
+import meadcell.batch.calculation.Reads;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.report.Report;
 

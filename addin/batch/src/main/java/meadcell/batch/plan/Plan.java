@@ -14,7 +14,7 @@ import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Quantity;
@@ -29,9 +29,7 @@ public record Plan(List<PlanRow> rows, Names names) {
       throws IOException, FileRefused, PlanMistake {
     try (Book book =
         Books.open(
-            Files.readAllBytes(file),
-            file.getFileName().toString(),
-            new CatalogueFunctions(catalogue))) {
+            Files.readAllBytes(file), file.getFileName().toString(), new PoiFunctions(catalogue))) {
       Names names = new Names();
       List<PlanRow> rows = null;
       for (BookSheet sheet : book.sheets()) {

@@ -9,12 +9,14 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
-import meadcell.batch.book.CellSet;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
-import meadcell.batch.office.Office;
-import meadcell.batch.poi.CatalogueFunctions;
-import meadcell.batch.recalc.Affected.FormulaCell;
+import meadcell.batch.calculation.Affected;
+import meadcell.batch.calculation.Affected.FormulaCell;
+import meadcell.batch.calculation.Beyond;
+import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.PoiFunctions;
+import meadcell.office.Office;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy
@@ -50,7 +52,7 @@ public final class OfficeResults {
    */
   Object[] complete(
       Book book,
-      CatalogueFunctions functions,
+      PoiFunctions functions,
       List<FormulaCell> formulas,
       CellSet live,
       CellSet foreign,
@@ -120,13 +122,13 @@ public final class OfficeResults {
     return bytes.toByteArray();
   }
 
-  private Book copy(Book book, CatalogueFunctions functions) throws IOException, FileRefused {
+  private Book copy(Book book, PoiFunctions functions) throws IOException, FileRefused {
     return Books.open(bytes(book), name, functions);
   }
 
   private void askOffice(
       Book book,
-      CatalogueFunctions functions,
+      PoiFunctions functions,
       CellSet foreign,
       List<FormulaCell> formulas,
       Object[] outcomes)
@@ -151,7 +153,7 @@ public final class OfficeResults {
   }
 
   /** Puts results in place of every formula with functions that no office may know. */
-  private static void freeze(Book book, CatalogueFunctions functions, CellSet foreign) {
+  private static void freeze(Book book, PoiFunctions functions, CellSet foreign) {
     Book.Calculation calculation = book.calculation(functions, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, foreign).formulas()) {
       BookSheet sheet = book.sheets().get(formula.sheet());

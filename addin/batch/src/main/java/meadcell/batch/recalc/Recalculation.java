@@ -5,12 +5,14 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.CellError;
-import meadcell.batch.book.CellSet;
 import meadcell.batch.book.Place;
-import meadcell.batch.office.Office;
-import meadcell.batch.poi.CatalogueFunctions;
-import meadcell.batch.recalc.Affected.FormulaCell;
+import meadcell.batch.calculation.Affected;
+import meadcell.batch.calculation.Affected.FormulaCell;
+import meadcell.batch.calculation.Beyond;
+import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.report.Report;
+import meadcell.office.Office;
 
 /**
  * Computes again every formula that uses the catalogue's functions, and what rests on them. Each
@@ -24,11 +26,11 @@ public final class Recalculation {
   private static final double SECOND = 1.2e-5;
 
   private final Book book;
-  private final CatalogueFunctions functions;
+  private final PoiFunctions functions;
   private final Report report;
   private final OfficeResults office;
 
-  public Recalculation(Book book, CatalogueFunctions functions, Report report) {
+  public Recalculation(Book book, PoiFunctions functions, Report report) {
     this(book, functions, report, null);
   }
 
@@ -37,8 +39,7 @@ public final class Recalculation {
    *
    * @param office computes what this tool cannot; may be null
    */
-  public Recalculation(
-      Book book, CatalogueFunctions functions, Report report, OfficeResults office) {
+  public Recalculation(Book book, PoiFunctions functions, Report report, OfficeResults office) {
     this.book = book;
     this.functions = functions;
     this.report = report;
@@ -46,7 +47,7 @@ public final class Recalculation {
   }
 
   /** Whether a formula calls one of the catalogue's functions. */
-  public static boolean isOurs(FormulaCell formula, CatalogueFunctions functions) {
+  public static boolean isOurs(FormulaCell formula, PoiFunctions functions) {
     return formula.reads().functions().stream()
         .anyMatch(name -> functions.findFunction(name) != null);
   }
@@ -74,7 +75,7 @@ public final class Recalculation {
     }
     functions.takeRefused();
     Object[] outcomes = formulas.stream().map(f -> outcome(f, calculation)).toArray();
-    List<CatalogueFunctions.Refused> allRefused = functions.takeRefused();
+    List<PoiFunctions.Refused> allRefused = functions.takeRefused();
     CellSet foreign = foreign(formulas, outcomes);
     if (office != null && !foreign.isEmpty()) {
       try {
@@ -87,7 +88,7 @@ public final class Recalculation {
     for (int i = 0; i < outcomes.length; i++) {
       settle(formulas.get(i), outcomes[i]);
     }
-    for (CatalogueFunctions.Refused refused : allRefused) {
+    for (PoiFunctions.Refused refused : allRefused) {
       BookSheet sheet = book.sheets().get(refused.sheet());
       Place place = new Place(refused.row(), refused.column());
       if (sheet.content(place).value() instanceof CellError) {

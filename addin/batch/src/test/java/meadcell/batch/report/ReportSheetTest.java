@@ -20,7 +20,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.Place;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.cellar.Cellar;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -91,7 +91,7 @@ class ReportSheetTest {
 
   private static Book open(Path file) throws Exception {
     return Books.open(
-        Files.readAllBytes(file), file.toString(), new CatalogueFunctions(Cellar.catalogue()));
+        Files.readAllBytes(file), file.toString(), new PoiFunctions(Cellar.catalogue()));
   }
 
   private static Object value(BookSheet sheet, int row, int column) {
