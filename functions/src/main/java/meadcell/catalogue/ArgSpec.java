@@ -197,8 +197,9 @@ public final class ArgSpec {
     String metricRange = range.text(quantity(), UnitSystem.METRIC, words);
     if (!metricRange.isEmpty() && !isTruth()) {
       text.append(", ").append(metricRange);
-      if (quantity().isDimensional()) {
-        text.append(" (").append(range.text(quantity(), UnitSystem.US, words)).append(')');
+      String usRange = range.text(quantity(), UnitSystem.US, words);
+      if (!usRange.equals(metricRange)) {
+        text.append(" (").append(usRange).append(')');
       }
     }
     return text.toString();

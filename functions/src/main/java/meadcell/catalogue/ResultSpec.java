@@ -43,7 +43,7 @@ public final class ResultSpec {
     Class<?> type = method.getReturnType();
     RecordComponent[] components = type.isRecord() ? type.getRecordComponents() : null;
     Shape shape;
-    if (type == double.class || type == boolean.class) {
+    if (type == double.class || type == int.class || type == boolean.class) {
       shape = Shape.NUMBER;
     } else if (type == String.class || type == Optional.class) {
       shape = Shape.TEXT;
@@ -131,7 +131,7 @@ public final class ResultSpec {
       case NUMBER ->
           result instanceof Boolean yes
               ? (Object) (yes ? 1.0 : 0.0)
-              : number((Double) result, quantity, system);
+              : number(((Number) result).doubleValue(), quantity, system);
       case TEXT ->
           result instanceof Optional<?> refused
               ? refused.map(refusal -> ((Refusal) refusal).sentence(words)).orElse("")
@@ -156,7 +156,9 @@ public final class ResultSpec {
       try {
         Object value = component.getAccessor().invoke(record);
         row.add(
-            value instanceof Double number ? number(number, gives(component).is(), system) : value);
+            value instanceof Number number
+                ? number(number.doubleValue(), gives(component).is(), system)
+                : value);
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(component + " cannot be read", e);
       }

@@ -38,11 +38,7 @@ public final class Must {
   private static final String MOLAR =
       "Computed from molar masses; tartaric acid 150.086 g/mol, two" + " protons.";
 
-  @Arg(
-      name = "recipe",
-      help =
-          "Rows of ingredient, mass, and if need be moisture of honey or °Brix of juice, and sugars in %"
-              + " of the fruit's flesh")
+  @Arg(name = "recipe", help = "A row for each ingredient")
   @Retention(RetentionPolicy.RUNTIME)
   private @interface RecipeTable {}
 

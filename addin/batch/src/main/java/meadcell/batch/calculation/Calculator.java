@@ -1,10 +1,14 @@
 package meadcell.batch.calculation;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
 import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.Nearest;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
@@ -47,14 +51,45 @@ public final class Calculator {
 
   /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
   public Answer evaluate(String expression) {
+    String typed = expression.strip().replaceFirst("^=", "");
+    StringBuilder formula = new StringBuilder();
+    Set<String> separators = new HashSet<>();
+    FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
+    FormulaScanner.Kind before = null;
+    while (tokens.next()) {
+      if (isEmptyPlace(before, tokens.kind())) {
+        formula.append("\"\"");
+      }
+      before = tokens.kind() == FormulaScanner.Kind.SPACE ? before : tokens.kind();
+      formula.append(Dialect.EXCEL.written(tokens));
+      if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
+        separators.add(tokens.text());
+      }
+    }
+    if (separators.size() > 1) { // then a comma may be meant as a decimal mark
+      return new Answer(
+          null,
+          "#NAME?",
+          "The arguments are separated by ; and by , in one formula. Use one of them, and a point"
+              + " as the decimal mark.");
+    }
     try {
-      return formula(Separators.toCommas(expression.strip().replaceFirst("^=", "")));
-    } catch (Separators.Mixed e) {
-      return new Answer(null, "#NAME?", e.getMessage());
+      return formula(formula.toString());
     } catch (FormulaParseException e) {
       return new Answer(
           null, "#NAME?", "The formula cannot be read; check its brackets, quotes and separators.");
     }
+  }
+
+  /** An empty place of an array constant, which POI cannot read. */
+  private static boolean isEmptyPlace(FormulaScanner.Kind before, FormulaScanner.Kind kind) {
+    return switch (kind) {
+      case ARRAY_CELL, ARRAY_ROW, ARRAY_CLOSE ->
+          before == FormulaScanner.Kind.ARRAY_OPEN
+              || before == FormulaScanner.Kind.ARRAY_CELL
+              || before == FormulaScanner.Kind.ARRAY_ROW;
+      default -> false;
+    };
   }
 
   private Answer formula(String formula) {

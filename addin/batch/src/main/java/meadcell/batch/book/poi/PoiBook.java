@@ -1,7 +1,6 @@
 package meadcell.batch.book.poi;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -10,10 +9,11 @@ import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.calculation.PoiCalculation;
-import meadcell.batch.calculation.PoiFunctions;
+import meadcell.batch.book.DefinedName;
+import meadcell.batch.book.NamedTable;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Workbook;
 
 /** A workbook that Apache POI reads and writes. */
@@ -35,8 +35,24 @@ public abstract class PoiBook<W extends Workbook> implements Book {
   }
 
   @Override
-  public Calculation calculation(PoiFunctions functions, Live live) {
-    return new PoiCalculation(sheets, workbook, functions, live);
+  public List<DefinedName> names() {
+    return workbook.getAllNames().stream().map(PoiBook::definedName).toList();
+  }
+
+  private static DefinedName definedName(Name name) {
+    String formula;
+    try {
+      formula = name.isFunctionName() ? null : name.getRefersToFormula();
+    } catch (RuntimeException e) {
+      formula = null; // POI cannot read it; only formulas with this name suffer
+    }
+    return new DefinedName(
+        name.getNameName(), name.getSheetIndex(), formula, name.isFunctionName());
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    return List.of();
   }
 
   public CellContent.Look look(int style) {
@@ -86,9 +102,6 @@ public abstract class PoiBook<W extends Workbook> implements Book {
     style.setDataFormat(workbook.createDataFormat().getFormat(format));
     return style.getIndex();
   }
-
-  @Override
-  public abstract void write(OutputStream out) throws IOException;
 
   @Override
   public void close() throws IOException {

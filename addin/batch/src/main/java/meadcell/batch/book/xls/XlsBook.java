@@ -9,16 +9,21 @@ import java.util.Optional;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.poi.PoiBook;
 import meadcell.batch.book.poi.PoiSheet;
-import meadcell.batch.calculation.PoiFunctions;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.udf.UDFFinder;
 
 /** An old binary workbook, {@code .xls}. */
-public final class XlsBook extends PoiBook<HSSFWorkbook> {
-  public XlsBook(HSSFWorkbook workbook, PoiFunctions functions) {
+final class XlsBook extends PoiBook<HSSFWorkbook> {
+  /** To this format every function that is not built in is one of an add-in. */
+  private static final UDFFinder ADD_IN = name -> (args, context) -> ErrorEval.NAME_INVALID;
+
+  XlsBook(HSSFWorkbook workbook) {
     super(workbook);
-    workbook.addToolPack(functions); // names of add-in functions are part of this format
+    workbook.addToolPack(ADD_IN);
     workbook.forEach(sheet -> sheets.add(new PoiSheet(this, sheet)));
   }
 
@@ -27,6 +32,11 @@ public final class XlsBook extends PoiBook<HSSFWorkbook> {
     BookSheet sheet = new PoiSheet(this, workbook.createSheet(name));
     sheets.add(sheet);
     return sheet;
+  }
+
+  @Override
+  public int mostRows() {
+    return SpreadsheetVersion.EXCEL97.getMaxRows();
   }
 
   @Override

@@ -13,16 +13,25 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
+import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
 import meadcell.batch.book.poi.PoiBook;
 import meadcell.batch.book.zip.PackageParts;
 import org.apache.poi.ooxml.POIXMLDocumentPart;
 import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.openxml4j.opc.PackageRelationship;
 import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.xssf.model.CalculationChain;
 import org.apache.poi.xssf.model.ExternalLinksTable;
 import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcCell;
 
@@ -31,7 +40,7 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcCell;
  * {@link XlsxSheet} keeps; only the parts that were changed are written, all others are copied byte
  * for byte.
  */
-public final class XlsxBook extends PoiBook<XSSFWorkbook> {
+final class XlsxBook extends PoiBook<XSSFWorkbook> {
   private static final String WORKSHEET = "spreadsheetml.worksheet+xml";
   private static final String SHARED_TEXTS = "spreadsheetml.sharedStrings+xml";
   private static final byte[] NO_TEXTS =
@@ -45,23 +54,23 @@ public final class XlsxBook extends PoiBook<XSSFWorkbook> {
   private final int stylesBefore;
   private boolean propertiesChanged;
 
-  public XlsxBook(byte[] original) throws IOException {
-    this(original, new PackageParts(original));
+  XlsxBook(byte[] original, Limits limits) throws IOException {
+    this(original, new PackageParts(original, limits));
   }
 
   private XlsxBook(byte[] original, PackageParts parts) throws IOException {
     super(withoutCells(parts));
     this.original = original;
     this.parts = parts;
-    List<String> texts = new ArrayList<>();
-    for (String part : parts.ofType(SHARED_TEXTS)) {
+    List<Value> texts = new ArrayList<>();
+    for (String part : ContentTypes.parts(parts, SHARED_TEXTS)) {
       texts.addAll(SharedTexts.read(parts.read(part)));
     }
     requireProperties();
     for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
       XSSFSheet frame = workbook.getSheetAt(index);
       if (frame.getSheetName() == null) {
-        throw new IOException("a sheet has no name");
+        throw FileRefused.damaged("a sheet has no name", null);
       }
       var xml = new ByteArrayInputStream(parts.read(name(frame)));
       sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, texts, index)));
@@ -76,21 +85,21 @@ public final class XlsxBook extends PoiBook<XSSFWorkbook> {
         workbook.getPackage().getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES);
     for (PackageRelationship relation : relations) {
       if (relations.size() > 1 || workbook.getPackage().getPart(relation) == null) {
-        throw new IOException("it has lost the part " + relation.getTargetURI());
+        throw FileRefused.damaged("it has lost the part " + relation.getTargetURI(), null);
       }
     }
   }
 
   private static XSSFWorkbook withoutCells(PackageParts parts) throws IOException {
-    for (String sheet : parts.ofType(WORKSHEET)) {
+    for (String sheet : ContentTypes.parts(parts, WORKSHEET)) {
       byte[] xml = XlsxSheetXml.inUtf8(parts.read(sheet));
       parts.replace(sheet, XlsxSheetXml.withoutCells(xml));
     }
-    for (String texts : parts.ofType(SHARED_TEXTS)) {
+    for (String texts : ContentTypes.parts(parts, SHARED_TEXTS)) {
       parts.replace(texts, NO_TEXTS);
     }
     ByteArrayOutputStream frame = new ByteArrayOutputStream();
-    parts.write(frame);
+    parts.writeUnpacked(frame); // POI takes tightly packed parts for an attack
     return new XSSFWorkbook(new ByteArrayInputStream(frame.toByteArray()));
   }
 
@@ -103,6 +112,31 @@ public final class XlsxBook extends PoiBook<XSSFWorkbook> {
     XlsxSheet sheet = new XlsxSheet(this, workbook.createSheet(name), new XlsxCells());
     sheets.add(sheet);
     return sheet;
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    List<NamedTable> tables = new ArrayList<>();
+    for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
+      for (XSSFTable table : workbook.getSheetAt(index).getTables()) {
+        tables.add(
+            new NamedTable(
+                table.getName(),
+                index,
+                new Span(
+                    new Place(table.getStartRowIndex(), table.getStartColIndex()),
+                    new Place(table.getEndRowIndex(), table.getEndColIndex())),
+                table.getHeaderRowCount(),
+                table.getTotalsRowCount(),
+                table.getColumns().stream().map(XSSFTableColumn::getName).toList()));
+      }
+    }
+    return tables;
+  }
+
+  @Override
+  public int mostRows() {
+    return SpreadsheetVersion.EXCEL2007.getMaxRows();
   }
 
   @Override
@@ -148,7 +182,7 @@ public final class XlsxBook extends PoiBook<XSSFWorkbook> {
   public void write(OutputStream out) throws IOException {
     Set<String> changed = changedParts();
     byte[] frames = changed.isEmpty() ? original : frames();
-    PackageParts written = new PackageParts(frames);
+    PackageParts written = new PackageParts(frames, Limits.NONE); // POI wrote it
     Map<String, PackageParts.Content> changedSheets = new HashMap<>();
     for (XlsxSheet sheet : xlsxSheets()) {
       if (sheet.isChanged()) {

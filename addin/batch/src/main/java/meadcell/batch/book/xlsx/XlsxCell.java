@@ -1,12 +1,14 @@
 package meadcell.batch.book.xlsx;
 
+import meadcell.batch.book.Value;
+
 /** A cell of an {@code .xlsx} sheet. */
 final class XlsxCell {
   /** The shared formula that none is part of. */
   static final int NOT_SHARED = -1;
 
   int style;
-  Object value;
+  Value value = Value.BLANK;
   String formula;
 
   /** Number of the formula that is stored once, in its first cell, for several. */

@@ -3,13 +3,13 @@ package meadcell.batch.book.xlsx;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
 
 /** The cells of an {@code .xlsx} sheet, in little memory. Rows and columns count from 0. */
 final class XlsxCells {
   /** The rectangle that one array formula fills. */
-  record Array(BookSheet.Span span, String formula) {}
+  record Array(Span span, String formula) {}
 
   /** The cells of one row, from left to right. */
   static final class Line {

@@ -11,15 +11,15 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 /**
  * The XML of one sheet (ECMA-376 part 1, 18.3.1.99), changed where cells were changed; every other
  * byte stays.
  */
-public final class XlsxSheetXml {
+final class XlsxSheetXml {
   private static final Pattern DECLARATION =
       Pattern.compile("\\A\\s*<\\?xml[^>]*?(?:encoding\\s*=\\s*[\"']([^\"']+)[\"'])?[^>]*?\\?>");
   private static final String LIKE_ESCAPED = "_(?=x[0-9A-Fa-f]{4}_)";
@@ -75,7 +75,7 @@ public final class XlsxSheetXml {
   }
 
   /** The same XML in UTF-8. */
-  public static byte[] inUtf8(byte[] xml) {
+  static byte[] inUtf8(byte[] xml) {
     Charset charset = StandardCharsets.UTF_8;
     if (startsWith(xml, UTF_16_BE) || startsWith(xml, UTF_16_LE)) {
       charset = StandardCharsets.UTF_16;
@@ -327,7 +327,7 @@ public final class XlsxSheetXml {
   /** Writes a cell; its formula as it stood in the file, or empty. */
   private void print(XlsxCell cell, int row, int column, String mark, String storedFormula) {
     boolean isFormula = cell.formula != null;
-    boolean isText = cell.value instanceof String;
+    boolean isText = cell.value instanceof Value.Text;
     tag("c").append(" r=\"").append(new Place(row, column).a1()).append('"').append(mark);
     if (cell.style != 0) {
       text.append(" s=\"").append(cell.style).append('"');
@@ -344,7 +344,7 @@ public final class XlsxSheetXml {
       escape(written(cell.value));
       end("t");
       end("is");
-    } else if (cell.value != null) {
+    } else if (!cell.value.isBlank()) {
       tag("v").append(isText ? " xml:space=\"preserve\">" : ">");
       escape(written(cell.value));
       end("v");
@@ -360,19 +360,19 @@ public final class XlsxSheetXml {
     text.append("</").append(prefix).append(name).append('>');
   }
 
-  private static String type(Object value, boolean isFormula) {
-    if (value instanceof String) {
+  private static String type(Value value, boolean isFormula) {
+    if (value instanceof Value.Text) {
       return isFormula ? " t=\"str\"" : " t=\"inlineStr\"";
     }
-    return value instanceof Boolean ? " t=\"b\"" : value instanceof CellError ? " t=\"e\"" : "";
+    return value instanceof Value.Truth ? " t=\"b\"" : value.isError() ? " t=\"e\"" : "";
   }
 
-  private static String written(Object value) {
-    if (value instanceof Boolean truth) {
-      return truth ? "1" : "0";
+  private static String written(Value value) {
+    if (value instanceof Value.Truth truth) {
+      return truth.isTrue() ? "1" : "0";
     }
     String text = value.toString();
-    if (value instanceof Double) {
+    if (value instanceof Value.Number) {
       return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
     return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;

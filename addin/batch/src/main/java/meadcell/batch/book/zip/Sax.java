@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
+import meadcell.batch.book.FileRefused;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
@@ -16,8 +17,10 @@ public final class Sax {
       SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
       factory.newSAXParser().parse(xml, handler);
-    } catch (SAXException | ParserConfigurationException e) {
-      throw new IOException(e.getMessage(), e);
+    } catch (SAXException e) {
+      throw FileRefused.damaged(e.getMessage(), e);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException(e);
     }
   }
 }
