@@ -8,17 +8,17 @@ import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
-import meadcell.catalogue.Gives;
-import meadcell.catalogue.Quantity;
-import meadcell.catalogue.Refusal;
-import meadcell.law.UsHoneyWine;
-import meadcell.catalogue.Range;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.General;
+import meadcell.catalogue.Gives;
+import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
+import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 import meadcell.density.Water;
 import meadcell.ferment.Ferment;
+import meadcell.law.UsHoneyWine;
 
 /** What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast. */
 @Family(
@@ -214,10 +214,12 @@ public final class Must {
       note =
           "All that can come, after weeks on the fruit. A press gets less: see what yours leaves.")
   public static double fruitJuice(
-      @Fruit String fruit, @Mass double massKg, @Whole boolean whole, @Brix OptionalDouble brix,
+      @Fruit String fruit,
+      @Mass double massKg,
+      @Whole boolean whole,
+      @Brix OptionalDouble brix,
       @Refuse OptionalDouble refuse) {
-    Ingredient found =
-        Ingredient.fruit(fruit, brix, OptionalDouble.empty(), refuse(whole, refuse));
+    Ingredient found = Ingredient.fruit(fruit, brix, OptionalDouble.empty(), refuse(whole, refuse));
     return juice(found, edibleKg(found, massKg, whole), brix).volumeL();
   }
 
@@ -327,7 +329,8 @@ public final class Must {
   public static double mixTemperature(
       @Arg(
               name = "ingredients",
-              help = "Names, as in a recipe; or the specific heat in kJ/(kg·K) of one not in the table")
+              help =
+                  "Names, as in a recipe; or the specific heat in kJ/(kg·K) of one not in the table")
           String[] ingredients,
       @Arg(name = "masses", help = "Their masses", is = Quantity.MASS, above = 0, to = 1e6)
           double[] massesKg,

@@ -9,9 +9,13 @@ import meadcell.catalogue.Refusal;
 
 /** Why functions of the must refuse. */
 enum MustReason implements Reason {
-  UNKNOWN_FRUIT(UNKNOWN_NAME, "The fruit \"{given}\" is not known. For one that is not in the table give its °Brix or sugars,"
+  UNKNOWN_FRUIT(
+      UNKNOWN_NAME,
+      "The fruit \"{given}\" is not known. For one that is not in the table give its °Brix or sugars,"
           + " and its refuse, 0 for juice or syrup."),
-  UNKNOWN_INGREDIENT(UNKNOWN_NAME, "The ingredient \"{given}\" is not known. For one that is not in the table give its °Brix, and"
+  UNKNOWN_INGREDIENT(
+      UNKNOWN_NAME,
+      "The ingredient \"{given}\" is not known. For one that is not in the table give its °Brix, and"
           + " its refuse, 0 for juice or syrup."),
   NO_BRIX(
       NO_SOLUTION,

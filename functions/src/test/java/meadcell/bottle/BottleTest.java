@@ -100,8 +100,8 @@ class BottleTest {
       @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double from,
       @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double to,
       @ForAll @Scale(1) @DoubleRange(min = 1, max = 96) double abv) {
-    double there = Bottle.volumeAt(225, from, to, abv);
-    assertEquals(225, Bottle.volumeAt(there, to, from, abv), 1e-10);
+    double there = Bottle.volumeAt(225, from, to, abv, 0);
+    assertEquals(225, Bottle.volumeAt(there, to, from, abv, 0), 1e-10);
   }
 
   @Property

@@ -69,7 +69,12 @@ class MustTest {
     assertEquals(
         Must.gravity(with),
         Must.afterFruit(
-            Must.volume(without), Must.gravity(without), "pear", fruit, OptionalDouble.of(13), NONE),
+            Must.volume(without),
+            Must.gravity(without),
+            "pear",
+            fruit,
+            OptionalDouble.of(13),
+            NONE),
         1e-12);
   }
 
