@@ -63,12 +63,12 @@ public record CheckRow(
     if (cells.length != 5) {
       throw new IllegalStateException(path + ": not five columns: " + line);
     }
-    return new CheckRow(
-        cells[0],
-        LiteralCall.parseValue(cells[1]),
-        Double.parseDouble(cells[2]),
-        cells[3],
-        cells[4]);
+    try {
+      Object expected = LiteralCall.parseValue(cells[1]);
+      return new CheckRow(cells[0], expected, Double.parseDouble(cells[2]), cells[3], cells[4]);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalStateException(path + ": " + e.getMessage() + " in " + line, e);
+    }
   }
 
   /** {@return the catalogue's own answer, compared} */

@@ -41,7 +41,7 @@ public final class FormulaScanner {
 
   private static final int MOST_LETTERS = 3;
   private static final int MOST_DIGITS = 7;
-  private static final String STARTS_ARRAY = "0123456789+-.\"";
+  private static final String STARTS_ARRAY = "0123456789+-.\",;";
 
   private final String formula;
   private final Dialect dialect;
@@ -188,8 +188,8 @@ public final class FormulaScanner {
     return upTo(
         switch (dialect) {
           case PLAN -> formula.indexOf(']', end);
-          case EXCEL -> closeOfNested();
-          case CALC, OPEN_FORMULA -> closeOutsideQuotes();
+          case CALC, EXCEL -> closeOfNested();
+          case OPEN_FORMULA -> closeOutsideQuotes();
         },
         Kind.BRACKETED);
   }
