@@ -37,7 +37,11 @@ public record CheckRow(
     }
   }
 
-  /** {@return all rows of a catalogue's families} */
+  /**
+   * {@return all rows of a catalogue's families}
+   *
+   * @param catalogue the functions
+   */
   public static List<CheckRow> load(Catalogue catalogue) {
     List<CheckRow> rows = new ArrayList<>();
     for (FamilySpec family : catalogue.families().values()) {
@@ -71,13 +75,21 @@ public record CheckRow(
     }
   }
 
-  /** {@return the catalogue's own answer, compared} */
+  /**
+   * {@return the catalogue's own answer, compared}
+   *
+   * @param catalogue the functions
+   */
   public Verdict verdict(Catalogue catalogue) {
     LiteralCall literal = LiteralCall.parse(call);
     return verdict(catalogue.get(literal.function()).call(literal.arguments()));
   }
 
-  /** {@return an answer computed elsewhere, compared} */
+  /**
+   * {@return an answer computed elsewhere, compared}
+   *
+   * @param got the answer
+   */
   public Verdict verdict(Object got) {
     return new Verdict(this, got, agrees(expected, got));
   }
