@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.apache.poi.ss.formula.CacheAreaEval;
 import org.apache.poi.ss.formula.EvaluationName;
@@ -179,7 +180,9 @@ final class Evaluation {
         switch (name.toUpperCase(Locale.ROOT)) {
           case "IF" -> choose(arguments, array);
           case "CHOOSE" -> select(arguments, array);
-          case "IFERROR" -> unless(arguments, array, error -> true);
+          case "IFERROR" -> unless("IFERROR", arguments, array, error -> true);
+          case "IFNA", "_XLFN.IFNA" ->
+              unless("IFNA", arguments, array, error -> error == ErrorEval.NA);
           default -> null;
         };
     if (chosen != null) {
@@ -236,6 +239,11 @@ final class Evaluation {
     if (!lifts) {
       return plain(function, written, values);
     }
+    for (int i = 0; i < values.length; i++) {
+      if (isLifted(function, i, values[i], array) && isShort((AreaEval) values[i], height, width)) {
+        require(function, null, () -> Shapes.unevenEach(function));
+      }
+    }
     ValueEval[] results = new ValueEval[height * width];
     for (int cell = 0; cell < results.length; cell++) {
       ValueEval[] single = values.clone();
@@ -249,6 +257,12 @@ final class Evaluation {
           result instanceof AreaEval area ? area.getRelativeValue(0, 0) : single(result);
     }
     return area(results, height, width);
+  }
+
+  /** Whether an array neither fills a result nor is one row or column that is repeated. */
+  private static boolean isShort(AreaEval area, int height, int width) {
+    return area.getHeight() != 1 && area.getHeight() != height
+        || area.getWidth() != 1 && area.getWidth() != width;
   }
 
   private static boolean isLifted(
@@ -356,19 +370,19 @@ final class Evaluation {
 
   /** IFERROR and its like. */
   private ValueEval unless(
-      List<Formula> arguments, boolean array, Function<ErrorEval, Boolean> isMeant) {
+      String name, List<Formula> arguments, boolean array, Predicate<ErrorEval> isMeant) {
     ValueEval value = value(arguments.get(0), array);
-    check(library.find("IFERROR"), arguments, new ValueEval[] {value});
+    check(library.find(name), arguments, new ValueEval[] {value});
     boolean lifts = value instanceof AreaEval && (array || value instanceof CacheAreaEval);
     if (lifts) {
       ValueEval instead = value(arguments.get(1), array);
       return elementwise(
           (AreaEval) value,
           List.of(instead),
-          cell -> cell instanceof ErrorEval error && isMeant.apply(error) ? instead : cell);
+          cell -> cell instanceof ErrorEval error && isMeant.test(error) ? instead : cell);
     }
     ValueEval single = single(value);
-    return single instanceof ErrorEval error && isMeant.apply(error)
+    return single instanceof ErrorEval error && isMeant.test(error)
         ? value(arguments.get(1), array)
         : single;
   }
