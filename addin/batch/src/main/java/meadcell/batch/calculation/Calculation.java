@@ -51,8 +51,7 @@ public final class Calculation {
     } catch (Unproven e) {
       return new Outcome.Beyond(e.seenFrom(cell));
     } catch (FormulaParseException e) {
-      return new Outcome.Beyond(
-          "it is written in a way that is not known here.");
+      return new Outcome.Beyond("it is written in a way that is not known here.");
     } catch (UncheckedIOException e) {
       throw e; // the file, not the formula
     } catch (RuntimeException | StackOverflowError e) {

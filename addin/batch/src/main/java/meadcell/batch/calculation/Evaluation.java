@@ -21,7 +21,6 @@ import org.apache.poi.ss.formula.eval.OperandResolver;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.functions.FreeRefFunction;
-import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
 import org.apache.poi.ss.formula.ptg.AreaPtg;
 import org.apache.poi.ss.formula.ptg.ArrayPtg;
@@ -52,8 +51,7 @@ final class Evaluation {
   private final OperationEvaluationContext context;
   private int depth;
 
-  Evaluation(
-      Library library, PoiFunctions ours, OperationEvaluationContext context) {
+  Evaluation(Library library, PoiFunctions ours, OperationEvaluationContext context) {
     this.library = library;
     this.ours = ours;
     this.context = context;
@@ -201,7 +199,8 @@ final class Evaluation {
   }
 
   static Unproven unknown(String name) {
-    return new Unproven("its function " + name.replaceFirst("(?i)^_xlfn\\.", "") + " is not known.");
+    return new Unproven(
+        "its function " + name.replaceFirst("(?i)^_xlfn\\.", "") + " is not known.");
   }
 
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
@@ -229,8 +228,7 @@ final class Evaluation {
         AreaEval area = (AreaEval) values[i];
         Formula formula = written.get(i);
         int index = i;
-        require(
-            function, null, () -> Shapes.each(function, index, values.length, formula, area));
+        require(function, null, () -> Shapes.each(function, index, values.length, formula, area));
         lifts = true;
         height = Math.max(height, area.getHeight());
         width = Math.max(width, area.getWidth());

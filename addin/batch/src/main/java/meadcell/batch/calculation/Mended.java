@@ -56,7 +56,8 @@ final class Mended {
     FUNCTIONS.put("RANK.EQ", (args, ec) -> poi("RANK", args, ec));
     FUNCTIONS.put("RSQ", Mended::determination);
     for (String deviation : List.of("STDEV", "VAR", "STDEV.S", "VAR.S")) {
-      FUNCTIONS.put(deviation, (args, ec) -> deviation(poi(deviation, args, ec), poi("COUNT", args, ec)));
+      FUNCTIONS.put(
+          deviation, (args, ec) -> deviation(poi(deviation, args, ec), poi("COUNT", args, ec)));
     }
     FUNCTIONS.put("IMREAL", number("IMREAL"));
     FUNCTIONS.put("IMAGINARY", number("IMAGINARY"));
@@ -245,7 +246,8 @@ final class Mended {
         return ErrorEval.DIV_ZERO;
       }
       double quotient = value / divisor;
-      double whole = isSame(quotient, Math.rint(quotient)) ? Math.rint(quotient) : Math.floor(quotient);
+      double whole =
+          isSame(quotient, Math.rint(quotient)) ? Math.rint(quotient) : Math.floor(quotient);
       double rest = value - whole * divisor;
       return new NumberEval(Math.abs(rest) < Math.abs(value) * NOISE ? 0 : rest);
     } catch (EvaluationException e) {

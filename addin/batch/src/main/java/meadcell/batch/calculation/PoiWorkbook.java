@@ -17,8 +17,8 @@ import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
-import org.apache.poi.ss.formula.SheetIdentifier;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
+import org.apache.poi.ss.formula.SheetIdentifier;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
 import org.apache.poi.ss.formula.ptg.FuncVarPtg;
@@ -96,7 +96,10 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
           .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
     } catch (Unproven | FormulaParseException e) {
       Unproven here =
-          (e instanceof Unproven reason ? reason : new Unproven("it is written in a way that is not known here.")).in(cell);
+          (e instanceof Unproven reason
+                  ? reason
+                  : new Unproven("it is written in a way that is not known here."))
+              .in(cell);
       unproven.put(cell.getIdentityKey(), here);
       throw here;
     }

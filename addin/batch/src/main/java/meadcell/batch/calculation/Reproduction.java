@@ -46,9 +46,7 @@ public final class Reproduction {
 
               @Override
               public CellContent taken(int sheet, Place place, CellContent held) {
-                return before.isEmpty()
-                    ? held
-                    : before.getOrDefault(new Cell(sheet, place), held);
+                return before.isEmpty() ? held : before.getOrDefault(new Cell(sheet, place), held);
               }
             });
   }

@@ -35,8 +35,7 @@ final class Shapes {
   private static final Pattern LIKE_A_NUMBER =
       Pattern.compile("\\s*[-+(]?\\W?[.,]?\\d.*|(?i)true|false", Pattern.DOTALL);
   private static final Pattern LIKE_A_DATE =
-      Pattern.compile(
-          ".*\\d\\s*([-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
+      Pattern.compile(".*\\d\\s*([-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
 
   /** Numbers beyond are written with an exponent, in several ways. */
   private static final double SMALL = 1e-4;
@@ -49,8 +48,7 @@ final class Shapes {
   /** As many digits as a criterion can have before its last ones matter. */
   private static final int DIGITS = 12;
 
-  private static final Pattern CRITERION =
-      Pattern.compile("(<>|<=|>=|<|>|=)?(.*)", Pattern.DOTALL);
+  private static final Pattern CRITERION = Pattern.compile("(<>|<=|>=|<|>|=)?(.*)", Pattern.DOTALL);
 
   /** The argument that chooses among ways of computing: its very value belongs to the name. */
   private static final Map<String, Integer> CHOICES =
@@ -77,9 +75,25 @@ final class Shapes {
   /** Functions in which a text can be a pattern or a comparison. */
   private static final Set<String> PATTERNED =
       Set.of(
-          "COUNTIF", "SUMIF", "AVERAGEIF", "COUNTIFS", "SUMIFS", "AVERAGEIFS", "MAXIFS", "MINIFS",
-          "MATCH", "VLOOKUP", "HLOOKUP", "LOOKUP", "XLOOKUP", "XMATCH", "SEARCH", "DATEVALUE",
-          "TIMEVALUE", "VALUE", "NUMBERVALUE");
+          "COUNTIF",
+          "SUMIF",
+          "AVERAGEIF",
+          "COUNTIFS",
+          "SUMIFS",
+          "AVERAGEIFS",
+          "MAXIFS",
+          "MINIFS",
+          "MATCH",
+          "VLOOKUP",
+          "HLOOKUP",
+          "LOOKUP",
+          "XLOOKUP",
+          "XMATCH",
+          "SEARCH",
+          "DATEVALUE",
+          "TIMEVALUE",
+          "VALUE",
+          "NUMBERVALUE");
 
   /** Functions that search where they expect order. */
   private static final Set<String> SEARCHING = Set.of("MATCH", "VLOOKUP", "HLOOKUP", "LOOKUP");

@@ -13,8 +13,7 @@ import meadcell.batch.report.Report;
  *
  * @param overwrite whether those, too
  */
-record Cells(
-    BookSheet sheet, int index, OwnCells own, Report report, boolean overwrite) {
+record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean overwrite) {
 
   /** Puts a formula where it may stand; null where it may not. */
   Written put(PlanRow row, Place place, String formula, String note, String found) {

@@ -20,11 +20,7 @@ import meadcell.catalogue.Catalogue;
 
 /** The results of the formulas that filling put into a workbook, and of what rests on them. */
 record Results(
-    Book book,
-    Catalogue catalogue,
-    Filler.Options options,
-    Report report,
-    OwnCells own) {
+    Book book, Catalogue catalogue, Filler.Options options, Report report, OwnCells own) {
 
   /**
    * Computes and stores the results. What rests on a formula that only an office can compute waits
@@ -40,8 +36,7 @@ record Results(
     Calculation reading = new Calculation(book, catalogue, filled);
     List<FormulaCell> dependents =
         new Affected(book, reading, filled).from(written.stream().map(Written::area).toList());
-    Recalculation recalculation =
-        new Recalculation(book, catalogue, report, options.office());
+    Recalculation recalculation = new Recalculation(book, catalogue, report, options.office());
     List<FormulaCell> formulas = new ArrayList<>();
     written.forEach(cell -> formulas.add(formula(cell, reading)));
     formulas.addAll(dependents);

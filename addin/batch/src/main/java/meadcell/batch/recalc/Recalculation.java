@@ -48,8 +48,7 @@ public final class Recalculation {
    *
    * @param office computes what this tool cannot; may be null
    */
-  public Recalculation(
-      Book book, Catalogue catalogue, Report report, OfficeResults office) {
+  public Recalculation(Book book, Catalogue catalogue, Report report, OfficeResults office) {
     this.book = book;
     this.catalogue = catalogue;
     this.report = report;
@@ -104,8 +103,7 @@ public final class Recalculation {
             .obstacle(formula)
             .ifPresent(
                 reason ->
-                    strange.put(
-                        new Reproduction.Cell(formula.sheet(), formula.place()), reason));
+                    strange.put(new Reproduction.Cell(formula.sheet(), formula.place()), reason));
       }
     }
     Calculation calculation = new Calculation(book, catalogue, new Except(live, strange));

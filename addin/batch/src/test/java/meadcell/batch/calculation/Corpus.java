@@ -112,7 +112,9 @@ final class Corpus {
       copies = place.group(2).equals("#") ? number : 1;
     }
     boolean array =
-        formula.startsWith("{") && formula.endsWith("}") && !formula.matches("\\{[^{}]*[,;][^(){}]*\\}");
+        formula.startsWith("{")
+            && formula.endsWith("}")
+            && !formula.matches("\\{[^{}]*[,;][^(){}]*\\}");
     return new Line(
         family,
         array ? formula.substring(1, formula.length() - 1) : formula,

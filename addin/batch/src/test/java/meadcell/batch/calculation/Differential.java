@@ -56,6 +56,7 @@ final class Differential {
 
   private static final Map<String, String> FILTERS =
       Map.of("xlsx", "Calc MS Excel 2007 XML", "ods", "calc8", "xls", "MS Excel 97");
+
   /** An .xls can lose texts, an .ods numbers that look like truth values. */
   private static final String ANSWER = "xlsx";
 
@@ -124,11 +125,10 @@ final class Differential {
   /** The workbook in one format, and what the office gives after its inputs changed. */
   record Case(String ending, byte[] stored, byte[] changed, byte[] truth, Set<Place> unknown) {}
 
-
   Case prepare(String ending) throws Exception {
     byte[] stored = stored(ending);
     byte[] changed = changed(stored, ending);
-        Set<Place> unknown = new HashSet<>();
+    Set<Place> unknown = new HashSet<>();
     try (Book first = open(stored, ending);
         Book again = open(computed(stored, ending, ANSWER), ANSWER)) {
       for (Corpus.Line line : lines) {
@@ -209,14 +209,13 @@ final class Differential {
     String ending = given.ending;
     byte[] changed = given.changed;
     byte[] truth = given.truth;
-        Path file = folder.resolve("proof." + ending);
+    Path file = folder.resolve("proof." + ending);
     Path report = folder.resolve("report.json");
     Files.write(file, changed);
     String[] command = {
       "recalc", file.toString(), "--in-place", "--report", report.toString(), "--no-progress"
     };
-    Run run =
-        Run.of(Stream.of(command, options).flatMap(Stream::of).toArray(String[]::new));
+    Run run = Run.of(Stream.of(command, options).flatMap(Stream::of).toArray(String[]::new));
     if (!Files.exists(report)) {
       throw new IOException(run.out() + run.err());
     }

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Place;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Name;
@@ -17,7 +18,6 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
@@ -89,14 +89,38 @@ final class ProofBook {
         log,
         0,
         row(
-            "OG", "FG", "ABV", "Date", "Litres", "Sweetness", "Lot", "Mixed", "Brix", "If filled",
-            "Refused", "Typed", "Word", "Strong", null, "Limits", "Filled"));
+            "OG",
+            "FG",
+            "ABV",
+            "Date",
+            "Litres",
+            "Sweetness",
+            "Lot",
+            "Mixed",
+            "Brix",
+            "If filled",
+            "Refused",
+            "Typed",
+            "Word",
+            "Strong",
+            null,
+            "Limits",
+            "Filled"));
     Object[] mixed = {5, 12, "12", null, "about 7", true, 3.5, "x", 0, -4};
     String[] sweetness = {
       "dry", "sweet", "dry", null, "sweet", "medium", "dry", "Dry", "medium", "sweet"
     };
     String[] lots = {
-      "TH-01", "TH-02 rye", "TH-03", "TH-04", "TH-05 rye", "TH-06", "TH-07", "TH-08", "TH-09", "X-10"
+      "TH-01",
+      "TH-02 rye",
+      "TH-03",
+      "TH-04",
+      "TH-05 rye",
+      "TH-06",
+      "TH-07",
+      "TH-08",
+      "TH-09",
+      "X-10"
     };
     double[] litres = {225, 200, 110, 225, 50, 300, 110, 55.5, 200, 20};
     Object[] limits = {11, "dry", ">12", "TH-0?", null, 3, null, 14, null, null};
@@ -140,10 +164,32 @@ final class ProofBook {
         cellar,
         0,
         row(
-            "Cask", "ABV", "Litres", "Cash", null, "From", "Band", null, "Sweetness", "Lot", "ABV",
-            "Sweetness", "OG"),
-        row("rye 1", "=ALCOHOL.ABV(M2,1.01)", 200, -1000, null, 0, "low", null, "dry", "TH-03",
-            ">11", "dry"),
+            "Cask",
+            "ABV",
+            "Litres",
+            "Cash",
+            null,
+            "From",
+            "Band",
+            null,
+            "Sweetness",
+            "Lot",
+            "ABV",
+            "Sweetness",
+            "OG"),
+        row(
+            "rye 1",
+            "=ALCOHOL.ABV(M2,1.01)",
+            200,
+            -1000,
+            null,
+            0,
+            "low",
+            null,
+            "dry",
+            "TH-03",
+            ">11",
+            "dry"),
         row("rye 2", "=ALCOHOL.ABV(M3,1.01)", 190, 300, null, 10, "table"),
         row("chestnut 1", "=ALCOHOL.ABV(M4,1.01)", 225, 420, null, 11, "high"),
         row("plain 1", "=ALCOHOL.ABV(M5,1.01)", 110, 500, null, 14, "strong"),
@@ -179,8 +225,7 @@ final class ProofBook {
               "=Casks[[#This Row],[ABV]]*Casks[[#This Row],[Litres]]/100"));
       input(casks, i, 1, i + 3);
     }
-    XSSFTable table =
-        casks.createTable(new AreaReference("A1:F5", SpreadsheetVersion.EXCEL2007));
+    XSSFTable table = casks.createTable(new AreaReference("A1:F5", SpreadsheetVersion.EXCEL2007));
     table.setName("Casks");
     table.setDisplayName("Casks");
   }

@@ -113,7 +113,9 @@ final class OdsSheet implements BookSheet {
     if (arrays == null) {
       arrays = findArrays();
     }
-    return arrays.isEmpty() ? null : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
+    return arrays.isEmpty()
+        ? null
+        : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
   }
 
   private List<Span> findArrays() {
@@ -171,7 +173,7 @@ final class OdsSheet implements BookSheet {
     String style = source == null ? "" : source.getAttributeNS(TABLE, "style-name");
     String own = target.getAttributeNS(TABLE, "style-name");
     if (own.isEmpty() || own.equals("Default")) {
-      String wanted = book.style(style, format);
+      String wanted = book.styles().cell(style, format);
       if (!wanted.isEmpty()) {
         target.setAttributeNS(TABLE, "table:style-name", wanted);
       }
@@ -182,7 +184,7 @@ final class OdsSheet implements BookSheet {
   public void widen(int column, int characters) {
     grid.ownColumn(column)
         .setAttributeNS(
-            TABLE, "table:style-name", book.columnStyle(characters * MILLIMETRES_A_CHARACTER));
+            TABLE, "table:style-name", book.styles().column(characters * MILLIMETRES_A_CHARACTER));
   }
 
   @Override

@@ -41,7 +41,8 @@ final class OpenFormula {
     int lastDot = lastDot(last);
     String lastSheet = last.substring(last.startsWith("$") ? 1 : 0, Math.max(0, lastDot));
     String end = colon < 0 ? "" : ":" + last.substring(lastDot + 1);
-    String sheets = lastSheet.isEmpty() || lastSheet.equals(sheet) ? sheet : sheet + ":" + lastSheet;
+    String sheets =
+        lastSheet.isEmpty() || lastSheet.equals(sheet) ? sheet : sheet + ":" + lastSheet;
     return (sheets.isEmpty() ? "" : sheets + "!") + cell + end;
   }
 
