@@ -159,7 +159,8 @@ final class Mended {
 
   private static ValueEval time(ValueEval[] args, OperationEvaluationContext ec) {
     for (ValueEval arg : args) {
-      Optional<ValueEval> error = within(arg, ec, 0, arg == args[0] ? 23 : MOST, "times beyond a day");
+      Optional<ValueEval> error =
+          within(arg, ec, 0, arg == args[0] ? 23 : MOST, "times beyond a day");
       ValueEval value = arg instanceof RefEval ref ? single(ref) : arg;
       if (value instanceof NumberEval n && n.getNumberValue() != Math.rint(n.getNumberValue())) {
         throw new Unproven("programs disagree on shares of hours, minutes and seconds.");
@@ -212,7 +213,8 @@ final class Mended {
         ValueEval value = args[i] instanceof RefEval ref ? single(ref) : args[i];
         if (value instanceof NumberEval day
             && (day.getNumberValue() <= 60
-                || name.equals("DAYS") && day.getNumberValue() != Math.rint(day.getNumberValue()))) {
+                || name.equals("DAYS")
+                    && day.getNumberValue() != Math.rint(day.getNumberValue()))) {
           throw new Unproven("programs disagree on such days.");
         }
       }
@@ -290,8 +292,7 @@ final class Mended {
   }
 
   private static ValueEval plainNumber(ValueEval[] args, OperationEvaluationContext ec) {
-    ValueEval value =
-        args[0] instanceof RefEval ref ? single(ref) : args[0];
+    ValueEval value = args[0] instanceof RefEval ref ? single(ref) : args[0];
     return value instanceof ErrorEval || value instanceof NumberEval
         ? value
         : value instanceof NumericValueEval number

@@ -28,8 +28,8 @@ import org.apache.poi.ss.formula.ptg.ArrayPtg;
  * <p>Origins are <code>@</code> a cell, {@code []} an area (doubled: of several sheets), <code>{}
  * </code> an array constant, {@code <>} a computed array, else a single value. In them are {@code
  * n} numbers, {@code h} very large or small ones, {@code t} texts, {@code q} texts that look like
- * numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} TRUE, {@code f} FALSE, {@code e}
- * errors, {@code _} blanks, {@code m} nothing.
+ * numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} TRUE, {@code f} FALSE,
+ * {@code e} errors, {@code _} blanks, {@code m} nothing.
  */
 final class Shapes {
   private static final Pattern LIKE_A_NUMBER =

@@ -39,7 +39,8 @@ final class Corpus {
       String family, String formula, boolean array, int height, int width, int row, int copies) {}
 
   private static final Pattern EVERY = Pattern.compile("<([a-z]+)>");
-  private static final Pattern ONE_OF = Pattern.compile("<([a-z]+)~((?:[^<>\"]|\"[^\"]*\"|>(?=[0-9]))+)>");
+  private static final Pattern ONE_OF =
+      Pattern.compile("<([a-z]+)~((?:[^<>\"]|\"[^\"]*\"|>(?=[0-9]))+)>");
 
   private Corpus() {}
 

@@ -174,7 +174,8 @@ final class Differential {
       for (int row = 0; row < ProofBook.FIRST_ROW; row++) {
         for (int column = 0; column < ProofBook.COLUMN; column++) {
           String formula = sheet.content(new Place(row, column)).formula();
-          if (formula != null && formula.toUpperCase(Locale.ROOT).matches("(ALCOHOL|GRAVITY)\\..*")) {
+          if (formula != null
+              && formula.toUpperCase(Locale.ROOT).matches("(ALCOHOL|GRAVITY)\\..*")) {
             ours.add(i, row, column);
           }
         }
