@@ -29,6 +29,7 @@ import org.apache.poi.ss.formula.ptg.ErrPtg;
 import org.apache.poi.ss.formula.ptg.IntPtg;
 import org.apache.poi.ss.formula.ptg.MissingArgPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
+import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.NumberPtg;
 import org.apache.poi.ss.formula.ptg.OperandPtg;
@@ -61,6 +62,11 @@ final class Evaluation {
   ValueEval result(Formula formula, boolean isArray) {
     ValueEval value = value(formula, isArray);
     return !isArray && value instanceof CacheAreaEval area ? area.getRelativeValue(0, 0) : value;
+  }
+
+  /** The formula's value, of an array all of it. */
+  ValueEval whole(Formula formula) {
+    return value(formula, false);
   }
 
   private ValueEval value(Formula formula, boolean array) {
@@ -163,6 +169,9 @@ final class Evaluation {
 
   private String name(Formula function) {
     Ptg token = ((Formula.Operand) function).token();
+    if (token instanceof NameXPtg name) { // in a formula outside any workbook of the user's
+      return context.getWorkbook().resolveNameXText(name);
+    }
     return token instanceof NamePtg name
         ? context.getWorkbook().getName(name).getNameText()
         : ((NameXPxg) token).getNameName();
@@ -188,7 +197,7 @@ final class Evaluation {
     }
     Library.Entry function = library.find(name);
     if (function == null) {
-      throw unknown(name);
+      throw Unproven.unknown(name);
     }
     ValueEval[] values = new ValueEval[arguments.size()];
     for (int i = 0; i < values.length; i++) {
@@ -196,11 +205,6 @@ final class Evaluation {
       values[i] = value(arguments.get(i), array || takes == 'A');
     }
     return lifted(function, arguments, values, array);
-  }
-
-  static Unproven unknown(String name) {
-    return new Unproven(
-        "its function " + name.replaceFirst("(?i)^_xlfn\\.", "") + " is not known.");
   }
 
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
@@ -275,7 +279,7 @@ final class Evaluation {
     try {
       return function.body().call(values, context);
     } catch (NotImplementedException e) {
-      throw unknown(function.name());
+      throw Unproven.unknown(function.name());
     } catch (IllegalArgumentException
         | IllegalStateException
         | ClassCastException
