@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import meadcell.density.Balling;
 
 /** Fermentable sugar left in a mead and the limits between which it lies 95 times in 100. */
-record SugarLeft(double extract, double expected, double uncertainty) {
+public record SugarLeft(double extract, double expected, double uncertainty) {
 
   /** Both sides of a normal distribution together leave 5 %. */
   private static final double COVERAGE = 1.959964;
@@ -15,7 +15,7 @@ record SugarLeft(double extract, double expected, double uncertainty) {
   /** Step of a slope, in gravity and in g of extract for 1 g of ethanol. */
   private static final double STEP = 1e-6;
 
-  static SugarLeft of(
+  public static SugarLeft of(
       double original,
       double present,
       OptionalDouble sugarFree,
@@ -49,8 +49,18 @@ record SugarLeft(double extract, double expected, double uncertainty) {
     return (expected(Balling.fermented(original, present, x), sugarFree, x) - at) / step;
   }
 
+  /** Below 0 in a mead that is dry for certain. */
+  public double lowest() {
+    return expected - COVERAGE * uncertainty;
+  }
+
+  /** Below 0 in a mead that is lighter than a dry one can be. */
+  public double highest() {
+    return expected + COVERAGE * uncertainty;
+  }
+
   double low() {
-    return Math.max(0, expected - COVERAGE * uncertainty);
+    return Math.max(0, lowest());
   }
 
   double likely() {
@@ -59,6 +69,6 @@ record SugarLeft(double extract, double expected, double uncertainty) {
 
   /** All extract is the most that can be sugar. */
   double high() {
-    return Math.min(Math.max(0, extract), Math.max(0, expected + COVERAGE * uncertainty));
+    return Math.min(Math.max(0, extract), Math.max(0, highest()));
   }
 }

@@ -56,7 +56,16 @@ public final class Ferment {
       @Gives(value = "terminal gravity", is = Quantity.SPECIFIC_GRAVITY) double terminal,
       @Gives(value = "its standard error", is = Quantity.SPECIFIC_GRAVITY) double standardError,
       @Gives(value = "day it comes within tolerance", is = Quantity.DAYS) double day,
-      @Gives(value = "fastest fall", is = Quantity.GRAVITY_PER_DAY) double fastestFall) {}
+      @Gives(value = "fastest fall", is = Quantity.GRAVITY_PER_DAY) double fastestFall,
+      @Gives(value = "lower 95 % limit of the end", is = Quantity.SPECIFIC_GRAVITY) double lower,
+      @Gives(value = "upper 95 % limit of the end", is = Quantity.SPECIFIC_GRAVITY) double upper) {}
+
+  /** What may still happen. */
+  public record Remaining(
+      @Gives(value = "further fall at the present pace", is = Quantity.SPECIFIC_GRAVITY)
+          double expected,
+      @Gives(value = "its upper 95 % limit", is = Quantity.SPECIFIC_GRAVITY) double upper,
+      @Gives(value = "that limit as sugar", is = Quantity.GRAM_PER_LITRE) double sugar) {}
 
   /** Share of the sugar gone. */
   @CellarFunction(
@@ -204,19 +213,28 @@ public final class Ferment {
   @CellarFunction(
       summary = "Where a ferment will end, and when, from the readings so far.",
       formula =
-          "Least squares fit (Levenberg–Marquardt) of SG = terminal + drop / (1 + exp(r (t −"
-              + " midpoint))); the day is when that is tolerance above terminal, the fastest fall"
-              + " the curve's steepest slope since the first reading.",
+          "Least squares fit (Levenberg–Marquardt) of SG = end + drop (1 + ν (t/τ)^p)^(−1/ν), t from"
+              + " the first reading on, with ν of 0.1 (ends abruptly), 0.5, 1, 2 and 5 (long tail);"
+              + " the curve is the one of least AICc. No end lies below that of the must gone dry,"
+              + " by ALCOHOL.SUGARLEFT with the first reading as original.\n"
+              + "The limits hold all ends with which one of the curves still fits (profile of the"
+              + " sum of squares, Student's t, readings uncertain by 0.0005 at least), and a tenth of"
+              + " what is left to fall on both sides; the standard error is their distance / 3.92.\n"
+              + "The day is when the curve is tolerance above the end, the fastest fall its steepest"
+              + " slope.",
       source =
-          "Logistic growth after Verhulst, as Pearl used it (Quarterly Review of Biology 2:532–548,"
-              + " 1927). That gravity falls so is common practice, no source.",
+          "Burr, Annals of Mathematical Statistics 13:215 (1942), type XII (from memory); AICc: Hurvich"
+              + " and Tsai, Biometrika 76:297 (1989) (from memory). That gravity falls so: our own"
+              + " choice, tried on simulated ferments of Monod growth with alcohol inhibition: from"
+              + " 60 % of the way three in four are answered, and of those 95 in 100 end within the"
+              + " limits.",
       example = "FERMENT.FORECAST({0;2;4;6;8;10;12};{1.1;1.094;1.079;1.053;1.028;1.013;1.007})",
       note =
-          "Gives four cells in a row. At least five readings, from the start on. Refused until three"
-              + " of them lie behind the fastest fall and the fall is down to half of it: before that"
-              + " no curve says where it ends.\n"
-              + "The standard error knows the scatter about the curve, not that ferments can stick."
-              + " One with a long slow tail ends lower and later than forecast.")
+          "Gives six cells in a row. At least five readings, from the start on and without honey fed"
+              + " between them. Refused while the end lies open by more than 0.03, where the curve ends"
+              + " above the last reading, and where no curve fits: a cold spell, a feeding, a straight"
+              + " fall.\n"
+              + "The limits do not know that ferments can stick, or be woken.")
   public static Forecast forecast(
       @Arg(name = "days", help = DAYS, is = Quantity.DAYS, from = 0, to = 1e6) double[] days,
       @Arg(
@@ -246,20 +264,25 @@ public final class Ferment {
       gives = Quantity.TEXT,
       formula =
           "The fall per day is the slope through the latest readings, as few (but three) as make its"
-              + " 95 % half-width, 1.645 u / √Σ(t − mean t)², at most minFall / 2. With those: upper"
-              + " limit below minFall: stalled if the mean gravity is above expected by more than"
-              + " 1.645 u / √n, else finished; otherwise falling. Without: falling if the lower limit"
-              + " is above 0, else cannot tell.",
+              + " half-width, 1.645 u / √Σ(t − mean t)², at most 0.6 minFall; limits are one-sided,"
+              + " 95 %. falling: its lower limit is above 0. Still: its upper limit is below minFall;"
+              + " then finished if the line on the last day is at most 0.002 above expected, else"
+              + " stalled. cannot tell: neither, or no such readings.",
       source =
-          "Normal theory with known uncertainty. u 0.0005 and minFall 0.0005: common practice, no"
-              + " source.",
-      example = "FERMENT.STATE({0;2;4;6};{1.031;1.03;1.031;1.03};1)",
+          "Normal theory with known uncertainty. u 0.0005, minFall 0.0001, and that nobody's"
+              + " expectation is better than 0.002: common practice, no source.",
+      example = "FERMENT.STATE({0;7;14;21};{1.031;1.03;1.031;1.03};1)",
       note =
-          "With the defaults six daily readings or three over five days can tell; a fall of 0.001 a"
-              + " day is not taken for a stall. Not falling fast is not yet stalled.",
+          "With the defaults four weekly readings can tell, three over four weeks, or fourteen daily"
+              + " ones; CELLAR.WHY with the same arguments says how many more are due.\n"
+              + "minFall of 0.0001 a day is 3 points a month, some 6.5 g/L of sugar: in a closed bottle"
+              + " some 350 kPa. A fall slower than that can be called finished or stalled: see"
+              + " FERMENT.REMAINING.\n"
+              + "In simulated ferments read weekly or monthly less than 1 in 100 that fell by 0.00015 a"
+              + " day was called finished or stalled.",
       caution =
-          "Finished is not stable: sugar can be left that ferments on in the bottle and bursts it."
-              + " See BOTTLE.REFERMENT.")
+          "Finished is not stable, and never alone a reason to bottle: sugar can be left that ferments"
+              + " on in the bottle and bursts it. See FERMENT.REMAINING and BOTTLE.WORSTPRESSURE.")
   public static String state(
       @Arg(name = "days", help = DAYS, is = Quantity.DAYS, from = 0, to = 1e6) double[] days,
       @Arg(
@@ -288,12 +311,57 @@ public final class Ferment {
               name = "minFall",
               help = "A slower fall counts as none",
               is = Quantity.GRAVITY_PER_DAY,
-              from = 0.00005,
+              from = 0.00002,
               to = 0.01,
-              byDefault = "0.0005")
+              byDefault = "0.0001")
           double minFall) {
     requireOrder(days);
-    return new Trend(days, gravities, u, minFall).state(expected, minFall);
+    return Trend.of(days, gravities, u, minFall).state(expected);
+  }
+
+  /** What may still happen in the bottle. */
+  @CellarFunction(
+      summary =
+          "What a mead may still ferment in a time to come if it goes on as it does: fall of gravity,"
+              + " its upper limit, and that limit as sugar.",
+      formula =
+          "The fall per day is the slope through as many of the latest readings as lie on a straight"
+              + " line (χ² test at 95 %, u known), three at least; its upper limit, one-sided, 95 %,"
+              + " is 1.645 u / √Σ(t − mean t)² more. Both times horizon, not below 0, and not further"
+              + " than to 0.980, where no mead ends. Sugar: 2310 g/L for a fall of 1.",
+      source =
+          "Normal theory with known uncertainty. Sugar: Balling's balance gives 2130 g/L in a weak"
+              + " must to 2310 in one of 1.200. u: 0.0005 for reading a hydrometer (common practice, no source) and 0.0003 for rounding to 0.001.",
+      example = "FERMENT.REMAINING({0;14;28;42;56};{1.001;1;1.001;1;1};90)",
+      note =
+          "Gives three cells in a row. The first is what the present pace gives: one that slows down"
+              + " falls less. More readings over more weeks bring the limit down.",
+      caution =
+          "It knows the pace of these readings only: warmth, air, a racking, honey or fresh yeast wake"
+              + " a ferment, and a mead that rests in a cold cellar may go on in a warm bottle. Read"
+              + " where it is as warm as the bottle will be. See BOTTLE.WORSTPRESSURE for what is at"
+              + " stake.")
+  public static Remaining remaining(
+      @Arg(name = "days", help = DAYS, is = Quantity.DAYS, from = 0, to = 1e6) double[] days,
+      @Arg(
+              name = "gravities",
+              help = GRAVITIES,
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.2)
+          double[] gravities,
+      @Arg(name = "horizon", help = "Days to come", is = Quantity.DAYS, from = 1, to = 3650)
+          double horizonDays,
+      @Arg(
+              name = "u",
+              help = "Standard uncertainty of a reading, rounding included",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.00005,
+              to = 0.01,
+              byDefault = "0.0006")
+          double u) {
+    requireOrder(days);
+    return Outlook.of(days, gravities, horizonDays, u);
   }
 
   private static void requireOrder(double[] days) {

@@ -5,46 +5,55 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 /**
  * Whether a ferment still falls, from its latest readings.
  *
- * <p>Normal theory with the readings' uncertainty known: the fall per day is the slope b of a
- * straight line, and its 95 % limits are b ± 1.645 u / √Σ(t − mean t)². The readings are the latest
- * ones, as few as make that half-width at most half of {@code minFall}, but at least three: with
- * those every fall is told apart from none. Where even all readings do not suffice, only a fall can
- * be told.
+ * <p>Normal theory with the readings' uncertainty known: the fall per day is the slope of a
+ * straight line, and its one-sided 95 % limits are 1.645 u / √Σ(t − mean t)² from it. The readings
+ * are the latest ones, as few as make that half-width at most 0.6 of {@code minFall}, but at least
+ * three. Where even all readings do not suffice, only a fall can be told.
  */
-final class Trend {
+record Trend(
+    int readings, double fall, double halfWidth, double level, boolean longEnough, double minFall) {
   /** 95 % point of the normal distribution, one side. */
-  private static final double Z = 1.6448536269514722;
+  static final double Z = 1.6448536269514722;
 
   private static final int LEAST_READINGS = 3;
+  private static final double NARROW = 0.6;
 
-  private final double fall;
-  private final double halfWidth;
-  private final double lowestLevel;
-  private final boolean longEnough;
+  /** Nobody expects an end more exactly than this: our own estimate. */
+  static final double EXPECTATION = 0.002;
 
-  Trend(double[] days, double[] gravities, double u, double minFall) {
+  private static final double ROUNDING = 1e-9;
+
+  static Trend of(double[] days, double[] gravities, double u, double minFall) {
     SimpleRegression line = new SimpleRegression();
-    double sum = 0;
     int i = days.length;
-    while (i > 0 && !(line.getN() >= LEAST_READINGS && halfWidth(line, u) <= minFall / 2)) {
+    while (i > 0 && !longEnough(line, u, minFall)) {
       i--;
       line.addData(days[i], gravities[i]);
-      sum += gravities[i];
     }
-    fall = -line.getSlope();
-    halfWidth = halfWidth(line, u);
-    lowestLevel = sum / line.getN() - Z * u / Math.sqrt(line.getN());
-    longEnough = line.getN() >= LEAST_READINGS && halfWidth <= minFall / 2;
+    return new Trend(
+        days.length - i,
+        -line.getSlope(),
+        halfWidth(line, u),
+        line.predict(days[days.length - 1]),
+        longEnough(line, u, minFall),
+        minFall);
   }
 
-  private static double halfWidth(SimpleRegression line, double u) {
+  private static boolean longEnough(SimpleRegression line, double u, double minFall) {
+    return line.getN() >= LEAST_READINGS && halfWidth(line, u) <= NARROW * minFall;
+  }
+
+  static double halfWidth(SimpleRegression line, double u) {
     return Z * u / Math.sqrt(line.getXSumSquares());
   }
 
-  String state(double expected, double minFall) {
-    if (longEnough && fall + halfWidth < minFall) {
-      return lowestLevel > expected ? "stalled" : "finished";
+  String state(double expected) {
+    if (fall - halfWidth > 0) {
+      return "falling";
     }
-    return fall - halfWidth > 0 ? "falling" : "cannot tell";
+    if (!longEnough || fall + halfWidth >= minFall) {
+      return "cannot tell";
+    }
+    return level <= expected + EXPECTATION + ROUNDING ? "finished" : "stalled";
   }
 }
