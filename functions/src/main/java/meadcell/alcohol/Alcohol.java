@@ -68,7 +68,7 @@ public final class Alcohol {
           double original,
       @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
           double present,
-      @Arg(name = "method", help = "How it is computed", byDefault = "balance") Method method) {
+      @Arg(name = "method", help = "How it is computed", byDefaultWord = "balance") Method method) {
     Balling.Fermented mead = Fermentation.of(original, present);
     return switch (method) {
       case BALANCE -> 100 * mead.abvFraction();
@@ -148,7 +148,7 @@ public final class Alcohol {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 80,
-              byDefault = "25")
+              byDefault = 25)
           double sugarFree) {
     return Math.max(0, extract(original, present) - sugarFree);
   }
@@ -170,7 +170,8 @@ public final class Alcohol {
           double original,
       @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
           double present,
-      @Arg(name = "kind", help = "Which attenuation", byDefault = "apparent") Attenuation kind) {
+      @Arg(name = "kind", help = "Which attenuation", byDefaultWord = "apparent")
+          Attenuation kind) {
     Balling.Fermented mead = Fermentation.of(original, present);
     double before = Sucrose.massFractionFromGravity(original);
     double left =
@@ -200,7 +201,7 @@ public final class Alcohol {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
               to = 1.2,
-              byDefault = "0.995")
+              byDefault = 0.995)
           double finalGravity) {
     return abv(original, finalGravity, Method.BALANCE);
   }
@@ -392,7 +393,7 @@ public final class Alcohol {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0,
               to = 0.02,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double uOriginal,
       @Arg(
               name = "uPresent",
@@ -400,7 +401,7 @@ public final class Alcohol {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0,
               to = 0.02,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double uPresent,
       @Arg(
               name = "uModel",
@@ -408,7 +409,7 @@ public final class Alcohol {
               is = Quantity.PERCENT_VOL,
               from = 0,
               to = 5,
-              byDefault = "0.3")
+              byDefault = 0.3)
           double uModel) {
     Fermentation.Slopes slopes = Fermentation.slopes(original, present);
     double fromOriginal = 100 * slopes.byOriginal() * uOriginal;

@@ -100,7 +100,7 @@ public final class Bottle {
               is = Quantity.PERCENT,
               from = 0,
               to = 50,
-              byDefault = "2")
+              byDefault = 2)
           double lossPercent) {
     double bottles = volumeL * 1000 * (1 - lossPercent / 100) / bottleMl;
     return Math.floor(bottles + 1e-9); // 735 L in 750 mL bottles is 980, whatever the rounding
@@ -141,7 +141,7 @@ public final class Bottle {
               from = 1,
               to = 24)
           double label,
-      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
+      @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
     return LabelStrength.allowed(label, rule);
   }
 
@@ -174,16 +174,16 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 20,
-              byDefault = "0")
+              byDefault = 0)
           double co2,
-      @Arg(name = "carbonation", help = "Where the gas came from", byDefault = "natural")
+      @Arg(name = "carbonation", help = "Where the gas came from", byDefaultWord = "natural")
           Carbonation carbonation,
       @Arg(
               name = "honeyAndWaterOnly",
               help = "1 if made from nothing but honey and water, else 0",
               from = 0,
               to = 1,
-              byDefault = "0")
+              byDefault = 0)
           double honeyAndWaterOnly) {
     if (honeyAndWaterOnly != 0 && honeyAndWaterOnly != 1) {
       throw Refusal.outOfRange("honeyAndWaterOnly must be 1 or 0, nothing between.");
@@ -241,7 +241,7 @@ public final class Bottle {
           double bottleMl,
       @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
           double abv,
-      @Arg(name = "rule", help = "Whose drink", byDefault = "usa") Drink rule) {
+      @Arg(name = "rule", help = "Whose drink", byDefaultWord = "usa") Drink rule) {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
 
@@ -281,7 +281,7 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 50,
-              byDefault = "0")
+              byDefault = 0)
           double glycerol,
       @Arg(
               name = "acid",
@@ -289,7 +289,7 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 50,
-              byDefault = "0")
+              byDefault = 0)
           double acid) {
     double perMl = 17 * sugar + 10 * glycerol + 13 * acid;
     return amountMl * (29 * ethanolGramsPerMl(abv) + perMl / 1000);
@@ -402,7 +402,7 @@ public final class Bottle {
               is = Quantity.PERCENT,
               from = 10,
               to = 100,
-              byDefault = "100")
+              byDefault = 100)
           double sugarPercent) {
     return volumeL * rise / CarbonDioxide.FROM_SUCROSE / (sugarPercent / 100);
   }
@@ -439,7 +439,7 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 15,
-              byDefault = "1.2")
+              byDefault = 1.2)
           double co2,
       @Arg(
               name = "temperature",
@@ -448,7 +448,7 @@ public final class Bottle {
               from = 0,
               to = 40,
               zeroIsBlank = true,
-              byDefault = "35")
+              byDefault = 35)
           double temperatureC) {
     double dissolved = co2 + CarbonDioxide.FROM_HEXOSE * sugar;
     return CarbonDioxide.gaugeKPa(dissolved, temperatureC, abv + sugar / 16.83, 0);

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.distribution.TDistribution;
 
@@ -63,40 +63,32 @@ final class Forecasting {
     mostSquares = leastSquares() + quantile * quantile * variance;
   }
 
-  static Ferment.Forecast of(double[] days, double[] gravities, double tolerance) {
+  static Prospect.Forecast of(double[] days, double[] gravities, double tolerance) {
     if (days.length < LEAST_READINGS) {
-      throw Refusal.inconsistent(
-          "days has " + days.length + " readings; at least " + LEAST_READINGS + " are due.");
+      throw new Refusal(FermentReason.TOO_FEW_READINGS)
+          .with("count", days.length)
+          .with("least", LEAST_READINGS);
     }
     double fall = gravities[0] - gravities[days.length - 1];
     if (fall < LEAST_FALL) {
-      throw Refusal.inconsistent(
-          "gravities fall by "
-              + Numbers.text(fall, 3)
-              + " from first to last; at least "
-              + LEAST_FALL
-              + " is due.");
+      throw new Refusal(FermentReason.FALLS_TOO_LITTLE)
+          .with("fall", fall, Quantity.NUMBER, 3)
+          .with("least", LEAST_FALL, Quantity.NUMBER);
     }
     return new Forecasting(days, gravities).forecast(days[0], tolerance);
   }
 
-  private Ferment.Forecast forecast(double firstDay, double tolerance) {
+  private Prospect.Forecast forecast(double firstDay, double tolerance) {
     FallingCurve curve =
         fitting()
             .min(Comparator.comparingDouble(this::aicc))
             .filter(best -> variance <= MOST_SCATTER * MOST_SCATTER && !runs(best.residuals()))
-            .orElseThrow(
-                () ->
-                    Refusal.noSolution(
-                        "No curve fits these readings: the ferment did not fall evenly (a cold"
-                            + " spell, a feeding, a straight fall), or they are not corrected or not"
-                            + " from its start on."));
+            .orElseThrow(() -> new Refusal(FermentReason.NO_CURVE));
     double last = points[points.length - 1];
     if (curve.end() > last + 2 * U) {
-      throw Refusal.noSolution(
-          "The curve through the readings ends at "
-              + Numbers.text(curve.end() / POINTS, 4)
-              + ", above the last of them: the ferment has changed its pace. Read on.");
+      throw new Refusal(FermentReason.ENDS_ABOVE)
+          .with("end", curve.end() / POINTS, Quantity.NUMBER, 4)
+          .with("last", last / POINTS, Quantity.NUMBER, 4);
     }
     DryEnd dry = DryEnd.of(points[0] / POINTS);
     double terminal = Math.min(last, Math.max(curve.end(), POINTS * dry.likely()));
@@ -104,17 +96,14 @@ final class Forecasting {
     double upper = Math.min(last + 2 * U, Math.max(highestEnd() + spare, POINTS * dry.highest()));
     double lower = Math.min(terminal, Math.max(lowestEnd() - spare, POINTS * dry.lowest()));
     if (upper - lower > WIDEST) {
-      throw Refusal.noSolution(
-          "The readings do not show an end yet: it may lie between "
-              + Numbers.text(lower / POINTS, 3)
-              + " and "
-              + Numbers.text(upper / POINTS, 3)
-              + ". Read on until the fall slows down.");
+      throw new Refusal(FermentReason.END_OPEN)
+          .with("lower", lower / POINTS, Quantity.NUMBER, 4)
+          .with("upper", upper / POINTS, Quantity.NUMBER, 4);
     }
-    return new Ferment.Forecast(
+    return new Prospect.Forecast(
         terminal / POINTS,
         (upper - lower) / (2 * NORMAL * POINTS),
-        firstDay + curve.timeAt(terminal - curve.end() + POINTS * tolerance),
+        firstDay + curve.timeAt(Math.max(0, terminal - curve.end()) + POINTS * tolerance),
         curve.steepestFall() / POINTS,
         lower / POINTS,
         upper / POINTS);

@@ -27,16 +27,17 @@ final class Outlook {
 
   private Outlook() {}
 
-  static Ferment.Remaining of(double[] days, double[] gravities, double horizonDays, double u) {
+  static Prospect.Remaining of(double[] days, double[] gravities, double horizonDays, double u) {
     if (days.length < LEAST_READINGS) {
-      throw Refusal.inconsistent(
-          "days has " + days.length + " readings; at least " + LEAST_READINGS + " are due.");
+      throw new Refusal(FermentReason.TOO_FEW_READINGS)
+          .with("count", days.length)
+          .with("least", LEAST_READINGS);
     }
     SimpleRegression line = latest(days, gravities, u);
     double most = Math.max(0, line.predict(days[days.length - 1]) - LIGHTEST);
     double expected = within(most, -line.getSlope() * horizonDays);
     double upper = within(most, (-line.getSlope() + Trend.halfWidth(line, u)) * horizonDays);
-    return new Ferment.Remaining(expected, upper, SUGAR_PER_GRAVITY * upper);
+    return new Prospect.Remaining(expected, upper, SUGAR_PER_GRAVITY * upper);
   }
 
   private static SimpleRegression latest(double[] days, double[] gravities, double u) {

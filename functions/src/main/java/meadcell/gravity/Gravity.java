@@ -79,8 +79,8 @@ public final class Gravity {
               is = Quantity.TEMPERATURE,
               from = 4,
               to = 30,
-              byDefault = "20",
-              byDefaultUs = "60")
+              byDefault = 20,
+              byDefaultUs = 60)
           double calibrationC,
       @Arg(
               name = "original",
@@ -267,7 +267,7 @@ public final class Gravity {
               is = Quantity.PERCENT_VOL,
               from = 0,
               to = 30,
-              byDefault = "0")
+              byDefault = 0)
           double abv) {
     if (sg < EthanolWater.gravity20(abv / 100)) {
       throw Refusal.inconsistent(

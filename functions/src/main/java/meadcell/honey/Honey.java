@@ -15,10 +15,10 @@ public final class Honey {
   private static final String MOISTURE = "Water in the honey";
 
   /** Mean of 490 US honeys: White et al. 1962, USDA Technical Bulletin 1261. */
-  public static final String MEAN_MOISTURE = "17.2";
+  public static final double MEAN_MOISTURE = 17.2;
 
   /** Share of honey solids that yeast can ferment: White et al. 1962, 78.1 of 82.8. */
-  public static final String FERMENTABLE = "94";
+  public static final double FERMENTABLE = 94;
 
   /** Specific gravity above which a mixture is no must. */
   public static final double THICKEST_MUST = 1.3;
@@ -88,7 +88,7 @@ public final class Honey {
               is = Quantity.TEMPERATURE,
               from = 10,
               to = 40,
-              byDefault = "20")
+              byDefault = 20)
           double temperatureC) {
     double indexAt20 = index + 0.00023 * (temperatureC - 20);
     double percent = (-0.26810 - Math.log10(indexAt20 - 1)) / 0.002243;
@@ -334,7 +334,7 @@ public final class Honey {
           double fructoseGlucosePercent,
       @Arg(name = "sucrose", help = "Sucrose", is = Quantity.PERCENT, from = 0, to = 60)
           double sucrosePercent,
-      @Arg(name = "kind", help = "Kind of honey", byDefault = "blossom") Kind kind) {
+      @Arg(name = "kind", help = "Kind of honey", byDefaultWord = "blossom") Kind kind) {
     if (moisturePercent + fructoseGlucosePercent + sucrosePercent > 100) {
       throw Refusal.inconsistent(
           "moisture, fructoseGlucose and sucrose add up to "

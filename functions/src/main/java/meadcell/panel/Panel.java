@@ -95,7 +95,7 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     return needed(tasters, alpha, alpha, Protocol.TRIANGLE);
   }
@@ -133,7 +133,7 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     return needed(tasters, alpha, alpha, Protocol.DUO_TRIO);
   }
@@ -161,7 +161,7 @@ public final class Panel {
               from = 0,
               to = 1000)
           double correct,
-      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
+      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = 1) double sides) {
     double majority = isTwoSided(sides) ? Math.max(correct, tasters - correct) : correct;
     return Math.min(1, sides * probability(tasters, majority, Protocol.PAIRED));
   }
@@ -183,9 +183,9 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha,
-      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
+      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = 1) double sides) {
     double tail = isTwoSided(sides) ? alpha / 2 : alpha;
     return needed(tasters, alpha, tail, Protocol.PAIRED);
   }
@@ -214,7 +214,7 @@ public final class Panel {
               is = Quantity.PERCENT,
               from = 1,
               to = 99,
-              byDefault = "30")
+              byDefault = 30)
           double sharePercent,
       @Arg(
               name = "beta",
@@ -222,7 +222,7 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double beta) {
     int n = tasters(tasters);
     double chance = Protocol.TRIANGLE.model.shareRight(sharePercent / 100);
@@ -249,14 +249,14 @@ public final class Panel {
               from = 1,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
+      @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle") Protocol test,
       @Arg(
               name = "alpha",
               help = "Risk of seeing a difference that is not there",
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     return RightAnswers.power(tasters(tasters), discriminatorsPercent / 100, test.model, alpha);
   }
@@ -286,14 +286,14 @@ public final class Panel {
               from = 10,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
+      @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle") Protocol test,
       @Arg(
               name = "alpha",
               help = "Risk of seeing a difference that is not there",
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     double noticing = discriminatorsPercent / 100;
     return new Tasters(
@@ -321,7 +321,7 @@ public final class Panel {
               from = 1,
               to = 99.9)
           double correctPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test) {
+      @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle") Protocol test) {
     double share = correctPercent / 100;
     if (share < test.model.guess - 1e-12) {
       throw Refusal.noSolution(
@@ -429,7 +429,7 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     return Scores.outlier(scores, alpha);
   }
@@ -474,7 +474,7 @@ public final class Panel {
               is = Quantity.COUNT,
               from = 0,
               to = 10_000,
-              byDefault = "0")
+              byDefault = 0)
           double last) {
     return Scores.trend(days, scores, whole("last", last));
   }

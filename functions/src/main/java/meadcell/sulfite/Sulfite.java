@@ -72,7 +72,7 @@ public final class Sulfite {
       @Arg(name = "free", help = "Free SO₂", is = Quantity.MILLIGRAM_PER_LITRE, from = 0, to = 1000)
           double free,
       @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
-      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
+      @Arg(name = "method", help = "Dissociation constant", byDefaultWord = "pk181") Method method,
       @Arg(
               name = "abv",
               help = "Alcohol, for method oiv",
@@ -109,7 +109,7 @@ public final class Sulfite {
               to = 5)
           double molecular,
       @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
-      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
+      @Arg(name = "method", help = "Dissociation constant", byDefaultWord = "pk181") Method method,
       @Arg(
               name = "abv",
               help = "Alcohol, for method oiv",
@@ -175,7 +175,7 @@ public final class Sulfite {
               is = Quantity.PERCENT,
               from = 20,
               to = 100,
-              byDefault = "" + POTASSIUM_METABISULFITE)
+              byDefault = POTASSIUM_METABISULFITE)
           double so2Percent,
       @Arg(
               name = "bound",
@@ -183,7 +183,7 @@ public final class Sulfite {
               is = Quantity.PERCENT,
               from = 0,
               to = 90,
-              byDefault = "0")
+              byDefault = 0)
           double boundPercent) {
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
@@ -215,7 +215,7 @@ public final class Sulfite {
               help = "Salt in 100 mL of solution, g",
               from = 1,
               to = 30,
-              byDefault = "10")
+              byDefault = 10)
           double strength,
       @Arg(
               name = "bound",
@@ -223,7 +223,7 @@ public final class Sulfite {
               is = Quantity.PERCENT,
               from = 0,
               to = 90,
-              byDefault = "0")
+              byDefault = 0)
           double boundPercent) {
     return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
   }
@@ -286,7 +286,7 @@ public final class Sulfite {
               above = 0,
               to = 1000)
           double sorbicAcid,
-      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
+      @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
     if (sorbicAcid > rule.mostSorbicAcid) {
       throw Refusal.outOfRange(
           "sorbicAcid is "

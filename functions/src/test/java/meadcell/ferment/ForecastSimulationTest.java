@@ -32,7 +32,8 @@ class ForecastSimulationTest {
     void add(Readings readings, double end) {
       logs++;
       try {
-        Ferment.Forecast forecast = Ferment.forecast(readings.days(), readings.gravities(), 0.001);
+        Prospect.Forecast forecast =
+            Prospect.forecast(readings.days(), readings.gravities(), 0.001);
         assertTrue(forecast.lower() <= forecast.terminal());
         assertTrue(forecast.terminal() <= Math.min(forecast.upper(), readings.last()));
         widths.addValue(forecast.upper() - forecast.lower());

@@ -25,7 +25,7 @@ class RemainingSimulationTest {
     final Mean expected = new Mean();
     final Mean upper = new Mean();
 
-    void add(double fall, Ferment.Remaining remaining) {
+    void add(double fall, Prospect.Remaining remaining) {
       held += fall <= remaining.upper() + 1e-9 ? 1 : 0;
       fell.increment(fall);
       expected.increment(remaining.expected());
@@ -81,8 +81,8 @@ class RemainingSimulationTest {
     }
     int horizon = HORIZONS[random.nextInt(HORIZONS.length)];
     Readings readings = Readings.upTo(lastDay, reads, every, gravity, random);
-    Ferment.Remaining remaining =
-        Ferment.remaining(readings.days(), readings.gravities(), horizon, 0.0006);
+    Prospect.Remaining remaining =
+        Prospect.remaining(readings.days(), readings.gravities(), horizon, 0.0006);
     double fall = gravity.applyAsDouble(lastDay) - gravity.applyAsDouble(lastDay + horizon);
     tallies
         .computeIfAbsent(String.format("%s, %3d days", kind, horizon), k -> new Tally())

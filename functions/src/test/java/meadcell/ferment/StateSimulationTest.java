@@ -43,7 +43,6 @@ class StateSimulationTest {
 
   private final Map<String, Tally> tallies = new TreeMap<>();
   private final Tally falling = new Tally();
-  private final Tally between = new Tally();
 
   @Test
   void fallingFermentsAreNotCalledStill() {
@@ -53,7 +52,7 @@ class StateSimulationTest {
       straight(every, count);
       curved(every, count);
     }
-    report("Falling at least 1.5 minFall on the last day", falling);
+    report("state-falling", "Falling at least 1.5 minFall on the last day", falling);
     assertTrue(falling.calledStill() <= 0.01, () -> "called still " + falling.calledStill());
   }
 
@@ -90,7 +89,9 @@ class StateSimulationTest {
     Readings readings = Readings.upTo(lastDay, count, every, gravity, random);
     String verdict = verdict(readings);
     boolean isFalling = fall >= FALLING;
-    (isFalling ? falling : between).add(verdict, isFalling && verdict.equals("falling"));
+    if (isFalling) {
+      falling.add(verdict, verdict.equals("falling"));
+    }
     tallies
         .computeIfAbsent(
             String.format("%s, every %2d days, %s", kind, every, isFalling ? "falling" : "slower"),
@@ -99,7 +100,8 @@ class StateSimulationTest {
   }
 
   private static String verdict(Readings readings) {
-    return Ferment.state(readings.days(), readings.gravities(), EXPECTED, Readings.NOISE, MIN_FALL);
+    return Prospect.state(readings.days(), readings.gravities(), EXPECTED, Readings.NOISE, MIN_FALL)
+        .word();
   }
 
   /** Stopped at least four weeks ago, by whatever; four readings or more since then. */
@@ -120,12 +122,12 @@ class StateSimulationTest {
           .computeIfAbsent(String.format("still, every %2d days", every), k -> new Tally())
           .add(verdict, verdict.equals(right));
     }
-    report("Still for four weeks", still);
+    report("state-still", "Still for four weeks", still);
     double right = still.right / (double) still.logs;
     assertTrue(right >= 0.85, () -> "right " + right);
   }
 
-  private void report(String title, Tally judged) {
+  private void report(String name, String title, Tally judged) {
     report.line("%s, per cent of the logs", title);
     report.line(
         "%-36s %6s %9s %9s %9s %12s %7s",
@@ -142,9 +144,6 @@ class StateSimulationTest {
                 100 * tally.share(VERDICTS[2]),
                 100 * tally.share(VERDICTS[3]),
                 100.0 * tally.right / tally.logs));
-    report.write(
-        title.toLowerCase(java.util.Locale.ROOT).startsWith("still")
-            ? "state-still"
-            : "state-falling");
+    report.write(name);
   }
 }

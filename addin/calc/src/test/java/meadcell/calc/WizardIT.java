@@ -13,6 +13,7 @@ import meadcell.calc.office.TestOffice;
 import meadcell.calc.office.Workbook;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +57,7 @@ class WizardIT {
       arguments.add(line(arg.name(), arg.description(), arg.isOptional()));
     }
     if (function.takesUnits()) {
-      arguments.add(line(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP, true));
+      arguments.add(line(FunctionSpec.UNITS, FunctionSpec.unitsHelp(Words.ENGLISH), true));
     }
     return arguments;
   }
