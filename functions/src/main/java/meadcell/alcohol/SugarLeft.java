@@ -4,71 +4,57 @@ import java.util.OptionalDouble;
 import meadcell.density.Balling;
 
 /** Fermentable sugar left in a mead and the limits between which it lies 95 times in 100. */
-public record SugarLeft(double extract, double expected, double uncertainty) {
+record SugarLeft(
+    double original, double present, OptionalDouble sugarFree, Balling.Fermented mead) {
 
   /** Both sides of a normal distribution together leave 5 %. */
   private static final double COVERAGE = 1.959964;
 
   /** Standard uncertainty of a sugar-free extract that was measured: common practice, no source. */
-  static final double U_MEASURED = 2;
+  private static final double U_MEASURED = 2;
 
   /** Step of a slope, in gravity and in g of extract for 1 g of ethanol. */
   private static final double STEP = 1e-6;
 
-  public static SugarLeft of(
-      double original,
-      double present,
-      OptionalDouble sugarFree,
-      OptionalDouble uSugarFree,
-      double uGravity) {
-    double x = Balling.EXTRACT_PER_ETHANOL;
-    Balling.Fermented mead = Fermentation.of(original, present);
-    double expected = expected(mead, sugarFree, x);
-    // one step inwards, where the must can still ferment to the gravity
-    double byOriginal = slope(expected, original + STEP, present, sugarFree, x, STEP);
-    double byPresent = slope(expected, original + STEP, present + STEP, sugarFree, x, STEP);
-    byPresent -= byOriginal;
-    double byYield = slope(expected, original, present, sugarFree, x + STEP, STEP);
-    double ofSugarFree =
-        uSugarFree.orElseGet(
-            () -> sugarFree.isPresent() ? U_MEASURED : SugarFree.of(mead, x).uncertainty());
-    double uncertainty =
-        Math.hypot(
-            Math.hypot(byOriginal * uGravity, byPresent * uGravity),
-            Math.hypot(byYield * Yield.RELATIVE_UNCERTAINTY * x, ofSugarFree));
-    return new SugarLeft(mead.extractGramsPerLitre(), expected, uncertainty);
-  }
+  private static final double X = Balling.EXTRACT_PER_ETHANOL;
 
-  private static double expected(Balling.Fermented mead, OptionalDouble sugarFree, double x) {
-    return mead.extractGramsPerLitre()
-        - sugarFree.orElseGet(() -> SugarFree.of(mead, x).gramsPerLitre());
-  }
-
-  private static double slope(
-      double at, double original, double present, OptionalDouble sugarFree, double x, double step) {
-    return (expected(Balling.fermented(original, present, x), sugarFree, x) - at) / step;
-  }
-
-  /** Below 0 in a mead that is dry for certain. */
-  public double lowest() {
-    return expected - COVERAGE * uncertainty;
-  }
-
-  /** Below 0 in a mead that is lighter than a dry one can be. */
-  public double highest() {
-    return expected + COVERAGE * uncertainty;
-  }
-
-  double low() {
-    return Math.max(0, lowest());
+  static SugarLeft of(double original, double present, OptionalDouble sugarFree) {
+    return new SugarLeft(original, present, sugarFree, Fermentation.of(original, present));
   }
 
   double likely() {
-    return Math.max(0, expected);
+    return Math.max(0, expected(mead, X));
   }
 
   /** All extract is the most that can be sugar. */
-  double high() {
-    return Math.min(Math.max(0, extract), Math.max(0, highest()));
+  Alcohol.SugarLimits limits(OptionalDouble uSugarFree, double uGravity) {
+    double expected = expected(mead, X);
+    double reach = COVERAGE * uncertainty(uSugarFree, uGravity);
+    double most = Math.max(0, mead.extractGramsPerLitre());
+    return new Alcohol.SugarLimits(
+        Math.max(0, expected - reach), Math.min(most, Math.max(0, expected + reach)));
+  }
+
+  private double uncertainty(OptionalDouble uSugarFree, double uGravity) {
+    // a step up of the original leaves the must able to ferment to the present gravity
+    double at = expected(mead, X);
+    double byOriginal = (expected(original + STEP, present, X) - at) / STEP;
+    double byPresent = (expected(original + STEP, present + STEP, X) - at) / STEP - byOriginal;
+    double byYield = (expected(original, present, X + STEP) - at) / STEP;
+    double ofSugarFree =
+        uSugarFree.orElseGet(
+            () -> sugarFree.isPresent() ? U_MEASURED : SugarFree.of(mead, X).uncertainty());
+    return Math.hypot(
+        uGravity * Math.hypot(byOriginal, byPresent),
+        Math.hypot(byYield * Yield.RELATIVE_UNCERTAINTY * X, ofSugarFree));
+  }
+
+  private double expected(double original, double present, double extractPerEthanol) {
+    return expected(Balling.fermented(original, present, extractPerEthanol), extractPerEthanol);
+  }
+
+  private double expected(Balling.Fermented mead, double extractPerEthanol) {
+    return mead.extractGramsPerLitre()
+        - sugarFree.orElseGet(() -> SugarFree.of(mead, extractPerEthanol).gramsPerLitre());
   }
 }

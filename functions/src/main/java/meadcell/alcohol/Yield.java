@@ -1,5 +1,8 @@
 package meadcell.alcohol;
 
+import java.util.OptionalDouble;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Balling;
 import org.apache.commons.math3.optim.MaxEval;
@@ -36,16 +39,19 @@ final class Yield {
   private static final int MOST_EVALUATIONS = 200;
   private static final double STEP = 1e-5;
 
-  record Calibration(double yield, double standardError, double residual) {}
-
   private Yield() {}
 
+  static double extractPerEthanol(OptionalDouble yield) {
+    return yield.isPresent() ? 1 / yield.getAsDouble() : Balling.EXTRACT_PER_ETHANOL;
+  }
+
   /** Least squares of measured less computed strength, in % vol. */
-  static Calibration fit(double[] originals, double[] presents, double[] measured) {
+  static Alcohol.Calibration fit(double[] originals, double[] presents, double[] measured) {
     int pairs = originals.length;
     if (pairs < FEWEST_PAIRS) {
-      throw Refusal.inconsistent(
-          "originals has " + pairs + " values; at least " + FEWEST_PAIRS + " pairs are needed.");
+      throw new Refusal(AlcoholReason.TOO_FEW_PAIRS)
+          .with("count", pairs)
+          .with("least", FEWEST_PAIRS);
     }
     for (int i = 0; i < pairs; i++) {
       Fermentation.of(originals[i], presents[i]);
@@ -59,13 +65,8 @@ final class Yield {
                 new UnivariateObjectiveFunction(y -> squares(originals, presents, measured, y)))
             .getPoint();
     if (yield < LEAST + STEP || yield > MOST - STEP) {
-      throw Refusal.noSolution(
-          "No yield from "
-              + LEAST
-              + " to "
-              + MOST
-              + " g of alcohol from 1 g of extract fits: do gravities and measured alcohol belong"
-              + " to the same lots, and was no honey, sugar or fruit added on the way?");
+      throw new Refusal(AlcoholReason.NO_YIELD_FITS)
+          .with("range", Range.between(LEAST, MOST), Quantity.NUMBER);
     }
     double slopes = 0;
     for (int i = 0; i < pairs; i++) {
@@ -76,7 +77,7 @@ final class Yield {
       slopes += slope * slope;
     }
     double residual = Math.sqrt(squares(originals, presents, measured, yield) / (pairs - 1));
-    return new Calibration(yield, residual / Math.sqrt(slopes), residual);
+    return new Alcohol.Calibration(yield, residual / Math.sqrt(slopes), residual);
   }
 
   private static double squares(

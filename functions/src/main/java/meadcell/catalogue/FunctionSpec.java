@@ -235,7 +235,7 @@ public final class FunctionSpec {
         throw new Refusal(General.UNITS);
       }
       if (count < required || count > most()) {
-        throw new Refusal(General.WRONG_COUNT_OF_ARGUMENTS)
+        throw new Refusal(count == 1 ? General.GIVEN_ONE : General.GIVEN_SEVERAL)
             .with("function", name())
             .with("count", count)
             .with("use", signature());

@@ -29,8 +29,8 @@ public enum General implements Reason {
       "{argument} has {length} cells, {other} has {otherLength}; they must go row by row together."),
   NOT_FINITE(INCONSISTENT, "These values together have no finite result."),
   NOT_SETTLED(NOT_CONVERGED, "The search did not settle in {steps} steps."),
-  WRONG_COUNT_OF_ARGUMENTS(
-      WRONG_COUNT, "{function} was given a wrong number of arguments, {count}; it takes {use}."),
+  GIVEN_ONE(WRONG_COUNT, "{function} was given 1 argument; it takes {use}."),
+  GIVEN_SEVERAL(WRONG_COUNT, "{function} was given {count} arguments; it takes {use}."),
   UNKNOWN_FUNCTION(UNKNOWN_NAME, "The function \"{given}\" is not known.");
 
   private final Refusal.Kind kind;

@@ -44,7 +44,7 @@ public final class ResultSpec {
     RecordComponent[] components =
         type.isRecord() && type != Verdict.class ? type.getRecordComponents() : null;
     Shape shape;
-    if (type == double.class || type == boolean.class) {
+    if (type == double.class || type == int.class || type == boolean.class) {
       shape = Shape.NUMBER;
     } else if (type == String.class || type == Optional.class || type == Verdict.class) {
       shape = Shape.TEXT;
@@ -132,7 +132,7 @@ public final class ResultSpec {
       case NUMBER ->
           result instanceof Boolean yes
               ? (Object) (yes ? 1.0 : 0.0)
-              : number((Double) result, quantity, system);
+              : number(((Number) result).doubleValue(), quantity, system);
       case TEXT -> text(result, words);
       case ANY -> result;
       case ROW -> new Object[][] {row(result, system)};
@@ -161,7 +161,9 @@ public final class ResultSpec {
       try {
         Object value = component.getAccessor().invoke(record);
         row.add(
-            value instanceof Double number ? number(number, gives(component).is(), system) : value);
+            value instanceof Number number
+                ? number(number.doubleValue(), gives(component).is(), system)
+                : value);
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(component + " cannot be read", e);
       }

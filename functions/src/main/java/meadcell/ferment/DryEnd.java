@@ -1,8 +1,8 @@
 package meadcell.ferment;
 
 import java.util.OptionalDouble;
-import meadcell.alcohol.SugarLeft;
-import org.apache.commons.math3.analysis.UnivariateFunction;
+import java.util.function.DoubleUnaryOperator;
+import meadcell.alcohol.Alcohol;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -13,29 +13,30 @@ record DryEnd(double lowest, double likely, double highest) {
   private static final double U_GRAVITY = 0.0005;
   private static final double STEP = 1e-5;
 
+  /** g/L: so little sugar is none. */
+  private static final double NONE = 1e-3;
+
   /** The lowest gravity that any function takes. */
   private static final double LIGHTEST = 0.98;
 
   static DryEnd of(double original) {
     return new DryEnd(
-        gravity(original, SugarLeft::highest),
-        gravity(original, SugarLeft::expected),
-        gravity(original, SugarLeft::lowest));
+        gravity(original, present -> limits(original, present).high()),
+        gravity(original, present -> Alcohol.sugarLeft(original, present, OptionalDouble.empty())),
+        gravity(original, present -> limits(original, present).low()));
   }
 
-  private static double gravity(double original, Limit limit) {
-    UnivariateFunction sugar =
-        present ->
-            limit.of(
-                SugarLeft.of(
-                    original, present, OptionalDouble.empty(), OptionalDouble.empty(), U_GRAVITY));
+  private static Alcohol.SugarLimits limits(double original, double present) {
+    return Alcohol.sugarLeftLimits(
+        original, present, OptionalDouble.empty(), OptionalDouble.empty(), U_GRAVITY);
+  }
+
+  /** Where the sugar comes to an end. */
+  private static double gravity(double original, DoubleUnaryOperator sugar) {
     double least = Math.max(LIGHTEST, Course.leastGravity(original) + STEP);
-    return sugar.value(least) >= 0
+    return sugar.applyAsDouble(least) > NONE
         ? least
-        : new BrentSolver(STEP).solve(100, sugar, least, original - STEP);
-  }
-
-  private interface Limit {
-    double of(SugarLeft sugar);
+        : new BrentSolver(STEP)
+            .solve(100, g -> sugar.applyAsDouble(g) - NONE, least, original - STEP);
   }
 }

@@ -8,8 +8,10 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Statement;
 
 /**
  * A gravity as people write it, read only where it can mean one thing.
@@ -31,8 +33,7 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
       Pattern.compile(
           "(.*?\\S)\\s*(?:[(,;/@]|\\bat\\b|\\s)\\s*(-?\\d+(?:[.,]\\d+)?)\\s*°?\\s*([cf])\\s*\\)?");
 
-  private static final double COLDEST_C = -5;
-  private static final double HOTTEST_C = 60;
+  private static final Range SAMPLE_C = Range.between(-5, 60);
 
   /** Thousandths: 1085 for 1.085. */
   private static final double THOUSAND = 1000;
@@ -44,20 +45,18 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
     BAUME(-2.9, 33.5, Gravity::fromBaume, "be", "baume"),
     OECHSLE(-19, 299.4, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
 
-    final double least;
-    final double most;
+    final Range range;
     final DoubleUnaryOperator toGravity;
     private final List<String> words;
 
     Scale(double least, double most, DoubleUnaryOperator toGravity, String... words) {
-      this.least = least;
-      this.most = most;
+      this.range = Range.between(least, most);
       this.toGravity = toGravity;
       this.words = List.of(words);
     }
 
     boolean holds(double value) {
-      return value >= least && value <= most;
+      return range.contains(value);
     }
 
     /** A lone p is as likely points as Plato. */
@@ -78,8 +77,9 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
   private static double celsius(String text, Matcher warm) {
     double degrees = Double.parseDouble(warm.group(2).replace(',', '.'));
     double celsius = warm.group(3).equals("f") ? (degrees - 32) / 1.8 : degrees;
-    if (celsius < COLDEST_C || celsius > HOTTEST_C) {
-      throw refused(text, "its temperature must be -5 to 60 °C (23 to 140 °F)");
+    if (!SAMPLE_C.contains(celsius)) {
+      throw refused(
+          text, Statement.of(Unclear.NO_SUCH_WARMTH).with("range", SAMPLE_C, Quantity.TEMPERATURE));
     }
     return celsius;
   }
@@ -87,7 +87,7 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
   private static double gravity(String text, String plain) {
     Matcher note = NOTE.matcher(plain);
     if (!note.matches() || note.group(1) != null && note.group(5) != null) {
-      throw refused(text, "it is not one number with at most a scale before or after it");
+      throw refused(text, Statement.of(Unclear.NOT_ONE_NUMBER));
     }
     double value = Double.parseDouble(note.group(2).replace(',', '.'));
     String word = note.group(1) != null ? note.group(1) : note.group(5);
@@ -96,17 +96,13 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
     }
     Scale scale =
         Scale.named(word.replaceAll("\\s", ""))
-            .orElseThrow(() -> refused(text, "its scale must be SG, Bx, °P, Bé or Oe"));
+            .orElseThrow(() -> refused(text, Statement.of(Unclear.UNKNOWN_SCALE)));
     if (scale == Scale.GRAVITY && scale.holds(value / THOUSAND)) {
       return value / THOUSAND;
     }
     if (!scale.holds(value)) {
       throw refused(
-          text,
-          "on this scale it must be "
-              + Numbers.text(scale.least)
-              + " to "
-              + Numbers.text(scale.most));
+          text, Statement.of(Unclear.OFF_SCALE).with("range", scale.range, Quantity.NUMBER));
     }
     return scale.toGravity.applyAsDouble(value);
   }
@@ -118,10 +114,7 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
     if (Scale.GRAVITY.holds(value / THOUSAND)) {
       return value / THOUSAND;
     }
-    throw refused(
-        text,
-        "without a scale only 0.98 to 1.3 with two decimals or more, or 980 to 1300, is surely a"
-            + " gravity");
+    throw refused(text, Statement.of(Unclear.NO_SCALE));
   }
 
   private static int decimals(Matcher note) {
@@ -142,7 +135,7 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
         .strip();
   }
 
-  private static Refusal refused(String text, String why) {
-    return Refusal.wrongKind("text is \"" + text + "\"; " + why + ".");
+  private static Refusal refused(String text, Statement why) {
+    return new Refusal(GravityReason.UNCLEAR_NOTE).with("text", text).with("why", why);
   }
 }

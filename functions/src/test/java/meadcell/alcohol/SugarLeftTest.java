@@ -15,7 +15,7 @@ class SugarLeftTest {
   private static final OptionalDouble LEFT_OUT = OptionalDouble.empty();
 
   private static SugarLeft left(double original, double present) {
-    return SugarLeft.of(original, present, LEFT_OUT, LEFT_OUT, 0.0005);
+    return SugarLeft.of(original, present, LEFT_OUT);
   }
 
   @Test
@@ -26,7 +26,7 @@ class SugarLeftTest {
   @Test
   void aDryMeadIsDry() {
     assertTrue(left(1.1, 0.995).likely() <= 4);
-    assertEquals(0, left(1.1, 0.995).low());
+    assertEquals(0, left(1.1, 0.995).limits(LEFT_OUT, 0.0005).low());
   }
 
   // Regulation (EC) 729/2008: least sugar-free extract of meads of 1 part of honey to 3, 2, 1, 0.5
@@ -56,7 +56,7 @@ class SugarLeftTest {
               between(random, 0.4385, 0.478));
       double original = mead.original() + 0.0005 * random.nextGaussian();
       double present = mead.present() + 0.0005 * random.nextGaussian();
-      SugarLeft left = left(original, present);
+      Alcohol.SugarLimits left = left(original, present).limits(LEFT_OUT, 0.0005);
       if (left.low() <= mead.sugarLeft() && mead.sugarLeft() <= left.high()) {
         held++;
       }
@@ -68,8 +68,9 @@ class SugarLeftTest {
 
   @Test
   void allExtractIsTheMostThatCanBeSugar() {
-    SugarLeft left = SugarLeft.of(1.1, 0.995, OptionalDouble.of(0), OptionalDouble.of(30), 0.0005);
-    assertEquals(left.extract(), left.high(), 1e-9);
-    assertEquals(left.extract(), left.likely(), 1e-9);
+    SugarLeft left = SugarLeft.of(1.1, 0.995, OptionalDouble.of(0));
+    double extract = Alcohol.extract(1.1, 0.995);
+    assertEquals(extract, left.limits(OptionalDouble.of(30), 0.0005).high(), 1e-9);
+    assertEquals(extract, left.likely(), 1e-9);
   }
 }

@@ -113,9 +113,9 @@ class CatalogueTest {
     assertEquals(
         "word is \"twothre\"; it must be one of \"one\", \"twothree\". Did you mean twothree?",
         refusal("PROVING.PAIR(1;\"twothre\")"));
-    assertTrue(refusal("PROVING.WARMER()").contains("number of arguments, 0;"));
-    assertTrue(refusal("PROVING.DOT({1})").contains("number of arguments, 1;"));
-    assertTrue(refusal("PROVING.WARMER(20;1;\"US\";3)").contains("number of arguments, 4;"));
+    assertTrue(refusal("PROVING.WARMER()").contains("given 0 arguments"));
+    assertTrue(refusal("PROVING.DOT({1})").contains("given 1 argument;"));
+    assertTrue(refusal("PROVING.WARMER(20;1;\"US\";3)").contains("given 4 arguments"));
   }
 
   @Test

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import meadcell.batch.ExitCode;
-import meadcell.batch.poi.Calculator;
+import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;

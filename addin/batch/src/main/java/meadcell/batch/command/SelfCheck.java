@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import meadcell.batch.ExitCode;
-import meadcell.batch.poi.Calculator;
+import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
 import meadcell.cellar.Cellar;
