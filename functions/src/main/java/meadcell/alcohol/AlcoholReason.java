@@ -14,7 +14,7 @@ enum AlcoholReason implements Reason {
   TOO_FEW_PAIRS(INCONSISTENT, "originals has {count} values; at least {least} pairs are needed."),
   NO_YIELD_FITS(
       NO_SOLUTION,
-      "No yield of {range} g of alcohol from 1 g of extract fits: do gravities and measured alcohol "
+      "No yield of {range} fits: do gravities and measured alcohol "
           + "belong to the same meads, and was no honey, sugar or fruit added on the way?"),
   NO_EXTRACT_LEFT(
       INCONSISTENT,

@@ -17,7 +17,7 @@ enum BarrelReason implements Reason {
   INSIDE_TOO_SMALL(INCONSISTENT, "stave and croze leave an inside of less than {least}."),
   STAVE_UNKNOWN(
       INCONSISTENT,
-      "stave is missing: {stave} is that of barrels of some 225 L, and this one would hold {volume}."
+      "stave is missing: {stave} is that of barrels of some {usual}, and this one would hold {volume}."
           + " Measure it at the bung hole."),
   DIP_ABOVE_BILGE(INCONSISTENT, "dip is {depth}, more than bilge, {bilge}."),
   DROP_ABOVE_BILGE(INCONSISTENT, "drop less stave is {depth}, more than bilge, {bilge}."),

@@ -59,7 +59,9 @@ public record OutsideCask(
     @Cask.Curve Cask.Shape shape) {
 
   /** Stave of a transport barrel of 225 L (dimensionsguide.com). */
-  static final double USUAL_STAVE_CM = 2.7;
+  private static final double USUAL_STAVE_CM = 2.7;
+
+  private static final double USUAL_BARREL_L = 225;
 
   /** Barrels that have such staves: common practice, no source. */
   private static final Range USUAL_L = Range.between(180, 350);
@@ -74,6 +76,7 @@ public record OutsideCask(
     if (!USUAL_L.contains(volumeL)) {
       throw new Refusal(BarrelReason.STAVE_UNKNOWN)
           .with("stave", USUAL_STAVE_CM, Quantity.LENGTH)
+          .with("usual", USUAL_BARREL_L, Quantity.VOLUME, 3)
           .with("volume", volumeL, Quantity.VOLUME, 3);
     }
     return usual;

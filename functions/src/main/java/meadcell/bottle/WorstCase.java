@@ -9,7 +9,7 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** What a bottle must bear if all that may be sugar in it ferments. */
-@Family(name = "BOTTLE", says = WorstReason.class)
+@Family(name = "BOTTLE")
 public final class WorstCase {
 
   /** Standard uncertainty of both gravities, as in ALCOHOL.SUGARLEFTLIMITS. */
@@ -88,7 +88,7 @@ public final class WorstCase {
     double beyondBalance = Alcohol.dryExtract(present, abv) - Alcohol.extract(original, present);
     double sugar = byGravities + Math.max(0, beyondBalance);
     if (sugar > MOST_SUGAR) {
-      throw new Refusal(WorstReason.BURSTS)
+      throw new Refusal(BottleReason.BURSTS)
           .with("sugar", sugar, Quantity.GRAM_PER_LITRE, 3)
           .with("most", MOST_SUGAR, Quantity.GRAM_PER_LITRE);
     }

@@ -124,7 +124,7 @@ public final class Balling {
     return new Mead(ethanolMassFraction).result();
   }
 
-  /** The gravity of the must that fermented to this alcohol and gravity. */
+  /** {@return the gravity of the must that fermented to this alcohol and gravity} */
   public static double originalGravity(double abvFraction, double presentGravity) {
     return originalGravity(abvFraction, presentGravity, EXTRACT_PER_ETHANOL);
   }

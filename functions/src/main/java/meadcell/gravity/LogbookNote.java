@@ -40,7 +40,7 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
 
   /** The scales, each over what SG 0.98 to 1.3 is on it. */
   private enum Scale {
-    GRAVITY(0.98, 1.3, sg -> sg, "sg"),
+    GRAVITY(Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow(), sg -> sg, "sg"),
     BRIX(-5, 62, Gravity::fromBrix, "bx", "brix", "plato"),
     BAUME(-2.9, 33.5, Gravity::fromBaume, "be", "baume"),
     OECHSLE(-19, 299.4, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
@@ -50,7 +50,11 @@ record LogbookNote(double gravity, OptionalDouble temperatureC) {
     private final List<String> words;
 
     Scale(double least, double most, DoubleUnaryOperator toGravity, String... words) {
-      this.range = Range.between(least, most);
+      this(Range.between(least, most), toGravity, words);
+    }
+
+    Scale(Range range, DoubleUnaryOperator toGravity, String... words) {
+      this.range = range;
       this.toGravity = toGravity;
       this.words = List.of(words);
     }

@@ -11,10 +11,8 @@ import meadcell.alcohol.Alcohol.Method;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.gravity.Gravity;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,8 +34,7 @@ class AlcoholTest {
   // Nielsen et al.: 2.0665 g extract become 1 g ethanol, 0.9565 g carbon dioxide, 0.11 g yeast
   @Property
   void massIsConserved(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+      @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     double present = present(original, share);
     double ethanol = 10 * abv(original, present) * ETHANOL;
     double extract = Alcohol.extract(original, present);
@@ -49,8 +46,7 @@ class AlcoholTest {
 
   @Property
   void gravityIsThatOfAlcoholAndExtract(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+      @Between(min = 1.01, max = 1.2) double original, @Between(min = 0.01, max = 1) double share) {
     double present = present(original, share);
     assertEquals(
         Alcohol.extract(original, present),
@@ -60,8 +56,7 @@ class AlcoholTest {
 
   @Property
   void originalInvertsAbv(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+      @Between(min = 1.01, max = 1.2) double original, @Between(min = 0.01, max = 1) double share) {
     double present = present(original, share);
     assertEquals(original, Alcohol.original(abv(original, present), present), 1e-11);
     assertEquals(abv(original, present), Alcohol.potential(original, present));
@@ -69,8 +64,7 @@ class AlcoholTest {
 
   @Property
   void alcoholRisesAsGravityFalls(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+      @Between(min = 1.01, max = 1.2) double original, @Between(min = 0.01, max = 1) double share) {
     double present = present(original, share);
     for (Method method : Method.values()) {
       assertTrue(
@@ -80,8 +74,7 @@ class AlcoholTest {
   }
 
   @Property
-  void unfermentedMustHasNoAlcohol(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original) {
+  void unfermentedMustHasNoAlcohol(@Between(min = 1, max = 1.2) double original) {
     for (Method method : Method.values()) {
       assertEquals(0, Alcohol.abv(original, original, method, OptionalDouble.empty()), 1e-12);
     }
@@ -120,8 +113,7 @@ class AlcoholTest {
 
   @Property
   void sugarLeftIsNeverNegativeAndNeverAllOfTheExtract(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+      @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     double present = present(original, share);
     double sugar = Alcohol.sugarLeft(original, present, OptionalDouble.of(25));
     assertTrue(sugar >= 0);
@@ -154,8 +146,7 @@ class AlcoholTest {
 
   @Property
   void realAttenuationIsTheSmaller(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+      @Between(min = 1.01, max = 1.2) double original, @Between(min = 0.01, max = 1) double share) {
     double present = present(original, share);
     double apparent = Alcohol.attenuation(original, present, Attenuation.APPARENT);
     double real = Alcohol.attenuation(original, present, Attenuation.REAL);
@@ -166,22 +157,20 @@ class AlcoholTest {
   }
 
   @Property
-  void massAndVolumeAreInverse(@ForAll @Scale(6) @DoubleRange(min = 0.001, max = 100) double abv) {
+  void massAndVolumeAreInverse(@Between(min = 0.001, max = 100) double abv) {
     assertEquals(abv, Alcohol.byVolume(Alcohol.byMass(abv)), 1e-9);
     assertTrue(Alcohol.byMass(abv) <= abv + 1e-9);
   }
 
   // OIML R 22: density of water at 20 °C
   @Property
-  void aDistillateIsWaterAndEthanol(
-      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 99.9) double abv) {
+  void aDistillateIsWaterAndEthanol(@Between(min = 0.001, max = 99.9) double abv) {
     assertEquals(abv, Alcohol.fromDistillate(Alcohol.density(abv, 20) / 0.99820123), 1e-4);
   }
 
   @Property
   void moreAlcoholAndMoreWarmthAreLighter(
-      @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 99) double abv,
-      @ForAll @Scale(6) @DoubleRange(min = 6, max = 39) double temperatureC) {
+      @Between(min = 0.1, max = 99) double abv, @Between(min = 6, max = 39) double temperatureC) {
     double density = Alcohol.density(abv, temperatureC);
     assertTrue(Alcohol.density(abv + 0.1, temperatureC) < density);
     assertTrue(Alcohol.density(abv, temperatureC + 0.5) < density);
@@ -189,8 +178,8 @@ class AlcoholTest {
 
   @Property
   void boilingOffFindsTheAlcoholOfTheBalance(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.15) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double share) {
+      @Between(min = 1.01, max = 1.15) double original,
+      @Between(min = 0.01, max = 1) double share) {
     double present = present(original, share);
     double residue = 1 + present - gravityOfAlcohol(abv(original, present));
     assertEquals(abv(original, present), Alcohol.fromBoil(present, residue), 1e-4);
@@ -210,8 +199,8 @@ class AlcoholTest {
 
   @Property
   void uncertaintyIsThatOfSmallErrors(
-      @ForAll @Scale(6) @DoubleRange(min = 1.02, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 0.95) double share) {
+      @Between(min = 1.02, max = 1.2) double original,
+      @Between(min = 0.05, max = 0.95) double share) {
     double present = present(original, share);
     double u = 1e-5;
     double byOriginal = (abv(original + u, present) - abv(original - u, present)) / 2;

@@ -47,7 +47,7 @@ class WorstCaseTest {
   @Test
   void whatNoBottleBearsIsRefused() {
     Refusal refusal = assertThrows(Refusal.class, () -> pressure(1.17, 1.05, 16.5));
-    assertEquals(WorstReason.BURSTS, refusal.reason());
+    assertEquals(BottleReason.BURSTS, refusal.reason());
     assertTrue(refusal.getMessage().contains("bursts"), refusal.getMessage());
     assertTrue(pressure(1.15, 1.04, 14) > 1000);
   }

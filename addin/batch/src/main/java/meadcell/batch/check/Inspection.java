@@ -19,15 +19,15 @@ import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 
 /** Looks through a workbook for what its owner should see; changes nothing on file. */
 public final class Inspection {
   private static final Set<String> GRAVITY_HEADERS = Set.of("sg", "gravity", "hydrometer", "fg");
 
-  // bounds for a second look, common practice, no source
-  private static final double LEAST_GRAVITY = 0.98;
-  private static final double MOST_GRAVITY = 1.2;
+  private static final Range GRAVITIES = Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow();
 
   private static final Pattern ASKS_FOR_BLANKS =
       Pattern.compile("ISBLANK|COUNT|ISNUMBER|=\"\"|<>\"\"", Pattern.CASE_INSENSITIVE);
@@ -144,7 +144,7 @@ public final class Inspection {
       }
       double gravity = reading.number();
       Double next = next(sheet, row + 1, column);
-      if (gravity < LEAST_GRAVITY || gravity > MOST_GRAVITY) {
+      if (!GRAVITIES.contains(gravity)) {
         mistyped(
             sheet,
             place,
