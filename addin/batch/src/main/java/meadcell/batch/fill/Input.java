@@ -1,6 +1,8 @@
 package meadcell.batch.fill;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
@@ -29,6 +31,10 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   // beyond these a number is a gravity on another scale, as 1085 is (common practice, no source)
   private static final double LEAST_GRAVITY = 0.9;
   private static final double MOST_GRAVITY = 1.3;
+
+  private static final Set<Quantity> PERCENTS =
+      EnumSet.of(
+          Quantity.PERCENT, Quantity.PERCENT_VOL, Quantity.PERCENT_MASS, Quantity.PERCENT_PER_YEAR);
 
   private static Input plain(String formula) {
     return new Input(formula, "", "", false);
@@ -101,7 +107,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
         && (number < LEAST_GRAVITY || number > MOST_GRAVITY)) {
       return gravity(name, place, Figures.of(number), catalogue);
     }
-    if (content.look() == CellContent.Look.PERCENT && quantity.unit(use.system()).startsWith("%")) {
+    if (content.look() == CellContent.Look.PERCENT && PERCENTS.contains(quantity)) {
       return noted(written + "*100", name + " in " + place + " is shown as a percentage.");
     }
     return plain(converted(written, from, target));
@@ -162,8 +168,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           (Double) catalogue.get("GRAVITY.READ").call(Reading.withoutApproximately(text));
       return noted(Figures.of(gravity), cell + ", read as " + Figures.of(gravity) + ".");
     } catch (Refusal refusal) {
-      String why = refusal.text("why", Words.ENGLISH).map(said -> said + ".").orElse("");
-      return problem(cell + "; " + (why.isEmpty() ? refusal.getMessage() : why));
+      String why =
+          refusal.text("why", Words.ENGLISH).map(said -> said + ".").orElse(refusal.getMessage());
+      return problem(cell + "; " + why);
     }
   }
 }

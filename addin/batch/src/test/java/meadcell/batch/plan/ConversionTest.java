@@ -19,7 +19,18 @@ class ConversionTest {
   @ParameterizedTest
   @EnumSource(
       value = Quantity.class,
-      names = {"TEMPERATURE", "VOLUME", "MASS", "LENGTH", "PRESSURE", "DENSITY"})
+      names = {
+        "TEMPERATURE",
+        "VOLUME",
+        "MASS",
+        "MASS_PER_HOUR",
+        "LENGTH",
+        "AREA",
+        "ROOM",
+        "PRESSURE",
+        "DENSITY",
+        "GRAVITY_YIELD"
+      })
   void usUnitsConvertAsTheCatalogueDoes(Quantity quantity) {
     Unit us = Unit.named(quantity.unit(UnitSystem.US)).orElseThrow();
     Unit metric = Unit.named(quantity.unit(UnitSystem.METRIC)).orElseThrow();
