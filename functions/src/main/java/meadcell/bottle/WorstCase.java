@@ -20,7 +20,16 @@ public final class WorstCase {
 
   private WorstCase() {}
 
-  /** Pressure of the worst case. */
+  /**
+   * {@return gauge pressure of the worst case, kPa}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity at bottling, sweetening counted, SG
+   * @param abv strength, % vol
+   * @param sugarFree extract that is not fermentable sugar, g/L; empty: from its parts
+   * @param co2 carbon dioxide already dissolved, g/L
+   * @param temperatureC warmest store, °C
+   */
   @CellarFunction(
       summary = "Pressure in the bottle if all that may be sugar in a mead ferments in it.",
       gives = Quantity.PRESSURE,

@@ -32,7 +32,13 @@ public final class Ferment {
 
   private Ferment() {}
 
-  /** Share of the sugar gone. */
+  /**
+   * {@return share of the sugar gone, %}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, SG
+   * @param finalGravity gravity at which it is expected to end, SG
+   */
   @CellarFunction(
       summary = "Share of the fermentable sugar that is gone.",
       gives = Quantity.PERCENT,
@@ -52,7 +58,14 @@ public final class Ferment {
         / Course.ethanolPerMust(original, finalGravity);
   }
 
-  /** Gravity at a share of the way; named with a capital since {@code break} is a Java keyword. */
+  /**
+   * {@return gravity at a share of the way, SG} Named with a capital since {@code break} is a Java
+   * keyword.
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param sharePercent share of the sugar gone, %
+   * @param finalGravity gravity at which it is expected to end, SG
+   */
   @CellarFunction(
       summary = "Gravity at which a given share of the fermentable sugar is gone.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -85,7 +98,15 @@ public final class Ferment {
     }
   }
 
-  /** Original gravity as if all honey had been in the must from the start. */
+  /**
+   * {@return original gravity as if all honey had been in the must from the start, SG}
+   *
+   * @param volumeL mead in the tank before feeding, L
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity just before feeding, SG
+   * @param honeyKg honey fed, kg
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary =
           "Effective original gravity after honey was fed into a running ferment: the one to take"

@@ -46,7 +46,16 @@ public final class Prospect {
 
   private Prospect() {}
 
-  /** What a forecast says. */
+  /**
+   * What a forecast says.
+   *
+   * @param terminal terminal gravity, SG
+   * @param standardError its standard error, SG
+   * @param day the day on which it comes within tolerance
+   * @param fastestFall fastest fall, SG per day
+   * @param lower lower 95 % limit of the end, SG
+   * @param upper upper 95 % limit of the end, SG
+   */
   public record Forecast(
       @Gives(value = "terminal gravity", is = Quantity.SPECIFIC_GRAVITY) double terminal,
       @Gives(value = "its standard error", is = Quantity.SPECIFIC_GRAVITY) double standardError,
@@ -55,14 +64,26 @@ public final class Prospect {
       @Gives(value = "lower 95 % limit of the end", is = Quantity.SPECIFIC_GRAVITY) double lower,
       @Gives(value = "upper 95 % limit of the end", is = Quantity.SPECIFIC_GRAVITY) double upper) {}
 
-  /** What may still happen. */
+  /**
+   * What may still happen.
+   *
+   * @param expected further fall at the present pace, SG
+   * @param upper its upper 95 % limit, SG
+   * @param sugar that limit as sugar, g/L
+   */
   public record Remaining(
       @Gives(value = "further fall at the present pace", is = Quantity.SPECIFIC_GRAVITY)
           double expected,
       @Gives(value = "its upper 95 % limit", is = Quantity.SPECIFIC_GRAVITY) double upper,
       @Gives(value = "that limit as sugar", is = Quantity.GRAM_PER_LITRE) double sugar) {}
 
-  /** Where and when the ferment ends. */
+  /**
+   * {@return where and when the ferment ends, a row}
+   *
+   * @param days days or dates of the readings, one after the other
+   * @param gravities gravities read on those days, corrected, SG
+   * @param tolerance how near the terminal gravity counts as arrived, SG
+   */
   @CellarFunction(
       summary = "Where a ferment will end, and when, from the readings so far.",
       formula =
@@ -103,7 +124,15 @@ public final class Prospect {
     return Forecasting.of(days, gravities, tolerance);
   }
 
-  /** Whether it still ferments. */
+  /**
+   * {@return whether it still ferments, a word and what it rests on}
+   *
+   * @param days days or dates of the readings, one after the other
+   * @param gravities gravities read on those days, corrected, SG
+   * @param expected gravity at which it may end, SG
+   * @param u standard uncertainty of a reading, rounding included, SG
+   * @param minFall a slower fall counts as none, SG per day
+   */
   @CellarFunction(
       summary =
           "Whether a ferment is \"finished\", \"falling\" or \"stalled\", or whether the readings"
@@ -153,7 +182,14 @@ public final class Prospect {
     return Trend.of(days, gravities, u, minFall).verdict(days, expected);
   }
 
-  /** What may still happen in the bottle. */
+  /**
+   * {@return what it may still ferment, a row}
+   *
+   * @param days days or dates of the readings, one after the other
+   * @param gravities gravities read on those days, corrected, SG
+   * @param horizonDays days to come
+   * @param u standard uncertainty of a reading, rounding included, SG
+   */
   @CellarFunction(
       summary =
           "What a mead may still ferment in a time to come if it goes on as it does: fall of gravity,"

@@ -40,7 +40,13 @@ public final class Release {
 
   private Release() {}
 
-  /** Carbon dioxide made so far. */
+  /**
+   * {@return carbon dioxide made so far, kg}
+   *
+   * @param volumeL mead in the tank, L
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, SG
+   */
   @CellarFunction(
       summary = "Carbon dioxide that a ferment has given off so far.",
       gives = Quantity.MASS,
@@ -56,7 +62,13 @@ public final class Release {
     return volumeL * Balling.CO2_PER_ETHANOL * Course.ethanol(original, present) / 1000;
   }
 
-  /** Heat made so far. */
+  /**
+   * {@return heat made so far, kJ}
+   *
+   * @param volumeL mead in the tank, L
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, SG
+   */
   @CellarFunction(
       summary = "Heat that a ferment has made so far.",
       gives = Quantity.KILOJOULE,
@@ -71,7 +83,14 @@ public final class Release {
     return volumeL * HEAT_PER_ETHANOL * Course.ethanol(original, present);
   }
 
-  /** Cooling power for a rate of fall. */
+  /**
+   * {@return cooling power for a rate of fall, W}
+   *
+   * @param volumeL mead in the tank, L
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, SG
+   * @param fallPerDay fall of gravity in a day, SG per day
+   */
   @CellarFunction(
       summary = "Cooling power that holds the temperature while the gravity falls at a given rate.",
       gives = Quantity.WATT,
@@ -96,7 +115,14 @@ public final class Release {
     return 1000 * perFall * fallPerDay / SECONDS_PER_DAY;
   }
 
-  /** Carbon dioxide in the air of a room. */
+  /**
+   * {@return carbon dioxide in the air of a room, ppm}
+   *
+   * @param gasKgPerHour carbon dioxide given off in an hour, kg/h
+   * @param roomM3 air space of the room, m³
+   * @param airChanges how often the room's air is renewed in an hour
+   * @param outsidePpm carbon dioxide in the outside air, ppm
+   */
   @CellarFunction(
       summary = "Carbon dioxide in a ventilated room where mead ferments, once it is steady.",
       gives = Quantity.PARTS_PER_MILLION,
