@@ -1,10 +1,10 @@
 package meadcell.barrel;
 
+import meadcell.property.Between;
+import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 
 /** Oxygen in headspace and liquid. */
 class AirTest {
@@ -12,11 +12,12 @@ class AirTest {
   void warmerLiquidAndThinnerAirHoldLess(
       @Between(min = 0, max = 39) double temperatureC,
       @Between(min = 60, max = 109) double pressureKPa) {
-    double held = Barrel.saturation(temperatureC, pressureKPa);
-    assertTrue(held > Barrel.saturation(temperatureC + 1, pressureKPa));
-    assertTrue(held < Barrel.saturation(temperatureC, pressureKPa + 1));
+    double held = AirContact.saturation(temperatureC, pressureKPa);
+    assertTrue(held > AirContact.saturation(temperatureC + 1, pressureKPa));
+    assertTrue(held < AirContact.saturation(temperatureC, pressureKPa + 1));
     assertTrue(
-        Barrel.headspaceOxygen(1, temperatureC) > Barrel.headspaceOxygen(1, temperatureC + 1));
+        AirContact.headspaceOxygen(1, temperatureC)
+            > AirContact.headspaceOxygen(1, temperatureC + 1));
   }
 
   @Property
@@ -25,14 +26,16 @@ class AirTest {
       @Between(min = 0.1, max = 10) double oxygen) {
     double halving = headspaceL * Math.log(2);
     assertEquals(
-        Barrel.purge(headspaceL, oxygen),
-        Barrel.purge(headspaceL, 2 * oxygen) + halving,
+        AirContact.purge(headspaceL, oxygen),
+        AirContact.purge(headspaceL, 2 * oxygen) + halving,
         1e-9 * headspaceL);
   }
 
   @Property
   void oxygenAddsUpOverTime(
-      @Between(min = 1, max = 400) double days, @Between(min = 1, max = 40) double rate) {
-    assertEquals(Barrel.oxygen(days + 365.25, rate), Barrel.oxygen(days, rate) + rate, 1e-9 * rate);
+      @Between(min = 1, max = 400) double days,
+      @Between(min = 1, max = 40) double rate) {
+    assertEquals(
+        AirContact.oxygen(days + 365.25, rate), AirContact.oxygen(days, rate) + rate, 1e-9 * rate);
   }
 }

@@ -1,5 +1,7 @@
 package meadcell.barrel;
 
+import meadcell.property.Between;
+import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,8 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import meadcell.catalogue.Refusal;
-import meadcell.property.Between;
-import meadcell.property.Property;
+import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 
 /** Wood going into the mead. */
@@ -17,12 +18,13 @@ class ExtractionTest {
 
   @Property
   void exactNotesGiveBackLimitAndHalfTime(
-      @Between(min = 0.1, max = 1000) double limit, @Between(min = 5, max = 600) double halfTime) {
+      @Between(min = 0.1, max = 1000) double limit,
+      @Between(min = 5, max = 600) double halfTime) {
     double[] notes =
         Arrays.stream(DAYS)
-            .map(day -> limit / 100 * Barrel.extraction(day, halfTime, 1, 50))
+            .map(day -> limit / 100 * WoodContact.extraction(day, halfTime, 1, 50))
             .toArray();
-    Barrel.ExtractionFit fit = Barrel.extractionFit(DAYS, notes);
+    WoodContact.ExtractionFit fit = WoodContact.extractionFit(DAYS, notes);
     assertEquals(limit, fit.limit(), 1e-6 * limit);
     assertEquals(halfTime, fit.halfTime(), 1e-6 * halfTime);
     assertEquals(0, fit.limitError(), 1e-6 * limit);
@@ -41,7 +43,7 @@ class ExtractionTest {
           Arrays.stream(DAYS)
               .map(day -> 8 * Extraction.share(day, 70) + 0.25 * noise.nextGaussian())
               .toArray();
-      Barrel.ExtractionFit fit = Barrel.extractionFit(DAYS, notes);
+      WoodContact.ExtractionFit fit = WoodContact.extractionFit(DAYS, notes);
       limitHits += Math.abs(fit.limit() - 8) < 2.306 * fit.limitError() ? 1 : 0;
       halfTimeHits += Math.abs(fit.halfTime() - 70) < 2.306 * fit.halfTimeError() ? 1 : 0;
     }
@@ -56,12 +58,12 @@ class ExtractionTest {
       @Between(min = 5, max = 300) double halfTime,
       @Between(min = 1, max = 8) int fill,
       @Between(min = 5, max = 95) double depletion) {
-    double now = Barrel.extraction(days, halfTime, fill, depletion);
+    double now = WoodContact.extraction(days, halfTime, fill, depletion);
     assertTrue(now > 0 && now <= 100);
-    assertTrue(now <= Barrel.extraction(days * 1.1, halfTime, fill, depletion));
+    assertTrue(now <= WoodContact.extraction(days * 1.1, halfTime, fill, depletion));
     assertEquals(
         now * (1 - depletion / 100),
-        Barrel.extraction(days, halfTime, fill + 1, depletion),
+        WoodContact.extraction(days, halfTime, fill + 1, depletion),
         1e-9 * now);
   }
 
@@ -79,7 +81,10 @@ class ExtractionTest {
             .startsWith("days has 4 notes"));
     assertEquals(
         "fill is 1.5; it must be a whole number.",
-        assertThrows(Refusal.class, () -> Barrel.extraction(10, 50, 1.5, 50)).getMessage());
+        assertThrows(
+                Refusal.class,
+                () -> Cellar.catalogue().get("BARREL.EXTRACTION").call(10.0, 50.0, 1.5, 50.0))
+            .getMessage());
   }
 
   private static void assertRefused(
@@ -89,6 +94,7 @@ class ExtractionTest {
   }
 
   private static String message(double[] days, double[] intensities) {
-    return assertThrows(Refusal.class, () -> Barrel.extractionFit(days, intensities)).getMessage();
+    return assertThrows(Refusal.class, () -> WoodContact.extractionFit(days, intensities))
+        .getMessage();
   }
 }

@@ -1,17 +1,17 @@
 package meadcell.bottle;
 
+import meadcell.property.Between;
+import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import meadcell.bottle.Bottle.Carbonation;
 import meadcell.bottle.Bottle.LabelRange;
 import meadcell.bottle.Bottle.Rule;
 import meadcell.catalogue.Refusal;
-import meadcell.property.Between;
-import meadcell.property.Property;
+import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 
 class BottleTest {
@@ -104,7 +104,8 @@ class BottleTest {
 
   @Property
   void energyAddsUp(
-      @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
+      @Between(max = 25, decimals = 1) double abv,
+      @Between(max = 300, decimals = 1) double sugar) {
     double apart = Bottle.energy(100, abv, 0, 0, 0) + Bottle.energy(100, 0, sugar, 0, 0);
     assertEquals(apart, Bottle.energy(100, abv, sugar, 0, 0), 1e-9);
     assertEquals(3 * apart, Bottle.energy(300, abv, sugar, 0, 0), 1e-9);
@@ -112,6 +113,8 @@ class BottleTest {
 
   @Test
   void madeOnlyFromHoneyAndWaterIsYesOrNo() {
-    assertThrows(Refusal.class, () -> Bottle.taxClass(8, 5, Carbonation.NATURAL, 0.5));
+    assertThrows(
+        Refusal.class,
+        () -> Cellar.catalogue().get("BOTTLE.TAXCLASS").call(8.0, 5.0, "natural", 0.5));
   }
 }

@@ -1,13 +1,14 @@
 package meadcell.panel;
 
+import meadcell.property.Between;
+import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
 import meadcell.panel.Panel.Protocol;
-import meadcell.property.Between;
-import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +30,8 @@ class RightAnswersTest {
 
   @Property
   void twoSidesAreThoseOfAnotherLibrary(
-      @Between(min = 2, max = 300) int tasters, @Between(max = 1, decimals = 2) double where) {
+      @Between(min = 2, max = 300) int tasters,
+      @Between(max = 1, decimals = 2) double where) {
     int chosen = (int) Math.rint(where * tasters);
     BinomialDistribution referee = BinomialDistribution.of(tasters, 0.5);
     double less = referee.cumulativeProbability(chosen);
@@ -40,14 +42,15 @@ class RightAnswersTest {
 
   @Property
   void whatIsNeededIsTheFirstThatShowsADifference(
-      @Between(min = 12, max = 1000) int tasters, @Between(min = 0.0005, max = 0.5) double alpha) {
-    double triangle = Panel.triangleNeeded(tasters, alpha);
+      @Between(min = 12, max = 1000) int tasters,
+      @Between(min = 0.0005, max = 0.5) double alpha) {
+    int triangle = Panel.triangleNeeded(tasters, alpha);
     assertTrue(Panel.triangle(tasters, triangle) <= alpha * (1 + 1e-12));
     assertTrue(Panel.triangle(tasters, triangle - 1) > alpha);
-    double duotrio = Panel.duotrioNeeded(tasters, alpha);
+    int duotrio = Panel.duotrioNeeded(tasters, alpha);
     assertTrue(Panel.duotrio(tasters, duotrio) <= alpha * (1 + 1e-12));
     assertTrue(Panel.duotrio(tasters, duotrio - 1) > alpha);
-    double paired = Panel.pairedNeeded(tasters, alpha, 2);
+    int paired = Panel.pairedNeeded(tasters, alpha, 2);
     assertTrue(Panel.paired(tasters, paired, 2) <= alpha * (1 + 1e-12));
     assertTrue(Panel.paired(tasters, paired - 1, 2) > alpha);
   }
@@ -94,9 +97,13 @@ class RightAnswersTest {
     assertEquals(
         "correct is 13, more than the 12 tasters.",
         assertThrows(Refusal.class, () -> Panel.triangle(12, 13)).getMessage());
-    assertThrows(Refusal.class, () -> Panel.triangle(12, 4.5));
-    assertThrows(Refusal.class, () -> Panel.triangle(12.5, 4));
-    assertThrows(Refusal.class, () -> Panel.paired(12, 4, 1.5));
+    assertThrows(Refusal.class, () -> call("PANEL.TRIANGLE", 12.0, 4.5));
+    assertThrows(Refusal.class, () -> call("PANEL.TRIANGLE", 12.5, 4.0));
+    assertThrows(Refusal.class, () -> call("PANEL.PAIRED", 12.0, 4.0, 1.5));
     assertThrows(Refusal.class, () -> Panel.similar(12, 13, 30, 0.05));
+  }
+
+  private static void call(String function, Object... arguments) {
+    Cellar.catalogue().get(function).call(arguments);
   }
 }

@@ -12,7 +12,7 @@ public record Place(int row, int column) {
   }
 
   /** The column of a reference such as {@code C14}. */
-  static int column(String reference) {
+  public static int column(String reference) {
     int column = 0;
     int at = 0;
     while (at < reference.length() && reference.charAt(at) >= 'A') {

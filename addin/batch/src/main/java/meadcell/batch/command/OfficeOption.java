@@ -42,8 +42,10 @@ final class OfficeOption implements AutoCloseable {
   }
 
   /** The office's results for one workbook, or null where none are wanted. */
-  OfficeResults resultsFor(WorkbookCommand.Opened workbook) {
-    return office == null ? null : new OfficeResults(office, workbook.name(), workbook.secret());
+  OfficeResults resultsFor(WorkbookCommand.Opened workbook, InputOptions input) {
+    return office == null
+        ? null
+        : new OfficeResults(office, workbook.name(), workbook.secret(), input.limits());
   }
 
   @Override

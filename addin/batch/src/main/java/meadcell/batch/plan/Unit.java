@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import meadcell.batch.book.Figures;
 
 /**
  * Units as people write them in headers and behind readings. Gallons are US gallons. All factors

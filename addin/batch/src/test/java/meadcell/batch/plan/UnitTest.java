@@ -3,7 +3,8 @@ package meadcell.batch.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import meadcell.batch.poi.Calculator;
+import meadcell.batch.book.Figures;
+import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.UnitSystem;
 import meadcell.cellar.Cellar;

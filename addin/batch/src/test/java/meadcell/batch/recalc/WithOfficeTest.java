@@ -22,7 +22,8 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.book.Value;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.cellar.Cellar;
 import meadcell.office.Office;
 import org.apache.commons.math3.stat.descriptive.moment.Skewness;
@@ -103,7 +104,7 @@ class WithOfficeTest {
   @Test
   void xlsRoundsUntilNothingChanges() throws IOException {
     Workbook book = new HSSFWorkbook();
-    book.addToolPack(new CatalogueFunctions(Cellar.catalogue()));
+    book.addToolPack(new PoiFunctions(Cellar.catalogue()));
     roundsUntilNothingChanges(save(log(book), folder.resolve("log.xls")));
   }
 
@@ -136,15 +137,14 @@ class WithOfficeTest {
     assertEquals("", run.err());
     try (Book after = book(file)) {
       CellContent skewness = after.sheets().get(0).content(new Place(2, 2));
-      assertEquals(skewness(), (Double) skewness.value(), 1e-12);
+      assertEquals(skewness(), ((Value.Number) skewness.value()).number(), 1e-12);
       assertEquals("SKEW(B1:B3)", skewness.formula());
     }
     assertTrue(recalc(file, "--with-office").out().contains("no change"));
   }
 
   private static Book book(Path file) throws Exception {
-    return Books.open(
-        Files.readAllBytes(file), file.toString(), new CatalogueFunctions(Cellar.catalogue()));
+    return Books.open(Files.readAllBytes(file), file.toString());
   }
 
   @Test

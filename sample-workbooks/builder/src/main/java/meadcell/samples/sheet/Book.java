@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import meadcell.batch.poi.CatalogueFunctions;
+import meadcell.batch.calculation.PoiFunctions;
 import meadcell.cellar.Cellar;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -32,7 +32,7 @@ public final class Book {
 
   final XSSFWorkbook workbook = new XSSFWorkbook();
   final Styles styles = new Styles(workbook);
-  final CatalogueFunctions functions = new CatalogueFunctions(Cellar.catalogue());
+  final PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
   private final List<Page> pages = new ArrayList<>();
   final Map<XSSFCell, Field> fields = new LinkedHashMap<>();
   private final List<Runnable> formulas = new ArrayList<>();

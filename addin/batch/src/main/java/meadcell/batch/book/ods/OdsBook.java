@@ -1,0 +1,284 @@
+package meadcell.batch.book.ods;
+
+import static meadcell.batch.book.ods.OdsNames.META;
+import static meadcell.batch.book.ods.OdsNames.NUMBER;
+import static meadcell.batch.book.ods.OdsNames.OFFICE;
+import static meadcell.batch.book.ods.OdsNames.STYLE;
+import static meadcell.batch.book.ods.OdsNames.TABLE;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.DefinedName;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
+import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.zip.PackageParts;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import org.xml.sax.SAXException;
+
+/**
+ * An OpenDocument spreadsheet: the cells of {@code content.xml} are changed, every other part is
+ * copied byte for byte.
+ */
+final class OdsBook implements Book {
+  private static final Pattern DECIMALS = Pattern.compile("0(\\.0+)?");
+  private static final String CONTENT = "content.xml";
+  private static final String META_XML = "meta.xml";
+  private static final String BUILT_IN = "_xlnm."; // print areas and the like
+  private static final String OWN_STYLE = "meadcell";
+
+  private record StyleKey(String style, String format) {}
+
+  private final PackageParts parts;
+  private final Document content;
+  private final Document meta;
+  private final List<OdsSheet> sheets = new ArrayList<>();
+  private final Map<StyleKey, String> styles = new HashMap<>();
+  private final Set<String> columnStyles = new HashSet<>();
+  private final LocalDate nullDate;
+  private boolean metaChanged;
+
+  OdsBook(byte[] bytes, Limits limits) throws IOException {
+    parts = new PackageParts(bytes, limits);
+    if (parts.text("META-INF/manifest.xml").contains("encryption-data")) {
+      throw new FileRefused(
+          "An .ods with a password cannot be read here; save it without one first.");
+    }
+    content = parse(parts.read(CONTENT));
+    meta = parts.has(META_XML) ? parse(parts.read(META_XML)) : null;
+    NodeList tables = content.getElementsByTagNameNS(TABLE, "table");
+    for (int i = 0; i < tables.getLength(); i++) {
+      if (OdsNames.is(tables.item(i).getParentNode(), OFFICE, "spreadsheet")) {
+        sheets.add(new OdsSheet(this, (Element) tables.item(i)));
+      }
+    }
+    NodeList dates = content.getElementsByTagNameNS(TABLE, "null-date");
+    String start =
+        dates.getLength() == 0 ? "" : ((Element) dates.item(0)).getAttributeNS(TABLE, "date-value");
+    nullDate = start.isEmpty() ? LocalDate.of(1899, 12, 30) : LocalDate.parse(start);
+  }
+
+  private static Document parse(byte[] xml) throws IOException {
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+      factory.setNamespaceAware(true);
+      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      var builder = factory.newDocumentBuilder();
+      builder.setErrorHandler(null);
+      return builder.parse(new ByteArrayInputStream(xml));
+    } catch (SAXException e) {
+      throw FileRefused.damaged(e.getMessage(), e);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  LocalDate nullDate() {
+    return nullDate;
+  }
+
+  /** A column style of such a width. */
+  String columnStyle(int millimetres) {
+    String name = OWN_STYLE + "column" + millimetres;
+    if (columnStyles.add(name)) {
+      Element style = content.createElementNS(STYLE, "style:style");
+      style.setAttributeNS(STYLE, "style:name", name);
+      style.setAttributeNS(STYLE, "style:family", "table-column");
+      Element width = content.createElementNS(STYLE, "style:table-column-properties");
+      width.setAttributeNS(STYLE, "style:column-width", millimetres + "mm");
+      style.appendChild(width);
+      content.getElementsByTagNameNS(OFFICE, "automatic-styles").item(0).appendChild(style);
+    }
+    return name;
+  }
+
+  @Override
+  public List<OdsSheet> sheets() {
+    return sheets;
+  }
+
+  @Override
+  public BookSheet addSheet(String name) {
+    Element table = content.createElementNS(TABLE, "table:table");
+    table.setAttributeNS(TABLE, "table:name", name);
+    Node spreadsheet = content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
+    Node last = sheets.isEmpty() ? null : sheets.get(sheets.size() - 1).table();
+    spreadsheet.insertBefore(
+        table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());
+    sheets.add(new OdsSheet(this, table));
+    return sheets.get(sheets.size() - 1);
+  }
+
+  @Override
+  public List<String> caveats() {
+    return parts.has("META-INF/documentsignatures.xml")
+        ? List.of("The file is signed; the change makes the signature invalid.")
+        : List.of();
+  }
+
+  // ---- properties -------------------------------------------------------------------------
+
+  private Element userDefined(String name) {
+    NodeList all = meta.getElementsByTagNameNS(META, "user-defined");
+    for (int i = 0; i < all.getLength(); i++) {
+      Element property = (Element) all.item(i);
+      if (property.getAttributeNS(META, "name").equals(name)) {
+        return property;
+      }
+    }
+    return null;
+  }
+
+  @Override
+  public Optional<String> property(String name) {
+    return Optional.ofNullable(meta == null ? null : userDefined(name)).map(Node::getTextContent);
+  }
+
+  @Override
+  public void property(String name, String value) {
+    if (meta == null) {
+      return; // without this part nothing can be remembered; a refresh then keeps what it finds
+    }
+    Element property = userDefined(name);
+    if (property == null) {
+      property = meta.createElementNS(META, "meta:user-defined");
+      property.setAttributeNS(META, "meta:name", name);
+      meta.getElementsByTagNameNS(OFFICE, "meta").item(0).appendChild(property);
+    }
+    property.setTextContent(value);
+    metaChanged = true;
+  }
+
+  // ---- styles -----------------------------------------------------------------------------
+
+  /** A style like another with a number format; only plain decimals are known. */
+  String style(String like, String format) {
+    if (!DECIMALS.matcher(format).matches()) {
+      return like;
+    }
+    return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);
+  }
+
+  private String createStyle(StyleKey key) {
+    Element automatic =
+        (Element) content.getElementsByTagNameNS(OFFICE, "automatic-styles").item(0);
+    Element original = null;
+    int number = 1;
+    for (Node node = automatic.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (node instanceof Element style) {
+        String name = style.getAttributeNS(STYLE, "name");
+        original = name.equals(key.style) && OdsNames.is(node, STYLE, "style") ? style : original;
+        number += name.startsWith(OWN_STYLE) ? 1 : 0;
+      }
+    }
+    String name = OWN_STYLE + number;
+    Element data = content.createElementNS(NUMBER, "number:number-style");
+    data.setAttributeNS(STYLE, "style:name", name + "n");
+    Element digits = content.createElementNS(NUMBER, "number:number");
+    int decimals = Math.max(0, key.format.length() - 2);
+    digits.setAttributeNS(NUMBER, "number:decimal-places", String.valueOf(decimals));
+    digits.setAttributeNS(NUMBER, "number:min-integer-digits", "1");
+    data.appendChild(digits);
+    Element style;
+    if (original == null) {
+      style = content.createElementNS(STYLE, "style:style");
+      style.setAttributeNS(STYLE, "style:family", "table-cell");
+      style.setAttributeNS(
+          STYLE, "style:parent-style-name", key.style.isEmpty() ? "Default" : key.style);
+    } else {
+      style = (Element) original.cloneNode(true);
+    }
+    style.setAttributeNS(STYLE, "style:name", name);
+    style.setAttributeNS(STYLE, "style:data-style-name", name + "n");
+    automatic.appendChild(data);
+    automatic.appendChild(style);
+    return name;
+  }
+
+  // ---- names ------------------------------------------------------------------------------
+
+  @Override
+  public List<DefinedName> names() {
+    List<DefinedName> names = new ArrayList<>();
+    NodeList ranges = content.getElementsByTagNameNS(TABLE, "named-range");
+    for (int i = 0; i < ranges.getLength(); i++) {
+      Element range = (Element) ranges.item(i);
+      String name = range.getAttributeNS(TABLE, "name");
+      if (!name.startsWith(BUILT_IN)) {
+        String address = range.getAttributeNS(TABLE, "cell-range-address");
+        String reference = OpenFormula.toA1("=[" + address + "]");
+        names.add(new DefinedName(name, sheetOf(range), reference, false));
+      }
+    }
+    return names;
+  }
+
+  /** The position of the sheet that a name belongs to. */
+  private int sheetOf(Element range) {
+    Node owner = range.getParentNode().getParentNode();
+    for (int i = 0; i < sheets.size(); i++) {
+      if (sheets.get(i).table() == owner) {
+        return i;
+      }
+    }
+    return DefinedName.ANYWHERE;
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    return List.of(); // formulas are stored with plain addresses
+  }
+
+  @Override
+  public int mostRows() {
+    return 1 << 20;
+  }
+
+  @Override
+  public void write(OutputStream out) throws IOException {
+    parts.replace(CONTENT, serialized(content));
+    if (metaChanged) {
+      parts.replace(META_XML, serialized(meta));
+    }
+    parts.write(out);
+  }
+
+  private static byte[] serialized(Document document) throws IOException {
+    try {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      TransformerFactory.newInstance()
+          .newTransformer()
+          .transform(new DOMSource(document), new StreamResult(bytes));
+      return bytes.toByteArray();
+    } catch (TransformerException e) {
+      throw new IOException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    // everything is in memory
+  }
+}

@@ -1,0 +1,243 @@
+package meadcell.batch.book.xlsx;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
+import meadcell.batch.book.zip.Sax;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaRenderer;
+import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.ss.formula.SharedFormula;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** Reads the cells of one sheet's XML (ECMA-376 part 1, 18.3.1). */
+final class XlsxCellsReader extends DefaultHandler {
+  /** The first cell of a formula that is stored once for a range. */
+  private record Master(int row, int column, String formula, Ptg[] tokens) {}
+
+  private static final int ROWS = 1 << 20;
+  private static final int COLUMNS = 1 << 14;
+
+  private final XSSFWorkbook workbook;
+  private final XSSFEvaluationWorkbook names;
+  private final List<Value> texts;
+  private final int sheet;
+  private final XlsxCells cells = new XlsxCells();
+  private final Map<Integer, Master> masters = new HashMap<>();
+  private final StringBuilder text = new StringBuilder();
+  private boolean isInside;
+  private boolean isCollecting;
+  private int row = -1;
+  private int column;
+  private XlsxCell cell;
+  private String type;
+  private String value;
+  private String inline;
+  private String formulaType;
+  private String formulaArea;
+
+  private XlsxCellsReader(XSSFWorkbook workbook, List<Value> texts, int sheet) {
+    this.workbook = workbook;
+    this.names = XSSFEvaluationWorkbook.create(workbook);
+    this.texts = texts;
+    this.sheet = sheet;
+  }
+
+  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<Value> texts, int sheet)
+      throws IOException {
+    XlsxCellsReader reader = new XlsxCellsReader(workbook, texts, sheet);
+    Sax.parse(xml, reader);
+    return reader.cells;
+  }
+
+  @Override
+  public void startElement(String uri, String name, String qualified, Attributes attributes)
+      throws SAXException {
+    if (!isInside) {
+      isInside = name.equals("sheetData");
+      return;
+    }
+    switch (name) {
+      case "row" -> {
+        row =
+            next(
+                row, attributes.getValue("r") == null ? row + 1 : whole(attributes, "r") - 1, ROWS);
+        column = -1;
+        XlsxCells.Line line = cells.lineToWrite(row);
+        line.isHidden =
+            "1".equals(attributes.getValue("hidden"))
+                || "true".equals(attributes.getValue("hidden"));
+      }
+      case "c" -> startCell(attributes);
+      case "f" -> {
+        formulaType = attributes.getValue("t") == null ? "normal" : attributes.getValue("t");
+        formulaArea = attributes.getValue("ref");
+        cell.shared = formulaType.equals("shared") ? whole(attributes, "si") : XlsxCell.NOT_SHARED;
+        collect(true);
+      }
+      case "v" -> collect(true);
+      case "t" -> {
+        inline = inline == null ? "" : inline;
+        collect(true);
+      }
+      case "rPh" -> isInside = false; // how to say it, not what it says
+      default -> {}
+    }
+  }
+
+  private void collect(boolean begin) {
+    isCollecting = begin;
+    text.setLength(0);
+  }
+
+  private void startCell(Attributes attributes) throws SAXException {
+    String reference = attributes.getValue("r");
+    column = next(column, reference == null ? column + 1 : Place.column(reference), COLUMNS);
+    cell = cells.cellToWrite(row, column);
+    cell.isStored = true;
+    cell.style = attributes.getValue("s") == null ? 0 : whole(attributes, "s");
+    type = attributes.getValue("t") == null ? "n" : attributes.getValue("t");
+    value = null;
+    inline = null;
+    formulaType = "";
+  }
+
+  private static int whole(Attributes attributes, String name) {
+    return Integer.parseInt(attributes.getValue(name).strip());
+  }
+
+  private static int next(int before, int index, int limit) throws SAXException {
+    if (index >= limit) {
+      throw new SAXException("a row or column lies outside of any sheet");
+    }
+    if (index <= before) {
+      throw new SAXException("rows or columns stand twice or out of order");
+    }
+    return index;
+  }
+
+  @Override
+  public void characters(char[] chars, int start, int length) {
+    if (isCollecting) {
+      text.append(chars, start, length);
+    }
+  }
+
+  @Override
+  public void endElement(String uri, String name, String qualified) throws SAXException {
+    switch (name) {
+      case "sheetData" -> isInside = false;
+      case "rPh" -> isInside = true;
+      case "f" -> {
+        if (isInside) {
+          formula(text.toString());
+        }
+      }
+      case "v" -> value = text.toString();
+      case "t" -> inline = isInside ? inline + text : inline;
+      case "c" -> {
+        if (isInside) {
+          cell.value = value();
+        }
+      }
+      default -> {}
+    }
+    collect(false);
+  }
+
+  @Override
+  public void error(SAXParseException e) throws SAXException {
+    throw e;
+  }
+
+  // ---- values -----------------------------------------------------------------------------
+
+  private Value value() throws SAXException {
+    if (type.equals("inlineStr")) {
+      return inline == null ? Value.BLANK : Value.of(SharedTexts.unescaped(inline));
+    }
+    if (value == null || value.isEmpty() && !type.equals("str")) {
+      return Value.BLANK;
+    }
+    return switch (type) {
+      case "s" -> sharedText(Integer.parseInt(value.strip()));
+      case "str" -> Value.of(SharedTexts.unescaped(value));
+      case "b" -> Value.of(value.strip().equals("1") || value.strip().equals("true"));
+      case "e" -> new Value.Error(value);
+      case "d" -> Value.of(date(value.strip()));
+      default -> Value.of(Double.parseDouble(value));
+    };
+  }
+
+  private Value sharedText(int index) throws SAXException {
+    if (index < 0 || index >= texts.size()) {
+      throw new SAXException("a cell names a text that is not in the file");
+    }
+    return texts.get(index);
+  }
+
+  private double date(String iso) {
+    String local = iso.endsWith("Z") ? iso.substring(0, iso.length() - 1) : iso;
+    LocalDateTime time =
+        local.contains("T") ? LocalDateTime.parse(local) : LocalDate.parse(local).atStartOfDay();
+    return DateUtil.getExcelDate(time, workbook.isDate1904());
+  }
+
+  // ---- formulas ---------------------------------------------------------------------------
+
+  private void formula(String written) {
+    cell.formula = written;
+    if (formulaType.equals("array") && formulaArea != null) {
+      CellRangeAddress area = CellRangeAddress.valueOf(formulaArea);
+      Span span =
+          new Span(
+              new Place(area.getFirstRow(), area.getFirstColumn()),
+              new Place(area.getLastRow(), area.getLastColumn()));
+      cells.arrays().add(new XlsxCells.Array(span, written));
+    } else if (cell.shared != XlsxCell.NOT_SHARED) {
+      shared(written);
+    }
+  }
+
+  private void shared(String written) {
+    if (!written.isEmpty()) {
+      cell.isFirstOfShared = true;
+      masters.put(cell.shared, new Master(row, column, written, tokens(written)));
+      return;
+    }
+    Master master = masters.get(cell.shared);
+    if (master != null && master.tokens != null) {
+      Ptg[] moved =
+          new SharedFormula(names.getSpreadsheetVersion())
+              .convertSharedFormulas(master.tokens, row - master.row, column - master.column);
+      cell.formula = FormulaRenderer.toFormulaString(names, moved);
+    } else {
+      cell.formula = master == null ? "" : master.formula; // not computed, only looked through
+      cell.isFormulaUnclear = true;
+    }
+  }
+
+  private Ptg[] tokens(String formula) {
+    try {
+      return FormulaParser.parse(formula, names, FormulaType.CELL, sheet, row);
+    } catch (FormulaParseException | StackOverflowError e) {
+      return null;
+    }
+  }
+}

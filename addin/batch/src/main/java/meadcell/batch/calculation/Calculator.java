@@ -1,0 +1,163 @@
+package meadcell.batch.calculation;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.CheckRow;
+import meadcell.catalogue.LiteralCall;
+import meadcell.catalogue.Nearest;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
+import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NotImplementedException;
+import org.apache.poi.ss.formula.eval.NotImplementedFunctionException;
+import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+
+/**
+ * Single formulas outside any workbook of the user's, by POI's own evaluator: nested calls,
+ * arithmetic and POI's other functions work as in a cell.
+ */
+public final class Calculator {
+  private static final String SHEET = "calculator";
+
+  /** A value ({@code Double}, {@code String}, rows of them), or an error and the reason. */
+  public record Answer(Object value, String error, String why) {
+    public boolean isValue() {
+      return error == null;
+    }
+  }
+
+  private final PoiFunctions functions;
+  private final Sheet sheet;
+  private final HSSFFormulaEvaluator evaluator;
+  private final CellReference home = new CellReference(SHEET, 0, 0, false, false);
+
+  public Calculator(Catalogue catalogue) {
+    functions = new PoiFunctions(catalogue);
+    HSSFWorkbook workbook = new HSSFWorkbook(); // starts in half the time of an XSSF one
+    workbook.addToolPack(functions);
+    sheet = workbook.createSheet(SHEET);
+    evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+  }
+
+  /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
+  public Answer evaluate(String expression) {
+    String typed = expression.strip().replaceFirst("^=", "");
+    StringBuilder formula = new StringBuilder();
+    Set<String> separators = new HashSet<>();
+    FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
+    while (tokens.next()) {
+      formula.append(Dialect.EXCEL.written(tokens));
+      if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
+        separators.add(tokens.text());
+      }
+    }
+    if (separators.size() > 1) { // then a comma may be meant as a decimal mark
+      return new Answer(
+          null,
+          "#NAME?",
+          "The arguments are separated by ; and by , in one formula. Use one of them, and a point"
+              + " as the decimal mark.");
+    }
+    try {
+      return formula(formula.toString());
+    } catch (FormulaParseException e) {
+      return new Answer(
+          null, "#NAME?", "The formula cannot be read; check its brackets, quotes and separators.");
+    }
+  }
+
+  private Answer formula(String formula) {
+    functions.takeRefused();
+    try {
+      // the brackets also make a lone PI() more than one token, which POI needs here
+      ValueEval result =
+          evaluator
+              ._getWorkbookEvaluator()
+              .evaluateList("(" + formula + ")", home, new CellRangeAddress(0, 0, 0, 0));
+      ErrorEval error =
+          result instanceof RefusedArea refused
+              ? refused.error()
+              : result instanceof ErrorEval plain ? plain : null;
+      if (error != null) {
+        List<PoiFunctions.Refused> refused = functions.takeRefused();
+        String why =
+            refused.isEmpty()
+                ? "The formula itself gives this error."
+                : refused.get(0).refusal().getMessage();
+        return new Answer(null, error.getErrorString(), why);
+      }
+      return new Answer(CellValues.shown(result), null, null);
+    } catch (NotImplementedException e) {
+      return new Answer(null, "#NAME?", unknown(e));
+    }
+  }
+
+  private String unknown(NotImplementedException e) {
+    Throwable root = e;
+    while (root.getCause() != null) {
+      root = root.getCause();
+    }
+    if (!(root instanceof NotImplementedFunctionException function)) {
+      return root.getMessage();
+    }
+    String name = function.getFunctionName();
+    String hint =
+        Nearest.to(name, functions.catalogue().names())
+            .map(near -> " Did you mean " + near + "?")
+            .orElse("");
+    return "The function \"" + name + "\" is not known." + hint;
+  }
+
+  /** A published check value through real cells: ranges are laid out on a sheet. */
+  public CheckRow.Verdict check(CheckRow row) {
+    while (sheet.getLastRowNum() >= 0) {
+      sheet.removeRow(sheet.getRow(sheet.getLastRowNum()));
+    }
+    LiteralCall call = LiteralCall.parse(row.call());
+    StringBuilder formula = new StringBuilder(call.function()).append('(');
+    String separator = "";
+    int free = 1;
+    for (Object argument : call.arguments()) {
+      formula.append(separator);
+      separator = ",";
+      if (argument instanceof Object[][] cells) {
+        formula.append(layOut(cells, free));
+        free += cells.length + 1;
+      } else if (argument instanceof String text) {
+        formula.append('"').append(text.replace("\"", "\"\"")).append('"');
+      } else if (argument != null) {
+        formula.append(argument);
+      }
+    }
+    evaluator.clearAllCachedResultValues();
+    Answer answer = formula(formula.append(')').toString());
+    return row.verdict(answer.isValue() ? answer.value() : answer.error() + " " + answer.why());
+  }
+
+  private String layOut(Object[][] cells, int top) {
+    int width = 0;
+    for (int i = 0; i < cells.length; i++) {
+      Row row = sheet.createRow(top + i);
+      width = Math.max(width, cells[i].length);
+      for (int j = 0; j < cells[i].length; j++) {
+        Cell cell = row.createCell(j + 1);
+        if (cells[i][j] instanceof Double number) {
+          cell.setCellValue(number);
+        } else if (!"".equals(cells[i][j])) {
+          cell.setCellValue((String) cells[i][j]);
+        }
+      }
+    }
+    return new CellRangeAddress(top, top + cells.length - 1, 1, width).formatAsString();
+  }
+}

@@ -1,0 +1,34 @@
+package meadcell.batch.calculation;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a formula reads.
+ *
+ * @param areas the cells it reads
+ * @param anything whether it may read cells that it does not name, such as through INDIRECT
+ * @param functions names of the functions that are not the spreadsheet's own, as written
+ * @param problem why the formula cannot be computed here; empty if it can be read. The areas of
+ *     such a formula are only what its text shows.
+ */
+public record Reads(List<Area> areas, boolean anything, Set<String> functions, String problem) {
+  /** A rectangle of one sheet; all bounds are included and count from 0. */
+  public record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+    public boolean contains(int otherSheet, int row, int column) {
+      return sheet == otherSheet
+          && row >= firstRow
+          && row <= lastRow
+          && column >= firstColumn
+          && column <= lastColumn;
+    }
+
+    public long size() {
+      return (lastRow - firstRow + 1L) * (lastColumn - firstColumn + 1L);
+    }
+  }
+
+  public boolean canBeRead() {
+    return problem.isEmpty();
+  }
+}

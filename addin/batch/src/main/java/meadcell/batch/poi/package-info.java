@@ -1,2 +1,0 @@
-/** The catalogue's functions inside Apache POI's formula evaluator. */
-package meadcell.batch.poi;
