@@ -59,7 +59,13 @@ public final class Alcohol {
     REAL
   }
 
-  /** Alcohol by volume from two gravities. */
+  /**
+   * {@return alcohol by volume from two gravities, % vol}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   * @param method how it is computed
+   */
   @CellarFunction(
       summary = "Alcohol of a mead from its original and present gravity.",
       gives = Quantity.PERCENT_VOL,
@@ -94,7 +100,12 @@ public final class Alcohol {
     };
   }
 
-  /** Extract left, from two gravities. */
+  /**
+   * {@return extract left, from two gravities, g/L}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   */
   @CellarFunction(
       summary = "Extract of a mead: all that is dissolved in it but alcohol, not only sugar.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -109,7 +120,12 @@ public final class Alcohol {
     return Fermentation.of(original, present).extractGramsPerLitre();
   }
 
-  /** Extract from gravity and measured alcohol. */
+  /**
+   * {@return extract from gravity and measured alcohol, g/L}
+   *
+   * @param gravity specific gravity of the mead, 20/20 °C, SG
+   * @param abv measured alcohol, % vol
+   */
   @CellarFunction(
       summary = "Total dry extract of a mead from its gravity and its measured alcohol.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -135,7 +151,13 @@ public final class Alcohol {
     return Fermentation.extract(gravity, abv);
   }
 
-  /** Fermentable sugar left, from two gravities. */
+  /**
+   * {@return fermentable sugar left, from two gravities, g/L}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   * @param sugarFree extract that is not fermentable sugar, g/L
+   */
   @CellarFunction(
       summary = "Fermentable sugar left in a mead.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -163,7 +185,13 @@ public final class Alcohol {
     return Math.max(0, extract(original, present) - sugarFree);
   }
 
-  /** How far the extract has gone. */
+  /**
+   * {@return how far the extract has gone, %}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   * @param kind which attenuation
+   */
   @CellarFunction(
       summary = "Attenuation: the share of the original extract that is gone.",
       gives = Quantity.PERCENT,
@@ -191,7 +219,12 @@ public final class Alcohol {
     return 100 * (before - left) / before;
   }
 
-  /** Alcohol to be expected. */
+  /**
+   * {@return alcohol to be expected, % vol}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param finalGravity gravity it will end at, SG
+   */
   @CellarFunction(
       summary = "Alcohol of a must once it has fermented to its final gravity.",
       gives = Quantity.PERCENT_VOL,
@@ -214,7 +247,12 @@ public final class Alcohol {
     return abv(original, finalGravity, Method.BALANCE);
   }
 
-  /** The original gravity that a log forgot. */
+  /**
+   * {@return the original gravity that a log forgot, SG}
+   *
+   * @param abv alcohol that fermentation made, % vol
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   */
   @CellarFunction(
       summary = "Original gravity of a mead from its alcohol and present gravity.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -235,7 +273,12 @@ public final class Alcohol {
     return Balling.originalGravity(abv / 100, present);
   }
 
-  /** Alcohol from refractometer and hydrometer together. */
+  /**
+   * {@return alcohol from refractometer and hydrometer together, % vol}
+   *
+   * @param brix degrees Brix that the refractometer shows, at 20 °C, °Bx
+   * @param gravity specific gravity that the hydrometer shows, 20/20 °C, SG
+   */
   @CellarFunction(
       summary =
           "Estimate of a mead's alcohol from refractometer and hydrometer, without the original"
@@ -273,7 +316,11 @@ public final class Alcohol {
     return Refractometry.abv(brix, gravity);
   }
 
-  /** Alcohol from the gravity of a distillate. */
+  /**
+   * {@return alcohol from the gravity of a distillate, % vol}
+   *
+   * @param sg specific gravity of the distillate, 20/20 °C, SG
+   */
   @CellarFunction(
       summary =
           "Alcohol of a mead from the gravity of its distillate, made up to the mead's volume.",
@@ -298,7 +345,12 @@ public final class Alcohol {
     return 100 * EthanolWater.volumeFractionFromGravity(sg);
   }
 
-  /** Alcohol from the gravity before and after boiling it off. */
+  /**
+   * {@return alcohol from the gravity before and after boiling it off, % vol}
+   *
+   * @param before specific gravity of the mead, 20/20 °C, SG
+   * @param after specific gravity boiled and made up with water, 20/20 °C, SG
+   */
   @CellarFunction(
       summary = "Alcohol of a mead from its gravity before and after the alcohol was boiled off.",
       gives = Quantity.PERCENT_VOL,
@@ -327,7 +379,11 @@ public final class Alcohol {
     return Fermentation.boiledOff(before, after);
   }
 
-  /** Percent by mass from percent by volume. */
+  /**
+   * {@return percent by mass from percent by volume, % mass}
+   *
+   * @param abv alcohol, % vol
+   */
   @CellarFunction(
       summary = "Percent by mass of a water–ethanol mixture from its percent by volume.",
       gives = Quantity.PERCENT_MASS,
@@ -339,7 +395,11 @@ public final class Alcohol {
     return 100 * EthanolWater.massFraction(abv / 100);
   }
 
-  /** Percent by volume from percent by mass. */
+  /**
+   * {@return percent by volume from percent by mass, % vol}
+   *
+   * @param abw alcohol, % mass
+   */
   @CellarFunction(
       summary = "Percent by volume of a water–ethanol mixture from its percent by mass.",
       gives = Quantity.PERCENT_VOL,
@@ -352,7 +412,12 @@ public final class Alcohol {
     return 100 * EthanolWater.volumeFraction(abw / 100);
   }
 
-  /** Density of a water–ethanol mixture. */
+  /**
+   * {@return density of a water–ethanol mixture, kg/L}
+   *
+   * @param abv alcohol, % vol
+   * @param temperatureC temperature, °C
+   */
   @CellarFunction(
       summary = "Density of a water–ethanol mixture, such as a spirit, at a temperature.",
       gives = Quantity.DENSITY,
@@ -373,7 +438,15 @@ public final class Alcohol {
     return EthanolWater.density(EthanolWater.massFraction(abv / 100), temperatureC) / 1000;
   }
 
-  /** Standard uncertainty of alcohol from two gravities. */
+  /**
+   * {@return standard uncertainty of alcohol from two gravities, % vol}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   * @param uOriginal standard uncertainty of original, SG
+   * @param uPresent standard uncertainty of present, SG
+   * @param uModel standard uncertainty of the balance itself, % vol
+   */
   @CellarFunction(
       summary = "Standard uncertainty of ALCOHOL.ABV by balance.",
       gives = Quantity.PERCENT_VOL,

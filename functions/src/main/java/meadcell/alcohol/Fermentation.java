@@ -38,7 +38,7 @@ final class Fermentation {
     return mead;
   }
 
-  /** The slopes of the implicit function that {@link Balling#originalGravity} inverts. */
+  /** {@return the slopes of the implicit function that {@link Balling#originalGravity} inverts} */
   static Slopes slopes(double original, double present) {
     double abv = of(original, present).abvFraction();
     double at = Balling.originalGravity(abv, present);

@@ -14,7 +14,12 @@ public final class AirContact {
 
   private AirContact() {}
 
-  /** Oxygen through the wood. */
+  /**
+   * {@return oxygen through the wood, mg/L}
+   *
+   * @param days days in the barrel, days
+   * @param rate oxygen that comes in, mg/L per year
+   */
   @CellarFunction(
       summary = "Oxygen that has come in through wood, joints and bung of a barrel.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -40,7 +45,12 @@ public final class AirContact {
     return rate * Topping.years(days);
   }
 
-  /** Oxygen in the headspace. */
+  /**
+   * {@return oxygen in the headspace, mg}
+   *
+   * @param headspaceL volume of the headspace, L
+   * @param temperatureC temperature of the headspace, °C
+   */
   @CellarFunction(
       summary = "Oxygen in a headspace that has just been open to the air: an upper bound.",
       gives = Quantity.MILLIGRAM,
@@ -63,7 +73,12 @@ public final class AirContact {
     return headspaceL * Air.oxygen(temperatureC);
   }
 
-  /** Oxygen at saturation. */
+  /**
+   * {@return oxygen at saturation, mg/L}
+   *
+   * @param temperatureC temperature of the liquid, °C
+   * @param pressureKPa absolute pressure of the air, kPa
+   */
   @CellarFunction(
       summary = "Oxygen that water holds when it has stood under air.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -95,7 +110,12 @@ public final class AirContact {
     return Air.saturation(temperatureC, pressureKPa);
   }
 
-  /** Gas to purge a headspace. */
+  /**
+   * {@return gas to purge a headspace, L}
+   *
+   * @param headspaceL volume of the headspace, L
+   * @param oxygen oxygen to be left in the headspace, %
+   */
   @CellarFunction(
       summary = "Inert gas that brings the oxygen of a headspace full of air down to a share.",
       gives = Quantity.VOLUME,

@@ -87,7 +87,13 @@ public final class Bottle {
 
   private Bottle() {}
 
-  /** Whole bottles from a volume. */
+  /**
+   * {@return whole bottles from a volume}
+   *
+   * @param volumeL volume to bottle, L
+   * @param bottleMl content of a bottle, mL
+   * @param lossPercent left in hoses, filter and tank, %
+   */
   @CellarFunction(
       summary = "Whole bottles that a volume fills.",
       gives = Quantity.COUNT,
@@ -134,7 +140,12 @@ public final class Bottle {
       @Gives(value = "lowest", is = Quantity.PERCENT_VOL) double lowest,
       @Gives(value = "highest", is = Quantity.PERCENT_VOL) double highest) {}
 
-  /** True strengths that a label allows. */
+  /**
+   * {@return true strengths that a label allows, a row}
+   *
+   * @param label strength on the label, % vol
+   * @param rule whose law
+   */
   @CellarFunction(
       summary = "Lowest and highest true strength of a mead with this strength on the label.",
       formula =
@@ -168,7 +179,14 @@ public final class Bottle {
     return LabelStrength.allowed(label, rule);
   }
 
-  /** US tax class. */
+  /**
+   * {@return US tax class, a text}
+   *
+   * @param abv true strength, % vol
+   * @param co2 carbon dioxide, g/L
+   * @param carbonation where the gas came from
+   * @param honeyAndWaterOnly 1 if made from nothing but honey and water, else 0
+   */
   @CellarFunction(
       summary = "US federal tax class of a mead, in words.",
       formula =
@@ -209,7 +227,12 @@ public final class Bottle {
     return TaxClass.of(abv, co2, carbonation, honeyAndWaterOnly);
   }
 
-  /** Sweetness word. */
+  /**
+   * {@return sweetness word, a text}
+   *
+   * @param sugar fermentable sugar left, not extract: ALCOHOL.SUGARLEFT, g/L
+   * @param acidity total acidity as tartaric acid; left out: not used, g/L
+   */
   @CellarFunction(
       summary =
           "Sweetness word of the EU's scale for still wine: dry, medium dry, medium or sweet.",
@@ -237,7 +260,13 @@ public final class Bottle {
     return SweetnessWord.of(sugar, acidity);
   }
 
-  /** Standard drinks. */
+  /**
+   * {@return standard drinks}
+   *
+   * @param bottleMl content of the bottle, mL
+   * @param abv strength, % vol
+   * @param rule whose drink
+   */
   @CellarFunction(
       summary = "Standard drinks in a bottle.",
       formula =
@@ -266,7 +295,15 @@ public final class Bottle {
     return abv / 100 * EthanolWater.PURE_ETHANOL_DENSITY_20 / 1000;
   }
 
-  /** Energy. */
+  /**
+   * {@return energy, kJ}
+   *
+   * @param amountMl amount of mead, 100 for a label, mL
+   * @param abv strength, % vol
+   * @param sugar sugar, g/L
+   * @param glycerol glycerol, g/L
+   * @param acid organic acids, g/L
+   */
   @CellarFunction(
       summary = "Energy of an amount of mead, by the EU's factors.",
       gives = Quantity.KILOJOULE,
@@ -311,7 +348,14 @@ public final class Bottle {
     return amountMl * (29 * ethanolGramsPerMl(abv) + perMl / 1000);
   }
 
-  /** Dissolved gas from pressure. */
+  /**
+   * {@return dissolved gas from pressure, g/L}
+   *
+   * @param gaugeKPa gauge pressure; 0 is an open vessel full of CO₂, kPa
+   * @param temperatureC temperature of the mead, °C
+   * @param abv strength, % vol
+   * @param sugar sugar, g/L
+   */
   @CellarFunction(
       summary = "Carbon dioxide dissolved in mead that stands under this pressure.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -338,7 +382,14 @@ public final class Bottle {
     return CarbonDioxide.dissolved(gaugeKPa, temperatureC, abv, sugar);
   }
 
-  /** Pressure from dissolved gas. */
+  /**
+   * {@return pressure from dissolved gas, kPa}
+   *
+   * @param co2 carbon dioxide dissolved, g/L
+   * @param temperatureC temperature of the mead, °C
+   * @param abv strength, % vol
+   * @param sugar sugar, g/L
+   */
   @CellarFunction(
       summary = "Pressure in a closed bottle of mead that holds this much carbon dioxide.",
       gives = Quantity.PRESSURE,
@@ -364,7 +415,13 @@ public final class Bottle {
     return CarbonDioxide.gaugeKPa(co2, temperatureC, abv, sugar);
   }
 
-  /** Priming sugar. */
+  /**
+   * {@return priming sugar, g}
+   *
+   * @param volumeL volume of mead, L
+   * @param rise carbon dioxide to add, g/L
+   * @param sugarPercent fermentable part of the sugar, counted as sucrose, %
+   */
   @CellarFunction(
       summary = "Sugar to add so that fermenting in the bottle raises the carbon dioxide by this.",
       gives = Quantity.GRAM,
@@ -405,7 +462,14 @@ public final class Bottle {
     return volumeL * rise / CarbonDioxide.FROM_SUCROSE / (sugarPercent / 100);
   }
 
-  /** Pressure of an accident. */
+  /**
+   * {@return pressure of an accident, kPa}
+   *
+   * @param sugar fermentable sugar left, not extract: ALCOHOL.SUGARLEFT, g/L
+   * @param abv strength, % vol
+   * @param co2 carbon dioxide already dissolved, g/L
+   * @param temperatureC warmest store, °C
+   */
   @CellarFunction(
       summary = "Pressure in the bottle if its sugar ferments again in a warm store.",
       gives = Quantity.PRESSURE,
@@ -451,7 +515,12 @@ public final class Bottle {
     return CarbonDioxide.gaugeKPa(dissolved, temperatureC, abv + sugar / 16.83, 0);
   }
 
-  /** Delle units. */
+  /**
+   * {@return delle units, Delle units}
+   *
+   * @param sugar fermentable sugar left, not extract: ALCOHOL.SUGARLEFT, g/L
+   * @param abv strength, % vol
+   */
   @CellarFunction(
       summary = "Delle units of a sweet mead: how far sugar and alcohol hold the yeast down.",
       gives = Quantity.DELLE,
@@ -473,7 +542,14 @@ public final class Bottle {
     return sugar / 10 + 4.5 * abv;
   }
 
-  /** Volume at another temperature. */
+  /**
+   * {@return volume at another temperature, L}
+   *
+   * @param volumeL volume at the first temperature, L
+   * @param fromC first temperature, °C
+   * @param toC second temperature, °C
+   * @param abv strength, % vol
+   */
   @CellarFunction(
       summary = "Volume of a mead after it has warmed or cooled.",
       gives = Quantity.VOLUME,

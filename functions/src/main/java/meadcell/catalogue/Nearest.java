@@ -7,7 +7,7 @@ import java.util.Optional;
 public final class Nearest {
   private Nearest() {}
 
-  /** The nearest name that differs in less than half of its letters, ignoring case. */
+  /** {@return the nearest name that differs in less than half of its letters, ignoring case} */
   public static Optional<String> to(String given, Iterable<String> known) {
     String best = null;
     int least = Integer.MAX_VALUE;

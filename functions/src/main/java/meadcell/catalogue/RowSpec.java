@@ -51,7 +51,7 @@ final class RowSpec {
     return new RowSpec(type, table);
   }
 
-  /** The canonical constructor of a record. */
+  /** {@return the canonical constructor of a record} */
   static MethodHandle constructorOf(Class<?> type) {
     Class<?>[] types =
         Arrays.stream(type.getRecordComponents())

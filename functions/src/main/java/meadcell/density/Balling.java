@@ -111,7 +111,7 @@ public final class Balling {
     return new Mead(ethanolMassFraction).result();
   }
 
-  /** The gravity of the must that fermented to this alcohol and gravity. */
+  /** {@return the gravity of the must that fermented to this alcohol and gravity} */
   public static double originalGravity(double abvFraction, double presentGravity) {
     double ethanol = abvFraction * EthanolWater.PURE_ETHANOL_DENSITY_20;
     double extract = Mixture.extract(presentGravity, abvFraction);

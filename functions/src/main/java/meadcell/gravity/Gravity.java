@@ -40,7 +40,14 @@ public final class Gravity {
 
   private Gravity() {}
 
-  /** What the hydrometer would read at its calibration temperature. */
+  /**
+   * {@return what the hydrometer would read at its calibration temperature, SG}
+   *
+   * @param reading specific gravity as read, SG
+   * @param temperatureC temperature of the sample, °C
+   * @param calibrationC temperature the hydrometer is made for, °C
+   * @param original original gravity, only once the batch ferments, SG
+   */
   @CellarFunction(
       summary =
           "Specific gravity that the same hydrometer would read at its calibration temperature.",
@@ -100,7 +107,11 @@ public final class Gravity {
     return Hydrometer.corrected(reading, temperatureC, calibrationC, original);
   }
 
-  /** Sucrose solution of the same specific gravity. */
+  /**
+   * {@return sucrose solution of the same specific gravity, °Bx}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Brix (g sucrose in 100 g) of a must of this specific gravity.",
       gives = Quantity.BRIX,
@@ -114,7 +125,11 @@ public final class Gravity {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
 
-  /** Specific gravity of a sucrose solution. */
+  /**
+   * {@return specific gravity of a sucrose solution, SG}
+   *
+   * @param brix degrees Brix at 20 °C, °Bx
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Brix.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -127,7 +142,11 @@ public final class Gravity {
     return Sucrose.specificGravity(brix / 100);
   }
 
-  /** Specific gravity from degrees Baumé. */
+  /**
+   * {@return specific gravity from degrees Baumé, SG}
+   *
+   * @param be degrees Baumé, modulus 145, at 20 °C, °Bé
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Baumé (heavier than water).",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -145,7 +164,11 @@ public final class Gravity {
     return BAUME_MODULUS / (BAUME_MODULUS - be);
   }
 
-  /** Degrees Baumé from specific gravity. */
+  /**
+   * {@return degrees Baumé from specific gravity, °Bé}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Baumé (heavier than water) of a must of this specific gravity.",
       gives = Quantity.BAUME,
@@ -159,7 +182,11 @@ public final class Gravity {
     return BAUME_MODULUS - BAUME_MODULUS / sg;
   }
 
-  /** Specific gravity from degrees Oechsle. */
+  /**
+   * {@return specific gravity from degrees Oechsle, SG}
+   *
+   * @param oe degrees Oechsle, °Oe
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Oechsle.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -172,7 +199,11 @@ public final class Gravity {
     return 1 + oe / Sucrose.WATER_20;
   }
 
-  /** Degrees Oechsle from specific gravity. */
+  /**
+   * {@return degrees Oechsle from specific gravity, °Oe}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Oechsle of a must of this specific gravity.",
       gives = Quantity.OECHSLE,
@@ -186,7 +217,12 @@ public final class Gravity {
     return (sg - 1) * Sucrose.WATER_20;
   }
 
-  /** Refractometer reading corrected to 20 °C. */
+  /**
+   * {@return refractometer reading corrected to 20 °C, °Bx}
+   *
+   * @param brix degrees Brix as read, °Bx
+   * @param temperatureC temperature of prism and sample, °C
+   */
   @CellarFunction(
       summary =
           "Degrees Brix that a refractometer without temperature compensation would show at 20 °C.",
@@ -212,7 +248,11 @@ public final class Gravity {
     return brix + Refractometer.correction(brix, temperatureC);
   }
 
-  /** Degrees Brix from refractive index. */
+  /**
+   * {@return degrees Brix from refractive index, °Bx}
+   *
+   * @param n refractive index at 20 °C and 589 nm, n
+   */
   @CellarFunction(
       summary = "Degrees Brix of a must of this refractive index.",
       gives = Quantity.BRIX,
@@ -231,7 +271,11 @@ public final class Gravity {
     return 100 * RefractiveIndex.sucroseMassFraction(n);
   }
 
-  /** Refractive index from degrees Brix. */
+  /**
+   * {@return refractive index from degrees Brix, n}
+   *
+   * @param brix degrees Brix at 20 °C, °Bx
+   */
   @CellarFunction(
       summary = "Refractive index at 20 °C and 589 nm of a must of these degrees Brix.",
       gives = Quantity.REFRACTIVE_INDEX,
@@ -244,7 +288,13 @@ public final class Gravity {
     return RefractiveIndex.sucrose(brix / 100);
   }
 
-  /** Density at a temperature. */
+  /**
+   * {@return density at a temperature, kg/L}
+   *
+   * @param sg specific gravity 20/20 °C, SG
+   * @param temperatureC temperature, °C
+   * @param abv alcohol; 0 for a must, % vol
+   */
   @CellarFunction(
       summary = "Density of a must or mead at a temperature.",
       gives = Quantity.DENSITY,
@@ -281,7 +331,11 @@ public final class Gravity {
     return Mixture.density(sg, abv / 100, temperatureC) / 1000;
   }
 
-  /** Sugar of an unfermented must. */
+  /**
+   * {@return sugar of an unfermented must, g/L}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Sugar of an unfermented must, all its extract counted as sucrose.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -295,7 +349,11 @@ public final class Gravity {
     return Sucrose.gramsPerLitre(sg);
   }
 
-  /** A gravity as a logbook has it. */
+  /**
+   * {@return a gravity as a logbook has it, SG}
+   *
+   * @param text the note
+   */
   @CellarFunction(
       summary =
           "Specific gravity from a note such as \"1.085\", \"1085\", \"20.5 Bx\" or \"11.2 Bé\".",

@@ -27,7 +27,7 @@ final class LogbookNote {
 
   /** The scales, each over what SG 0.98 to 1.2 is on it. */
   private enum Scale {
-    GRAVITY(0.98, 1.2, sg -> sg, "sg"),
+    GRAVITY(Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow(), sg -> sg, "sg"),
     BRIX(-5, 44, Gravity::fromBrix, "bx", "brix", "plato"),
     BAUME(-2.9, 24.1, Gravity::fromBaume, "be", "baume"),
     OECHSLE(-19, 199, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
@@ -37,7 +37,11 @@ final class LogbookNote {
     private final List<String> words;
 
     Scale(double least, double most, DoubleUnaryOperator toGravity, String... words) {
-      this.range = Range.between(least, most);
+      this(Range.between(least, most), toGravity, words);
+    }
+
+    Scale(Range range, DoubleUnaryOperator toGravity, String... words) {
+      this.range = range;
       this.toGravity = toGravity;
       this.words = List.of(words);
     }

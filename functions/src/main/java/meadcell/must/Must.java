@@ -85,7 +85,11 @@ public final class Must {
 
   private Must() {}
 
-  /** Gravity of a recipe. */
+  /**
+   * {@return gravity of a recipe, SG}
+   *
+   * @param recipe A row for each ingredient
+   */
   @CellarFunction(
       summary = "Specific gravity of a must by its recipe.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -99,7 +103,11 @@ public final class Must {
     return new Recipe(recipe).liquid().gravity();
   }
 
-  /** Volume of a recipe. */
+  /**
+   * {@return volume of a recipe, L}
+   *
+   * @param recipe A row for each ingredient
+   */
   @CellarFunction(
       summary = "Volume of a must by its recipe, at 20 °C and without the pulp of fruit.",
       gives = Quantity.VOLUME,
@@ -111,7 +119,11 @@ public final class Must {
     return new Recipe(recipe).liquid().volumeL();
   }
 
-  /** Fermentable sugar of a recipe. */
+  /**
+   * {@return fermentable sugar of a recipe, kg}
+   *
+   * @param recipe A row for each ingredient
+   */
   @CellarFunction(
       summary = "Fermentable sugar of a must by its recipe.",
       gives = Quantity.MASS,
@@ -128,7 +140,7 @@ public final class Must {
     return new Recipe(recipe).sugarKg();
   }
 
-  /** The table of fruits. */
+  /** {@return the table of fruits, a row} */
   @CellarFunction(
       summary =
           "The table of fruits: name, USDA number, g of water, sugars and fibre in 100 g of flesh, %"
@@ -158,7 +170,14 @@ public final class Must {
     return value.isPresent() ? (Object) value.getAsDouble() : "";
   }
 
-  /** Sugar of a fruit. */
+  /**
+   * {@return sugar of a fruit, kg}
+   *
+   * @param fruit name of the fruit; MUST.FRUITS lists them
+   * @param massKg fruit, kg
+   * @param whole 1 if weighed with stones, stems or peel, which are taken off; 0 if prepared
+   * @param sugarsPercent sugars you know of, of the edible part, %
+   */
   @CellarFunction(
       summary = "Fermentable sugar in fruit.",
       gives = Quantity.MASS,
@@ -183,7 +202,14 @@ public final class Must {
     return found.sugarKg(edibleKg(found, massKg, whole), sugarsPercent);
   }
 
-  /** Juice of a fruit. */
+  /**
+   * {@return juice of a fruit, L}
+   *
+   * @param fruit name of the fruit; MUST.FRUITS lists them
+   * @param massKg fruit, kg
+   * @param whole 1 if weighed with stones, stems or peel, which are taken off; 0 if prepared
+   * @param brix °Brix of the juice as measured, °Bx
+   */
   @CellarFunction(
       summary = "Juice that fruit gives to a must.",
       gives = Quantity.VOLUME,
@@ -210,7 +236,15 @@ public final class Must {
     return new Juice(kg, kg * fruit.brix(brix) / 100);
   }
 
-  /** Gravity after fruit. */
+  /**
+   * {@return gravity after fruit, SG}
+   *
+   * @param volumeL must before the fruit, L
+   * @param gravity its gravity, SG
+   * @param fruit name of the fruit; MUST.FRUITS lists them
+   * @param massKg whole fruit, kg
+   * @param brix °Brix of the juice as measured, °Bx
+   */
   @CellarFunction(
       summary = "Specific gravity of a must or mead once the juice of whole fruit has mixed in.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -244,7 +278,13 @@ public final class Must {
     return Juice.of(volumeL, gravity).plus(juice(found, found.edibleKg(massKg), brix)).gravity();
   }
 
-  /** Water for a lower gravity. */
+  /**
+   * {@return water for a lower gravity, L}
+   *
+   * @param volumeL must, L
+   * @param gravity its gravity, SG
+   * @param target gravity wanted, SG
+   */
   @CellarFunction(
       summary = "Water to add to a must to bring it down to a target gravity.",
       gives = Quantity.VOLUME,
@@ -283,7 +323,13 @@ public final class Must {
     return waterKg / (Water.density(20) / 1000);
   }
 
-  /** Temperature of a mix. */
+  /**
+   * {@return temperature of a mix, °C}
+   *
+   * @param ingredients names, as in a recipe
+   * @param massesKg their masses, kg
+   * @param temperaturesC their temperatures, °C
+   */
   @CellarFunction(
       summary = "Temperature of a must right after mixing its ingredients.",
       gives = Quantity.TEMPERATURE,
@@ -333,7 +379,13 @@ public final class Must {
     }
   }
 
-  /** Nitrogen to add. */
+  /**
+   * {@return nitrogen to add, mg/L}
+   *
+   * @param gravity gravity of the must, SG
+   * @param demand what the yeast asks for
+   * @param present assimilable nitrogen that is there, mg/L
+   */
   @CellarFunction(
       summary = "Yeast assimilable nitrogen that a must still needs.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -386,7 +438,14 @@ public final class Must {
       @Gives(value = "ammonium phosphate", is = Quantity.GRAM) double phosphate,
       @Gives(value = "organic nutrient", is = Quantity.GRAM) double organic) {}
 
-  /** Nutrients for that nitrogen. */
+  /**
+   * {@return nutrients for that nitrogen, a row}
+   *
+   * @param volumeL must, L
+   * @param nitrogen nitrogen to add, as MUST.NITROGEN gives it, mg/L
+   * @param organicPercent nitrogen in the organic nutrient, from its label, %
+   * @param rule whose limit
+   */
   @CellarFunction(
       summary =
           "Nutrients for that much nitrogen: ammonium phosphate up to the legal maximum, organic"
@@ -429,7 +488,14 @@ public final class Must {
     return new Nutrient(volumeL * phosphate, volumeL * rest / (organicPercent / 100));
   }
 
-  /** When to feed. */
+  /**
+   * {@return when to feed, a row}
+   *
+   * @param volumeL must, L
+   * @param nitrogen nitrogen to add in all, as MUST.NITROGEN gives it, mg/L
+   * @param original gravity of the must before fermentation, SG
+   * @param parts how many parts, a whole number
+   */
   @CellarFunction(
       summary =
           "When to feed nitrogen: for each part the gravity at which to give it, mg N/L of it, and g N"
@@ -498,7 +564,13 @@ public final class Must {
     }
   }
 
-  /** An acidity in terms of another acid. */
+  /**
+   * {@return an acidity in terms of another acid, g/L}
+   *
+   * @param amount acidity, g/L
+   * @param from the acid it is stated as
+   * @param to the acid to state it as
+   */
   @CellarFunction(
       summary = "An acidity stated as one acid, restated as another.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -514,7 +586,14 @@ public final class Must {
     return amount * to.gramsPerProton / from.gramsPerProton;
   }
 
-  /** Acid to add. */
+  /**
+   * {@return acid to add, g}
+   *
+   * @param volumeL must or mead, L
+   * @param present titratable acidity now, as tartaric, g/L
+   * @param target titratable acidity wanted, as tartaric, g/L
+   * @param acid the acid to add
+   */
   @CellarFunction(
       summary = "Acid to add to raise the titratable acidity to a target.",
       gives = Quantity.GRAM,
@@ -563,7 +642,13 @@ public final class Must {
     }
   }
 
-  /** Carbonate to lower acidity. */
+  /**
+   * {@return carbonate to lower acidity, g}
+   *
+   * @param volumeL must or mead, L
+   * @param drop titratable acidity to take away, as tartaric, g/L
+   * @param salt the salt to add
+   */
   @CellarFunction(
       summary = "Carbonate salt that takes a given acidity away.",
       gives = Quantity.GRAM,
@@ -595,7 +680,13 @@ public final class Must {
     return volumeL * drop * salt.gramsPerProton / Acid.TARTARIC.gramsPerProton;
   }
 
-  /** Dry yeast. */
+  /**
+   * {@return dry yeast, g}
+   *
+   * @param volumeL must, L
+   * @param gravity gravity of the must, SG
+   * @param dose dry yeast for a litre, g/L
+   */
   @CellarFunction(
       summary = "Dry yeast for a must.",
       gives = Quantity.GRAM,

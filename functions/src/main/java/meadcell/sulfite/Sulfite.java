@@ -104,7 +104,15 @@ public final class Sulfite {
     }
   }
 
-  /** The part of free SO₂ that works. */
+  /**
+   * {@return the part of free SO₂ that works, mg/L}
+   *
+   * @param free free SO₂, mg/L
+   * @param ph pH of the mead, pH
+   * @param method dissociation constant
+   * @param abv alcohol, for method oiv, % vol
+   * @param temperatureC temperature of the mead, for method oiv, °C
+   */
   @CellarFunction(
       summary = "Molecular SO₂, the part of free SO₂ that holds microbes down.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -123,7 +131,15 @@ public final class Sulfite {
     return free / freePerMolecular(ph, method, abv, temperatureC);
   }
 
-  /** Free SO₂ for a molecular target. */
+  /**
+   * {@return free SO₂ for a molecular target, mg/L}
+   *
+   * @param molecular molecular SO₂ wanted, mg/L
+   * @param ph pH of the mead, pH
+   * @param method dissociation constant
+   * @param abv alcohol, for method oiv, % vol
+   * @param temperatureC temperature of the mead, for method oiv, °C
+   */
   @CellarFunction(
       summary = "Free SO₂ needed for so much molecular SO₂.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -165,7 +181,14 @@ public final class Sulfite {
     return new Refusal(SulfiteReason.NEEDED_BY_OIV).about(argument);
   }
 
-  /** Salt for a rise of free SO₂. */
+  /**
+   * {@return salt for a rise of free SO₂, g}
+   *
+   * @param volumeL mead to treat, L
+   * @param rise rise of free SO₂ wanted, mg/L
+   * @param so2Percent SO₂ in the salt; sodium metabisulfite 67.4, %
+   * @param boundPercent share of the SO₂ added that soon binds, %
+   */
   @CellarFunction(
       summary = "Metabisulfite for a rise of free SO₂.",
       gives = Quantity.GRAM,
@@ -193,7 +216,14 @@ public final class Sulfite {
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
 
-  /** Stock solution for a rise of free SO₂. */
+  /**
+   * {@return stock solution for a rise of free SO₂, mL}
+   *
+   * @param volumeL mead to treat, L
+   * @param rise rise of free SO₂ wanted, mg/L
+   * @param strength salt in 100 mL of solution, g
+   * @param boundPercent share of the SO₂ added that soon binds, %
+   */
   @CellarFunction(
       summary = "Stock solution of potassium metabisulfite for a rise of free SO₂.",
       gives = Quantity.MILLILITRE,
@@ -219,7 +249,13 @@ public final class Sulfite {
     return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
   }
 
-  /** When free SO₂ runs out. */
+  /**
+   * {@return when free SO₂ runs out, day number}
+   *
+   * @param days day of each reading, day number
+   * @param free free SO₂ on that day, mg/L
+   * @param limit free SO₂ to act at, mg/L
+   */
   @CellarFunction(
       summary = "Day on which free SO₂ will have fallen to a limit, from one's own readings.",
       gives = Quantity.DATE,
@@ -250,7 +286,13 @@ public final class Sulfite {
     return new Decline(days, free).dayWhen(limit);
   }
 
-  /** Potassium sorbate. */
+  /**
+   * {@return potassium sorbate, g}
+   *
+   * @param volumeL mead to treat, L
+   * @param sorbicAcid sorbic acid wanted, mg/L
+   * @param rule whose law
+   */
   @CellarFunction(
       summary = "Potassium sorbate for so much sorbic acid, within the law's limit.",
       gives = Quantity.GRAM,

@@ -1,10 +1,10 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import meadcell.property.Between;
+import meadcell.property.Property;
 
 /** Oxygen in headspace and liquid. */
 class AirTest {
@@ -33,8 +33,7 @@ class AirTest {
 
   @Property
   void oxygenAddsUpOverTime(
-      @Between(min = 1, max = 400) double days,
-      @Between(min = 1, max = 40) double rate) {
+      @Between(min = 1, max = 400) double days, @Between(min = 1, max = 40) double rate) {
     assertEquals(
         AirContact.oxygen(days + 365.25, rate), AirContact.oxygen(days, rate) + rate, 1e-9 * rate);
   }

@@ -1,7 +1,5 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +8,8 @@ import java.util.Arrays;
 import java.util.Random;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 /** Wood going into the mead. */
@@ -18,8 +18,7 @@ class ExtractionTest {
 
   @Property
   void exactNotesGiveBackLimitAndHalfTime(
-      @Between(min = 0.1, max = 1000) double limit,
-      @Between(min = 5, max = 600) double halfTime) {
+      @Between(min = 0.1, max = 1000) double limit, @Between(min = 5, max = 600) double halfTime) {
     double[] notes =
         Arrays.stream(DAYS)
             .map(day -> limit / 100 * WoodContact.extraction(day, halfTime, 1, 50))

@@ -1,12 +1,12 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -84,8 +84,7 @@ class NailHoleTest {
 
   @Property
   void thePushIsWhatMakesAHeldBackHoleRun(
-      @Between(min = 5, max = 90) double depthCm,
-      @Between(min = 0.1, max = 15) double vacuum) {
+      @Between(min = 5, max = 90) double depthCm, @Between(min = 0.1, max = 15) double vacuum) {
     double push = Sampling.push(depthCm, 1.02, vacuum);
     if (push > 0) {
       assertThrows(Refusal.class, () -> Sampling.sampleFlow(2.778, depthCm, 1.02, vacuum, 0.7));

@@ -1,6 +1,5 @@
 package meadcell.blend;
 
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -17,6 +16,7 @@ import java.util.TreeMap;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class LineageTest {

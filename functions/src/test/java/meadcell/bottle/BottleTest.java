@@ -1,7 +1,5 @@
 package meadcell.bottle;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +10,8 @@ import meadcell.bottle.Bottle.LabelRange;
 import meadcell.bottle.Bottle.Rule;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class BottleTest {
@@ -104,8 +104,7 @@ class BottleTest {
 
   @Property
   void energyAddsUp(
-      @Between(max = 25, decimals = 1) double abv,
-      @Between(max = 300, decimals = 1) double sugar) {
+      @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
     double apart = Bottle.energy(100, abv, 0, 0, 0) + Bottle.energy(100, 0, sugar, 0, 0);
     assertEquals(apart, Bottle.energy(100, abv, sugar, 0, 0), 1e-9);
     assertEquals(3 * apart, Bottle.energy(300, abv, sugar, 0, 0), 1e-9);

@@ -37,7 +37,9 @@ class MixtureTest {
       @Between(min = 0, max = 0.3) double abv,
       @Between(min = 0, max = 40) double temperatureC) {
     double density = Mixture.density(gravity, abv, temperatureC);
-    assertEquals(gravity, Mixture.gravityFromDensity(density, abv, temperatureC), 5e-15);
+    double extract = Mixture.extractMassFraction(density, abv, temperatureC);
+    double back = Sucrose.specificGravity(extract) + EthanolWater.gravity20(abv) - 1;
+    assertEquals(gravity, back, 5e-15);
   }
 
   @Property

@@ -1,7 +1,5 @@
 package meadcell.must;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +11,8 @@ import meadcell.catalogue.Tables;
 import meadcell.cellar.Cellar;
 import meadcell.ferment.Ferment;
 import meadcell.honey.Honey;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class MustTest {
@@ -41,8 +41,7 @@ class MustTest {
 
   @Property
   void mixingEqualPartsChangesNothing(
-      @Between(min = 1, max = 40) double honey,
-      @Between(min = 1, max = 50) double fruit) {
+      @Between(min = 1, max = 40) double honey, @Between(min = 1, max = 50) double fruit) {
     Rows<RecipeRow> once = recipe(row("honey", honey), row("water", 80.0), row("plum", fruit));
     Rows<RecipeRow> twice =
         recipe(
@@ -59,8 +58,7 @@ class MustTest {
 
   @Property
   void fruitInTheRecipeOrAfterwardsIsTheSame(
-      @Between(min = 5, max = 40) double honey,
-      @Between(min = 1, max = 50) double fruit) {
+      @Between(min = 5, max = 40) double honey, @Between(min = 1, max = 50) double fruit) {
     Rows<RecipeRow> without = recipe(row("honey", honey, null), row("water", 80.0, null));
     Rows<RecipeRow> with =
         recipe(row("honey", honey, null), row("water", 80.0, null), row("pear", fruit, 13.0));
@@ -112,8 +110,7 @@ class MustTest {
   }
 
   @Property
-  void feedingEndsAtTheThirdBreak(
-      @Between(min = 1.05, max = 1.2) double original) {
+  void feedingEndsAtTheThirdBreak(@Between(min = 1.05, max = 1.2) double original) {
     Object[][] rows = Must.feeding(100, 240, original, 4);
     double before = 2;
     double sum = 0;

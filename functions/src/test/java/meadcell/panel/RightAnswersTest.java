@@ -1,7 +1,5 @@
 package meadcell.panel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.panel.Panel.Protocol;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,8 +30,7 @@ class RightAnswersTest {
 
   @Property
   void twoSidesAreThoseOfAnotherLibrary(
-      @Between(min = 2, max = 300) int tasters,
-      @Between(max = 1, decimals = 2) double where) {
+      @Between(min = 2, max = 300) int tasters, @Between(max = 1, decimals = 2) double where) {
     int chosen = (int) Math.rint(where * tasters);
     BinomialDistribution referee = BinomialDistribution.of(tasters, 0.5);
     double less = referee.cumulativeProbability(chosen);
@@ -42,8 +41,7 @@ class RightAnswersTest {
 
   @Property
   void whatIsNeededIsTheFirstThatShowsADifference(
-      @Between(min = 12, max = 1000) int tasters,
-      @Between(min = 0.0005, max = 0.5) double alpha) {
+      @Between(min = 12, max = 1000) int tasters, @Between(min = 0.0005, max = 0.5) double alpha) {
     int triangle = Panel.triangleNeeded(tasters, alpha);
     assertTrue(Panel.triangle(tasters, triangle) <= alpha * (1 + 1e-12));
     assertTrue(Panel.triangle(tasters, triangle - 1) > alpha);

@@ -58,7 +58,17 @@ public final class Report {
 
   private final List<Change> changes = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final Notes notes;
   private int unchanged;
+
+  public Report() {
+    this(new Notes());
+  }
+
+  /** A report that goes on with another's notes. */
+  public Report(Notes notes) {
+    this.notes = notes;
+  }
 
   public void changed(Change change) {
     changes.add(change);
@@ -74,6 +84,16 @@ public final class Report {
 
   public void remark(Remark remark) {
     remarks.add(remark);
+  }
+
+  /** The notes put at cells and taken away. */
+  public Notes notes() {
+    return notes;
+  }
+
+  /** Whether the workbook now differs from what it was. */
+  public boolean isChanged() {
+    return !changes.isEmpty() || notes.areChanged();
   }
 
   public List<Change> changes() {

@@ -1,10 +1,10 @@
-package meadcell.batch.fill;
+package meadcell.batch.report;
 
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 
-/** The notes that filling leaves at cells. */
-final class Notes {
+/** The notes that the tool leaves at cells. */
+public final class Notes {
   private static final String AUTHOR = "Meadcell";
 
   private boolean changed;
@@ -14,7 +14,7 @@ final class Notes {
   }
 
   /** Puts a note, but never over a person's. */
-  void mark(BookSheet sheet, Place place, String text) {
+  public void mark(BookSheet sheet, Place place, String text) {
     BookSheet.Note note = new BookSheet.Note(AUTHOR, text);
     var before = sheet.note(place);
     if (before.isEmpty() || before.get().author().equals(AUTHOR) && !before.get().equals(note)) {
@@ -24,7 +24,7 @@ final class Notes {
   }
 
   /** Removes a note of ours. */
-  void unmark(BookSheet sheet, Place place) {
+  public void unmark(BookSheet sheet, Place place) {
     if (sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
       sheet.removeNote(place);
       changed = true;
