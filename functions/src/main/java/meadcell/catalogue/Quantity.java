@@ -104,7 +104,7 @@ public enum Quantity {
    */
   public Optional<Range> plausible() {
     // a lighter or heavier number is a gravity on another scale (common practice, no source)
-    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.2)) : Optional.empty();
+    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.3)) : Optional.empty();
   }
 
   /** {@return the value in the metric unit} */
