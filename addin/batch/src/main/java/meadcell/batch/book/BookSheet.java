@@ -63,6 +63,11 @@ public interface BookSheet {
   /** Gives a column that has no width of its own one that holds so many characters. */
   void widen(int column, int characters);
 
+  /** Whether notes can be put at its cells without harm to anything else. */
+  default boolean canHoldNotes() {
+    return true;
+  }
+
   Optional<Note> note(Place place);
 
   void putNote(Place place, Note note);

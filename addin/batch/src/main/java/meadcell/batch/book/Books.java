@@ -13,7 +13,6 @@ import meadcell.batch.book.xlsx.XlsxBook;
 import meadcell.batch.book.zip.PackageParts;
 import meadcell.batch.calculation.PoiFunctions;
 import org.apache.poi.EncryptedDocumentException;
-import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.FileMagic;
@@ -67,7 +66,7 @@ public final class Books {
           throw new EncryptedDocumentException(ENCRYPTED);
         }
         if (name.endsWith(".xls")) {
-          return new XlsBook(new HSSFWorkbook(root, true), functions);
+          return new XlsBook(root, functions);
         }
       }
     } catch (EncryptedDocumentException e) {
@@ -89,7 +88,9 @@ public final class Books {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
       boolean reader = isReader(cause.getClass().getName()) || isReader(thrower(cause));
       boolean unreadable =
-          cause instanceof NumberFormatException || cause instanceof DateTimeException;
+          cause instanceof NumberFormatException
+              || cause instanceof DateTimeException
+              || cause instanceof IOException;
       if (reader || unreadable) {
         return damaged(cause);
       }

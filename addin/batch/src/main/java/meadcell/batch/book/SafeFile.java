@@ -2,7 +2,6 @@ package meadcell.batch.book;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
-import java.io.CharConversionException;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,11 +14,9 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.parsers.SAXParserFactory;
+import meadcell.batch.book.zip.Sax;
 import org.apache.commons.io.input.CloseShieldInputStream;
 import org.xml.sax.SAXException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Puts a finished file in place, so that at every moment there is either the old file or the new
@@ -99,21 +96,18 @@ public final class SafeFile {
     }
     try (ZipInputStream zip =
         new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
-      var parser = SAXParserFactory.newDefaultInstance().newSAXParser();
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          parser.parse(CloseShieldInputStream.wrap(zip), new DefaultHandler());
+          Sax.requireWellFormed(CloseShieldInputStream.wrap(zip));
         }
         zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
       }
-    } catch (SAXException | ZipException | CharConversionException e) {
+    } catch (SAXException | ZipException e) {
       throw new FileRefused(
           "The result cannot be read back and was not stored: "
               + e.getMessage()
               + "; the workbook may be damaged where no cell shows it.",
           e);
-    } catch (ParserConfigurationException e) {
-      throw new IllegalStateException(e);
     }
   }
 }

@@ -116,7 +116,7 @@ public final class OfficeResults {
     }
   }
 
-  private static byte[] bytes(Book book) throws IOException {
+  private static byte[] bytes(Book book) throws IOException, FileRefused {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     book.write(bytes);
     return bytes.toByteArray();

@@ -238,11 +238,14 @@ public final class OdsBook implements Book {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    parts.replace(CONTENT, serialized(content));
+    Map<String, PackageParts.Content> changed = new HashMap<>();
+    byte[] cells = serialized(content);
+    changed.put(CONTENT, target -> target.write(cells));
     if (metaChanged) {
-      parts.replace(META_XML, serialized(meta));
+      byte[] marks = serialized(meta);
+      changed.put(META_XML, target -> target.write(marks));
     }
-    parts.write(out);
+    parts.write(changed, out);
   }
 
   private static byte[] serialized(Document document) throws IOException {

@@ -1,38 +1,122 @@
 package meadcell.batch.book.xls;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.poi.PoiBook;
-import meadcell.batch.book.poi.PoiSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.calculation.PoiCalculation;
 import meadcell.batch.calculation.PoiFunctions;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
+import org.apache.poi.hssf.model.InternalWorkbook;
+import org.apache.poi.hssf.record.BoundSheetRecord;
+import org.apache.poi.hssf.record.CountryRecord;
+import org.apache.poi.hssf.record.SSTRecord;
+import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.ss.usermodel.DateUtil;
 
-/** An old binary workbook, {@code .xls}. */
-public final class XlsBook extends PoiBook<HSSFWorkbook> {
-  public XlsBook(HSSFWorkbook workbook, PoiFunctions functions) {
-    super(workbook);
+/**
+ * An old binary workbook, {@code .xls}, read and written by POI. What POI wrote is compared, record
+ * by record, with what was there.
+ */
+public final class XlsBook implements Book {
+  private record StyleKey(int style, String format) {}
+
+  /** The format's first cell style after its 15 built-in parents. */
+  static final int PLAIN_STYLE = 15;
+
+  /** POI makes no more than 4,030, the most that Excel reads. */
+  private static final int MOST_STYLES = 4_000;
+
+  final HSSFWorkbook workbook;
+  private final List<Biff.Entry> original;
+  private final List<XlsSheet> sheets = new ArrayList<>();
+  private final Map<StyleKey, Integer> styles = new HashMap<>();
+  private final Map<Integer, CellContent.Look> looks = new HashMap<>();
+
+  public XlsBook(DirectoryNode root, PoiFunctions functions) throws IOException {
+    original = Biff.records(root);
+    DirectoryNode read = root;
+    if (LinkTables.isMissing(original)) {
+      ByteArrayOutputStream copy = new ByteArrayOutputStream();
+      root.getFileSystem().writeFilesystem(copy);
+      read = Biff.root(copy.toByteArray());
+      Biff.replace(read, LinkTables.added(original));
+    }
+    workbook = new HSSFWorkbook(read, true);
     workbook.addToolPack(functions); // names of add-in functions are part of this format
-    workbook.forEach(sheet -> sheets.add(new PoiSheet(this, sheet)));
+    List<XlsParts> parts = XlsParts.of(original);
+    if (parts.size() != workbook.getNumberOfSheets() + 1) {
+      throw new IOException("it has more or fewer sheets than it says");
+    }
+    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+      sheets.add(new XlsSheet(this, workbook.getSheetAt(i), parts.get(i + 1)));
+    }
+  }
+
+  @Override
+  public List<? extends BookSheet> sheets() {
+    return sheets;
   }
 
   @Override
   public BookSheet addSheet(String name) {
-    BookSheet sheet = new PoiSheet(this, workbook.createSheet(name));
+    XlsSheet sheet = new XlsSheet(this, workbook.createSheet(name), null);
     sheets.add(sheet);
     return sheet;
   }
 
   @Override
-  protected int plainStyle() {
-    return 15; // the format's first cell style after its 15 built-in parents
+  public Calculation calculation(PoiFunctions functions, Live live) {
+    return new PoiCalculation(sheets, workbook, functions, live);
   }
+
+  // ---- styles -----------------------------------------------------------------------------
+
+  CellContent.Look look(int style) {
+    return looks.computeIfAbsent(style, index -> look(workbook.getCellStyleAt(index)));
+  }
+
+  private static CellContent.Look look(HSSFCellStyle style) {
+    String format = style == null ? null : style.getDataFormatString();
+    if (format == null) {
+      return CellContent.Look.PLAIN;
+    }
+    return DateUtil.isADateFormat(style.getDataFormat(), format)
+        ? CellContent.Look.DATE
+        : format.contains("%") ? CellContent.Look.PERCENT : CellContent.Look.PLAIN;
+  }
+
+  /** One new style for each pair of a style and a format, never one for each cell. */
+  int style(int like, String format) {
+    return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);
+  }
+
+  private int createStyle(StyleKey key) {
+    HSSFCellStyle from = workbook.getCellStyleAt(key.style);
+    if (from == null
+        || key.format.isEmpty()
+        || key.format.equals(from.getDataFormatString())
+        || workbook.getNumCellStyles() >= MOST_STYLES) {
+      return key.style;
+    }
+    HSSFCellStyle style = workbook.createCellStyle();
+    style.cloneStyleFrom(from);
+    style.setDataFormat(workbook.createDataFormat().getFormat(key.format));
+    return style.getIndex();
+  }
+
+  // ---- properties -------------------------------------------------------------------------
 
   private CustomProperties properties() {
     workbook.createInformationProperties();
@@ -61,11 +145,46 @@ public final class XlsBook extends PoiBook<HSSFWorkbook> {
     return List.of();
   }
 
+  // ---- notes ------------------------------------------------------------------------------
+
+  /**
+   * Makes the list of drawings where there is none, which POI would put behind the country that not
+   * every program writes, or else in front of everything.
+   */
+  void prepareDrawings() {
+    InternalWorkbook records = workbook.getInternalWorkbook();
+    records.findDrawingGroup();
+    boolean hasCountry = records.findFirstRecordBySid(CountryRecord.sid) != null;
+    if (records.getDrawingManager() != null || hasCountry) {
+      return;
+    }
+    CountryRecord mark = new CountryRecord();
+    int texts = records.findFirstRecordLocBySid(SSTRecord.sid);
+    int place = texts < 0 ? lastSheet(records) + 1 : texts;
+    records.getWorkbookRecordList().add(place, mark);
+    records.createDrawingGroup();
+    records.getWorkbookRecordList().remove(mark);
+  }
+
+  private static int lastSheet(InternalWorkbook records) {
+    int last = 0;
+    for (int i = 0; i < records.getNumRecords(); i++) {
+      last = records.getRecords().get(i) instanceof BoundSheetRecord ? i : last;
+    }
+    return last;
+  }
+
   @Override
-  public void write(OutputStream out) throws IOException {
+  public void write(OutputStream out) throws IOException, FileRefused {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     workbook.write(written);
-    new HSSFWorkbook(new ByteArrayInputStream(written.toByteArray())).close(); // it reads back
+    List<Biff.Entry> after = Biff.records(Biff.root(written.toByteArray()));
+    new XlsComparison(original, after, sheets).requireNoLoss();
     written.writeTo(out);
+  }
+
+  @Override
+  public void close() throws IOException {
+    workbook.close();
   }
 }

@@ -3,7 +3,7 @@ package meadcell.batch.book.xlsx;
 import java.nio.charset.StandardCharsets;
 
 /** The tags of a well-formed XML part in UTF-8, and where their bytes are. */
-public final class TagScanner {
+final class TagScanner {
   private final byte[] xml;
   private int next;
   private int start;
@@ -11,12 +11,12 @@ public final class TagScanner {
   private int nameStart;
   private int nameEnd;
 
-  public TagScanner(byte[] xml) {
+  TagScanner(byte[] xml) {
     this.xml = xml;
   }
 
   /** Moves to the next tag; false where there is none. */
-  public boolean next() {
+  boolean next() {
     for (start = find('<', next); start < xml.length; start = find('<', next)) {
       byte kind = xml[start + 1];
       if (kind == '?') {
@@ -79,36 +79,36 @@ public final class TagScanner {
     return true;
   }
 
-  public int start() {
+  int start() {
     return start;
   }
 
-  public int end() {
+  int end() {
     return end;
   }
 
   /** The tag's name without its prefix. */
-  public boolean is(String name) {
+  boolean is(String name) {
     return nameEnd - nameStart == name.length() && startsWith(name, nameStart);
   }
 
   /** The prefix with its colon, or nothing. */
-  public String prefix() {
+  String prefix() {
     int first = start + (isEnd() ? 2 : 1);
     return new String(xml, first, nameStart - first, StandardCharsets.UTF_8);
   }
 
-  public boolean isEnd() {
+  boolean isEnd() {
     return xml[start + 1] == '/';
   }
 
   /** Whether it is a start and an end in one. */
-  public boolean isEmpty() {
+  boolean isEmpty() {
     return xml[end - 2] == '/';
   }
 
   /** The value of an attribute as it is written, or null. */
-  public String attribute(String name) {
+  String attribute(String name) {
     int at = nameEnd;
     while (true) {
       while (xml[at] <= ' ') {

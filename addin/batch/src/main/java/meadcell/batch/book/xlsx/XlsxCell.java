@@ -5,6 +5,9 @@ final class XlsxCell {
   /** The shared formula that none is part of. */
   static final int NOT_SHARED = -1;
 
+  /** The style of a cell to which nobody gave one. */
+  static final int PLAIN_STYLE = 0;
+
   int style;
   Object value;
   String formula;

@@ -4,14 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import meadcell.batch.book.xlsx.TagScanner;
-import meadcell.batch.book.xlsx.XlsxSheetXml;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -29,36 +25,28 @@ public final class PackageParts {
       "The file unpacks to far more than its size, as one made to do harm would; if you know where"
           + " it comes from, --trust-large-files reads it.";
 
-  private static final String CONTENT_TYPES = "[Content_Types].xml";
   private static final int LARGEST_PART = 1 << 29;
 
   /** Smaller parts may be packed as tightly as they like. */
   private static final int HARMLESS_SIZE = 1 << 20;
 
+  /** 1980, the first moment a zip entry can bear: new parts have no time of their own. */
+  private static final long NO_TIME = 315532800000L;
+
   private final ZipFile zip;
   private final Map<String, ZipArchiveEntry> entries =
       new TreeMap<>(String.CASE_INSENSITIVE_ORDER); // as the format has it
-  private final Map<String, byte[]> replaced = new HashMap<>();
 
   public PackageParts(byte[] bytes) throws IOException {
-    zip = open(bytes);
+    zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
     Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
-  }
-
-  public static ZipFile open(byte[] bytes) throws IOException {
-    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
-  }
-
-  /** The parts whose content type ends so. */
-  public List<String> ofType(String contentTypeEnd) throws IOException {
-    List<String> found = new ArrayList<>();
-    TagScanner tags = new TagScanner(XlsxSheetXml.inUtf8(read(CONTENT_TYPES)));
-    while (tags.next()) {
-      if (tags.is("Override") && tags.attribute("ContentType").endsWith(contentTypeEnd)) {
-        found.add(tags.attribute("PartName").substring(1));
-      }
+    if (entries.size() > ZipSecureFile.getMaxFileCount()) {
+      throw new IOException(TOO_LARGE);
     }
-    return found;
+  }
+
+  public Set<String> names() {
+    return Collections.unmodifiableSet(entries.keySet());
   }
 
   public boolean has(String part) {
@@ -87,29 +75,39 @@ public final class PackageParts {
     return has(part) ? new String(read(part), StandardCharsets.UTF_8) : "";
   }
 
-  public void replace(String part, byte[] bytes) {
-    replaced.put(entries.get(part).getName(), bytes);
-  }
-
-  public void write(OutputStream out) throws IOException {
+  /**
+   * Writes the package.
+   *
+   * @param changed new content of parts, or null for one that goes; parts that are not there yet
+   *     come last
+   */
+  public void write(Map<String, Content> changed, OutputStream out) throws IOException {
+    Map<String, Content> pending = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    pending.putAll(changed);
     try (ZipArchiveOutputStream target = new ZipArchiveOutputStream(out)) {
       for (ZipArchiveEntry entry : Collections.list(zip.getEntriesInPhysicalOrder())) {
-        byte[] bytes = replaced.get(entry.getName());
-        if (bytes == null) {
+        if (!pending.containsKey(entry.getName())) {
           target.addRawArchiveEntry(entry, zip.getRawInputStream(entry));
-        } else {
-          put(target, entry, stream -> stream.write(bytes));
+          continue;
+        }
+        Content content = pending.remove(entry.getName());
+        if (content != null) {
+          put(target, entry.getName(), entry.getTime(), content);
+        }
+      }
+      for (Map.Entry<String, Content> part : pending.entrySet()) {
+        if (part.getValue() != null) {
+          put(target, part.getKey(), NO_TIME, part.getValue());
         }
       }
     }
   }
 
-  /** Writes new content under an entry's name and time. */
-  public static void put(ZipArchiveOutputStream target, ZipArchiveEntry like, Content content)
+  private static void put(ZipArchiveOutputStream target, String name, long time, Content content)
       throws IOException {
-    ZipArchiveEntry changed = new ZipArchiveEntry(like.getName());
-    changed.setTime(like.getTime());
-    target.putArchiveEntry(changed);
+    ZipArchiveEntry entry = new ZipArchiveEntry(name);
+    entry.setTime(time);
+    target.putArchiveEntry(entry);
     content.write(target);
     target.closeArchiveEntry();
   }

@@ -1,5 +1,6 @@
-package meadcell.batch.book.poi;
+package meadcell.batch.book.xls;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,25 +13,42 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
-import org.apache.poi.ss.usermodel.CreationHelper;
-import org.apache.poi.ss.usermodel.Drawing;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 
-/** A sheet that Apache POI reads and writes. */
-public final class PoiSheet implements BookSheet {
+/** A sheet of an {@code .xls} workbook. */
+final class XlsSheet implements BookSheet {
   /** Widths are counted in parts of a character. */
   private static final int WIDTH_UNIT = 256;
 
-  private final PoiBook<?> book;
+  private static final int NOTE_WIDTH = 3;
+  private static final int NOTE_HEIGHT = 4;
+  private static final int LAST_COLUMN = 255;
+  private static final int LAST_ROW = 65_535;
+
+  private final XlsBook book;
   private final Sheet sheet;
+  private final Map<Place, Note> notes;
+  private final boolean hasCharts;
+  private final Changes changes = new Changes();
   private List<CellRangeAddress> merged; // the tool merges and splits none
 
-  public PoiSheet(PoiBook<?> book, Sheet sheet) {
+  /**
+   * A sheet.
+   *
+   * @param stored its records in the file, or null if it is new
+   */
+  XlsSheet(XlsBook book, Sheet sheet, XlsParts stored) {
     this.book = book;
     this.sheet = sheet;
+    this.notes = stored == null ? new HashMap<>() : XlsNotes.of(stored);
+    this.hasCharts = stored != null && stored.hasCharts();
+  }
+
+  Changes changes() {
+    return changes;
   }
 
   @Override
@@ -65,7 +83,16 @@ public final class PoiSheet implements BookSheet {
       line = sheet.createRow(place.row());
     }
     Cell cell = line.getCell(place.column());
-    return cell == null ? line.createCell(place.column()) : cell;
+    if (cell == null) {
+      changes.cells.add(place);
+      cell = line.createCell(place.column());
+    }
+    return cell;
+  }
+
+  private Cell cellToChange(Place place) {
+    changes.cells.add(place);
+    return cellToWrite(place);
   }
 
   @Override
@@ -77,7 +104,7 @@ public final class PoiSheet implements BookSheet {
     CellType type = cell.getCellType();
     String formula = null;
     if (type == CellType.FORMULA) {
-      formula = cell.getCellFormula();
+      formula = formula(cell);
       type = cell.getCachedFormulaResultType();
     }
     return switch (type) {
@@ -96,6 +123,15 @@ public final class PoiSheet implements BookSheet {
               ? CellContent.BLANK
               : new CellContent(null, formula, CellContent.Look.PLAIN);
     };
+  }
+
+  /** A formula, or nothing where POI has no words for it, as for the cells of a what-if table. */
+  private static String formula(Cell cell) {
+    try {
+      return cell.getCellFormula();
+    } catch (RuntimeException e) {
+      return "";
+    }
   }
 
   @Override
@@ -142,7 +178,7 @@ public final class PoiSheet implements BookSheet {
 
   @Override
   public void putFormula(Place place, String formula) {
-    Cell cell = cellToWrite(place);
+    Cell cell = cellToChange(place);
     if (cell.getCellType() == CellType.FORMULA) {
       cell.setBlank(); // a shared formula's first cell hands it on before it goes
     }
@@ -152,6 +188,11 @@ public final class PoiSheet implements BookSheet {
   @Override
   public void putValue(Place place, Object value) {
     Cell cell = cellToWrite(place);
+    if (cell.getCellType() == CellType.FORMULA) {
+      changes.values.add(place);
+    } else {
+      changes.cells.add(place);
+    }
     if (value instanceof Double number) {
       cell.setCellValue(number);
     } else if (value instanceof Boolean truth) {
@@ -165,7 +206,7 @@ public final class PoiSheet implements BookSheet {
 
   @Override
   public void freeze(Place place) {
-    Cell cell = cellToWrite(place);
+    Cell cell = cellToChange(place);
     if (!cell.isPartOfArrayFormulaGroup()) {
       Object value = content(place).value();
       cell.setBlank();
@@ -175,6 +216,7 @@ public final class PoiSheet implements BookSheet {
     Map<Place, Object> values = new LinkedHashMap<>();
     for (var address : cell.getArrayFormulaRange()) {
       Place each = new Place(address.getRow(), address.getColumn());
+      changes.cells.add(each);
       values.put(each, content(each).value());
     }
     sheet.removeArrayFormula(cell);
@@ -189,56 +231,66 @@ public final class PoiSheet implements BookSheet {
 
   @Override
   public void clear(Place place) {
-    cellToWrite(place).setBlank();
+    cellToChange(place).setBlank();
   }
 
   @Override
   public void copyStyle(Place from, Place to, String format) {
     Cell target = cell(to);
     Cell source = cell(from);
-    if (target == null || target.getCellStyle().getIndex() != book.plainStyle()) {
+    if (target == null || target.getCellStyle().getIndex() != XlsBook.PLAIN_STYLE) {
       return;
     }
-    int like = source == null ? book.plainStyle() : source.getCellStyle().getIndex();
+    int like = source == null ? XlsBook.PLAIN_STYLE : source.getCellStyle().getIndex();
+    changes.cells.add(to);
     target.setCellStyle(book.workbook.getCellStyleAt(book.style(like, format)));
   }
 
   @Override
   public void widen(int column, int characters) {
     if (sheet.getColumnWidth(column) == WIDTH_UNIT * sheet.getDefaultColumnWidth()) {
+      changes.widened.add(column);
       sheet.setColumnWidth(column, WIDTH_UNIT * characters);
     }
   }
 
+  // ---- notes ------------------------------------------------------------------------------
+
+  /** POI takes all drawings of a sheet apart to put one in, and charts do not survive it. */
+  @Override
+  public boolean canHoldNotes() {
+    return !hasCharts;
+  }
+
   @Override
   public Optional<Note> note(Place place) {
-    Comment comment =
-        sheet.getCellComment(new org.apache.poi.ss.util.CellAddress(place.row(), place.column()));
-    return Optional.ofNullable(comment)
-        .map(c -> new Note(c.getAuthor(), c.getString().getString()));
+    return Optional.ofNullable(notes.get(place));
   }
 
   @Override
   public void putNote(Place place, Note note) {
-    Cell cell = cellToWrite(place);
-    CreationHelper helper = book.workbook.getCreationHelper();
-    Comment comment = cell.getCellComment();
-    if (comment == null) {
-      Drawing<?> drawing = sheet.createDrawingPatriarch();
-      ClientAnchor anchor = helper.createClientAnchor();
-      anchor.setRow1(place.row());
-      anchor.setRow2(place.row() + 4);
-      anchor.setCol1(place.column() + 1);
-      anchor.setCol2(place.column() + 4);
-      comment = drawing.createCellComment(anchor);
-      cell.setCellComment(comment);
-    }
+    removeNote(place);
+    book.prepareDrawings();
+    ClientAnchor anchor = book.workbook.getCreationHelper().createClientAnchor();
+    int left = Math.min(place.column() + 1, LAST_COLUMN - NOTE_WIDTH);
+    int top = Math.min(place.row(), LAST_ROW - NOTE_HEIGHT);
+    anchor.setRow1(top);
+    anchor.setRow2(top + NOTE_HEIGHT);
+    anchor.setCol1(left);
+    anchor.setCol2(left + NOTE_WIDTH);
+    Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
     comment.setAuthor(note.author());
-    comment.setString(helper.createRichTextString(note.text()));
+    comment.setString(book.workbook.getCreationHelper().createRichTextString(note.text()));
+    cellToWrite(place).setCellComment(comment);
+    notes.put(place, note);
+    changes.notes.add(place);
   }
 
   @Override
   public void removeNote(Place place) {
-    cellToWrite(place).removeCellComment();
+    if (notes.remove(place) != null) {
+      changes.notes.add(place);
+      cellToWrite(place).removeCellComment();
+    }
   }
 }
