@@ -58,7 +58,7 @@ class ArchitectureTest {
           .and()
           .areTopLevelClasses()
           .and()
-          .resideOutsideOfPackages("meadcell.catalogue", "meadcell.density")
+          .resideOutsideOfPackages("meadcell.catalogue", "meadcell.density", "meadcell.formula")
           .should()
           .beAnnotatedWith(Family.class);
 }

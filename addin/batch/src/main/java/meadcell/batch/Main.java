@@ -3,12 +3,14 @@ package meadcell.batch;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
+import meadcell.batch.command.Fault;
 import meadcell.batch.command.FileTrouble;
 import meadcell.batch.command.Fill;
 import meadcell.batch.command.Freeze;
@@ -47,7 +49,7 @@ public final class Main {
       names = "--debug",
       scope = CommandLine.ScopeType.INHERIT,
       description = "Show where in the program a failure happened.")
-  private boolean debug;
+  private boolean debug; // read by Fault
 
   /** Shown by {@code --version}. */
   static final class Version implements CommandLine.IVersionProvider {
@@ -61,8 +63,7 @@ public final class Main {
 
   /** The whole tool, ready to run; {@code out} and {@code err} are where it writes. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
-    Main main = new Main();
-    CommandLine commands = new CommandLine(main);
+    CommandLine commands = new CommandLine(new Main());
     commands.addSubcommand(new Fill());
     commands.addSubcommand(new Recalc());
     commands.addSubcommand(new Freeze());
@@ -85,23 +86,33 @@ public final class Main {
         });
     commands.setExecutionExceptionHandler(
         (exception, command, parsed) -> {
-          if (main.debug) {
-            exception.printStackTrace(err);
-          }
-          if (exception instanceof IOException trouble) {
-            err.println("meadcell: " + FileTrouble.sentence(trouble));
-            return FileTrouble.isOfInput(trouble) ? ExitCode.REFUSED : ExitCode.NOT_WRITTEN;
-          }
-          boolean refused =
-              exception instanceof Refusal
-                  || exception instanceof FileRefused
-                  || exception instanceof PlanMistake;
-          err.println(
-              "meadcell: "
-                  + (refused ? exception.getMessage() : "A fault in this tool: " + exception));
-          return refused ? ExitCode.REFUSED : ExitCode.FAULT;
+          err.println("meadcell: " + sentence(exception, command.getCommandSpec()));
+          return code(exception);
         });
     return commands;
+  }
+
+  private static String sentence(Exception exception, CommandLine.Model.CommandSpec command) {
+    if (exception instanceof UncheckedIOException late) {
+      return FileTrouble.sentence(late.getCause());
+    }
+    if (exception instanceof IOException trouble) {
+      return FileTrouble.sentence(trouble);
+    }
+    boolean refused = exception instanceof Refusal || exception instanceof PlanMistake;
+    return refused ? exception.getMessage() : Fault.sentence(exception, command);
+  }
+
+  private static int code(Exception exception) {
+    if (exception instanceof UncheckedIOException late) {
+      return code(late.getCause());
+    }
+    if (exception instanceof IOException trouble) {
+      boolean isInput = trouble instanceof FileRefused || FileTrouble.isOfInput(trouble);
+      return isInput ? ExitCode.REFUSED : ExitCode.NOT_WRITTEN;
+    }
+    boolean refused = exception instanceof Refusal || exception instanceof PlanMistake;
+    return refused ? ExitCode.REFUSED : ExitCode.FAULT;
   }
 
   public static void main(String[] args) {

@@ -11,8 +11,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.Workbook;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.Workbook;
 
 /**
  * The batch tool beside a bare POI program and beside a headless office, each in processes of their
@@ -127,7 +127,7 @@ public final class BatchBenchmark {
   }
 
   private double office(List<Path> files) throws Exception {
-    try (Office office = new Office()) {
+    try (RemoteOffice office = new RemoteOffice()) {
       office.install(extension);
       office.start();
       Path target = office.home().resolve("recalculated.xlsx");

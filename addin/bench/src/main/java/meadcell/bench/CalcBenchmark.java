@@ -8,11 +8,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import meadcell.calc.build.PlainExtension;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.Workbook;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.Workbook;
 
 /**
  * Our functions in Calc beside plain Java functions of the same signature, in one office and one
@@ -29,7 +28,7 @@ public final class CalcBenchmark {
   /** Argument: the built {@code meadcell.oxt}. */
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createTempDirectory("meadcell-plain");
-    try (Office office = new Office()) {
+    try (RemoteOffice office = new RemoteOffice()) {
       office.install(Path.of(arguments[0]));
       office.install(PlainExtension.write(folder));
       office.start();
@@ -40,7 +39,7 @@ public final class CalcBenchmark {
     }
   }
 
-  private static void compare(Office office, String ours, String plain) throws Exception {
+  private static void compare(RemoteOffice office, String ours, String plain) throws Exception {
     try (Workbook first = filled(office, ours, CELLS);
         Workbook second = filled(office, plain, CELLS)) {
       List<Double> oursTimes = new ArrayList<>();
@@ -56,7 +55,7 @@ public final class CalcBenchmark {
   }
 
   /** Musts in the first column, each a little heavier than the last, a formula of it beside. */
-  private static Workbook filled(Office office, String formula, int rows) throws Exception {
+  private static Workbook filled(RemoteOffice office, String formula, int rows) throws Exception {
     Workbook book = office.newWorkbook();
     book.type(0, "1.02", "=A1+0.1/" + rows);
     book.fillDown("A2:A" + rows);
@@ -65,7 +64,7 @@ public final class CalcBenchmark {
     return book;
   }
 
-  private static void map(Office office) throws Exception {
+  private static void map(RemoteOffice office) throws Exception {
     FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
     String column = "A1:A" + CELLS;
     try (Workbook ours = filled(office, "", CELLS);
@@ -106,7 +105,7 @@ public final class CalcBenchmark {
     }
   }
 
-  private static void many(Office office) throws Exception {
+  private static void many(RemoteOffice office) throws Exception {
     Path file = office.home().resolve("many.ods");
     try (Workbook book = filled(office, "=GRAVITY.TOBRIX(A1)", MANY_CELLS)) {
       double recalculate = seconds(book::recalculate);

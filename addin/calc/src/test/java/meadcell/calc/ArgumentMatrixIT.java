@@ -6,9 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import meadcell.calc.build.FormulaText;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.calc.extension.FormulaText;
 import meadcell.catalogue.CallMatrix;
 import meadcell.catalogue.CallMatrix.Answer;
 import meadcell.catalogue.CallMatrix.BlankCell;
@@ -20,6 +18,8 @@ import meadcell.catalogue.CallMatrix.OwnRow;
 import meadcell.catalogue.CallMatrix.Refused;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** Every function, called well and badly, answers in a cell as the catalogue says. */

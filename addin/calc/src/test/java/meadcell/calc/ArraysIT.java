@@ -3,14 +3,14 @@ package meadcell.calc;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import meadcell.calc.build.FormulaText;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.calc.extension.FormulaText;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Kind;
 import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.ResultSpec;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** Array formulas: scalars go element by element, rows and tables fill their cells. */

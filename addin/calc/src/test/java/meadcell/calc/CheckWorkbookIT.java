@@ -5,17 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.ZipFile;
-import meadcell.calc.build.Extension;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.calc.extension.Extension;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** The packed check workbook, recalculated by the office, finds every published number met. */
 class CheckWorkbookIT {
   @Test
   void everyPublishedNumberIsMetInACell() throws Exception {
-    Office office = TestOffice.get();
+    RemoteOffice office = TestOffice.get();
     Path copy = office.home().resolve(Extension.CHECKS);
     try (ZipFile extension = new ZipFile(TestOffice.extension().toFile())) {
       Files.write(

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
-import meadcell.calc.build.FormulaText;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.calc.extension.FormulaText;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.LiteralCall;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** Each function typed by its name in a cell gives what the catalogue gives. */

@@ -7,10 +7,10 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
 import java.util.List;
 import meadcell.calc.menu.Texts;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** The menu's explanation of a cell. */
@@ -72,7 +72,7 @@ class ExplanationIT {
   }
 
   private static List<String> explained(String formula, String password) throws Exception {
-    Office office = TestOffice.get();
+    RemoteOffice office = TestOffice.get();
     try (Workbook book = office.newWorkbook()) {
       book.type(0, "10");
       book.type(1, "1085");

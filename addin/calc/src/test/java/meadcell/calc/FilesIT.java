@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
-import meadcell.calc.build.FormulaText;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.calc.extension.FormulaText;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -21,7 +21,7 @@ class FilesIT {
   @ParameterizedTest
   @CsvSource({"ods, calc8", "xlsx, Calc MS Excel 2007 XML", "xls, MS Excel 97"})
   void formulasSurviveStoringAndLoading(String ending, String filter) throws Exception {
-    Office office = TestOffice.get();
+    RemoteOffice office = TestOffice.get();
     Path file = office.home().resolve("stored." + ending);
     Object[] before;
     try (Workbook book = office.newWorkbook()) {

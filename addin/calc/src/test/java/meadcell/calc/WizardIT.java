@@ -9,11 +9,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** The function wizard tells what the catalogue declares. */

@@ -7,27 +7,37 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import meadcell.calc.office.Office;
+import meadcell.office.uno.RemoteOffice;
 import meadcell.samples.cellar.CellarBook;
+import meadcell.samples.log.OldLog;
+import meadcell.samples.log.OldLogPlan;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.week.FirstWeek;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Writes the teaching workbooks, in both formats, from one description. */
+/** Writes the logs, and the teaching workbooks in both formats from one description. */
 public final class Build {
   /** The books by their files' names. */
   static final Map<String, Supplier<Book>> BOOKS =
       new TreeMap<>(Map.of("cellar-book", CellarBook::build, "first-week", FirstWeek::build));
+
+  /** The log and its plan, for the batch tool. */
+  static final Map<String, Supplier<XSSFWorkbook>> LOGS =
+      new TreeMap<>(Map.of("old-log", OldLog::build, "old-log-plan", OldLogPlan::build));
 
   private Build() {}
 
   /** Arguments: folder to write into, the extension. */
   public static void main(String[] args) throws Exception {
     Path folder = Path.of(args[0]);
-    try (Office office = new Office()) {
+    for (Map.Entry<String, Supplier<XSSFWorkbook>> log : LOGS.entrySet()) {
+      Files.write(folder.resolve(log.getKey() + ".xlsx"), xlsx(log.getValue().get()));
+    }
+    try (RemoteOffice office = new RemoteOffice()) {
       office.install(Path.of(args[1]));
       office.start();
       for (Map.Entry<String, Supplier<Book>> book : BOOKS.entrySet()) {
-        byte[] xlsx = xlsx(book.getValue().get());
+        byte[] xlsx = xlsx(book.getValue().get().workbook());
         Files.write(folder.resolve(book.getKey() + ".xlsx"), xlsx);
         Files.write(folder.resolve(book.getKey() + ".ods"), OpenDocument.from(xlsx, office));
       }
@@ -35,9 +45,9 @@ public final class Build {
   }
 
   /** The same book always gives the same bytes. */
-  static byte[] xlsx(Book book) throws IOException {
+  static byte[] xlsx(XSSFWorkbook book) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    book.workbook().write(bytes);
+    book.write(bytes);
     return Repacked.zip(bytes.toByteArray(), (name, content) -> content);
   }
 }

@@ -3,8 +3,8 @@ package meadcell.samples;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.Workbook;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.Workbook;
 
 /** A workbook as OpenDocument, computed and stored by an office with the extension. */
 final class OpenDocument {
@@ -14,7 +14,7 @@ final class OpenDocument {
 
   private OpenDocument() {}
 
-  static byte[] from(byte[] xlsx, Office office) throws Exception {
+  static byte[] from(byte[] xlsx, RemoteOffice office) throws Exception {
     Path source = office.home().resolve("source.xlsx");
     Path target = office.home().resolve("target.ods");
     Files.write(source, xlsx);

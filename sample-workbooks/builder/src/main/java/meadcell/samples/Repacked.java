@@ -4,6 +4,9 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
@@ -18,24 +21,33 @@ final class Repacked {
   /** The type of an OpenDocument file must lie uncompressed at its front. */
   private static final String MIMETYPE = "mimetype";
 
+  private static final Comparator<String> MIMETYPE_FIRST =
+      Comparator.comparing((String name) -> !name.equals(MIMETYPE))
+          .thenComparing(Comparator.naturalOrder());
+
   private Repacked() {}
 
   /**
-   * The same entries in the same order, at one fixed time.
+   * The same entries, sorted, at one fixed time.
    *
    * @param change what to store for an entry's name and content; null leaves it out
    */
   static byte[] zip(byte[] zip, BiFunction<String, byte[], byte[]> change) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip));
-        ZipOutputStream out = new ZipOutputStream(bytes)) {
+    Map<String, byte[]> entries = new TreeMap<>(MIMETYPE_FIRST);
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip))) {
       for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
         byte[] content = change.apply(entry.getName(), in.readAllBytes());
         if (content != null) {
-          out.putNextEntry(entry(entry.getName(), content));
-          out.write(content);
-          out.closeEntry();
+          entries.put(entry.getName(), content);
         }
+      }
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream out = new ZipOutputStream(bytes)) {
+      for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
+        out.putNextEntry(entry(entry.getKey(), entry.getValue()));
+        out.write(entry.getValue());
+        out.closeEntry();
       }
     }
     return bytes.toByteArray();

@@ -10,9 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.stream.Stream;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.TestOffice;
-import meadcell.calc.office.Workbook;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -37,15 +37,15 @@ class OfficeIT {
   @ParameterizedTest
   @MethodSource("meadcell.samples.Samples#names")
   void withoutTheExtensionTheStoredValuesAreShown(String name) throws Exception {
-    try (Office bare = new Office()) {
+    try (RemoteOffice bare = new RemoteOffice()) {
       bare.recalculateNever();
       bare.start();
       assertShows(bare, name, "xlsx", false);
     }
   }
 
-  private static void assertShows(Office office, String name, String ending, boolean recalculated)
-      throws Exception {
+  private static void assertShows(
+      RemoteOffice office, String name, String ending, boolean recalculated) throws Exception {
     Path copy = office.home().resolve(name + "." + ending);
     Files.copy(Samples.file(name, ending), copy, StandardCopyOption.REPLACE_EXISTING);
     try (Workbook book = office.open(copy.toUri().toString(), true)) {

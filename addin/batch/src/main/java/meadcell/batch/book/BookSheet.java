@@ -7,16 +7,6 @@ public interface BookSheet {
   /** A note beside a cell. */
   record Note(String author, String text) {}
 
-  /** A rectangle of cells, both corners included. */
-  record Span(Place first, Place last) {
-    public boolean contains(Place place) {
-      return place.row() >= first.row()
-          && place.row() <= last.row()
-          && place.column() >= first.column()
-          && place.column() <= last.column();
-    }
-  }
-
   String name();
 
   /** Whether its author protected the sheet against changes. */
@@ -45,7 +35,7 @@ public interface BookSheet {
   void putFormula(Place place, String formula);
 
   /** Puts a plain value, or the stored result of the cell's formula. */
-  void putValue(Place place, Object value);
+  void putValue(Place place, Value value);
 
   /** Leaves the value of a formula, or of the array formula that the cell is part of, in place. */
   void freeze(Place place);

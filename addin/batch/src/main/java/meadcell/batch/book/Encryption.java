@@ -63,7 +63,7 @@ public final class Encryption {
       FilePassRecord pass = pass(root);
       return pass == null ? new Encryption(bytes, bytes, null) : ofXls(bytes, pass, passwords);
     } catch (GeneralSecurityException | IOException | RuntimeException e) {
-      throw Books.damaged(e);
+      throw FileRefused.of(e);
     }
   }
 

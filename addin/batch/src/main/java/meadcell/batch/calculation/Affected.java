@@ -17,9 +17,6 @@ public final class Affected {
   /** Larger areas are kept as areas; smaller ones are looked up cell by cell. */
   private static final int LARGE = 64;
 
-  /** A formula and what it reads. */
-  public record FormulaCell(int sheet, Place place, CellContent content, Reads reads) {}
-
   private record Address(int sheet, int row, int column) {}
 
   private record LargeArea(Reads.Area area, FormulaCell reader) {}
@@ -32,7 +29,7 @@ public final class Affected {
   private final List<FormulaCell> affected = new ArrayList<>();
 
   /** Reads every formula of the workbook, but those in {@code skipped}. */
-  public Affected(Book book, Book.Calculation calculation, CellSet skipped) {
+  public Affected(Book book, Calculation calculation, CellSet skipped) {
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
       for (int row = 0; row <= sheet.lastRow(); row++) {
@@ -49,7 +46,7 @@ public final class Affected {
 
   private void register(FormulaCell formula) {
     formulas.add(formula);
-    for (Reads.Area area : formula.reads.areas()) {
+    for (Reads.Area area : formula.reads().areas()) {
       if (area.size() > LARGE) {
         largeAreas.add(new LargeArea(area, formula));
         continue;
@@ -89,7 +86,7 @@ public final class Affected {
   /** All that rests on the pending cells; what may read anything rests on them, too. */
   private List<FormulaCell> spread() {
     if (!pending.isEmpty()) {
-      formulas.stream().filter(formula -> formula.reads.anything()).forEach(this::affect);
+      formulas.stream().filter(formula -> formula.reads().anything()).forEach(this::affect);
     }
     while (!pending.isEmpty()) {
       Address cell = pending.poll();
@@ -104,12 +101,12 @@ public final class Affected {
   }
 
   private void affect(FormulaCell formula) {
-    int row = formula.place.row();
-    int column = formula.place.column();
-    if (!known.contains(formula.sheet, row, column)) {
-      known.add(formula.sheet, row, column);
+    int row = formula.place().row();
+    int column = formula.place().column();
+    if (!known.contains(formula.sheet(), row, column)) {
+      known.add(formula.sheet(), row, column);
       affected.add(formula);
-      pending.add(new Address(formula.sheet, row, column));
+      pending.add(new Address(formula.sheet(), row, column));
     }
   }
 }

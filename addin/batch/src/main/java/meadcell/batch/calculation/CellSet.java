@@ -3,16 +3,28 @@ package meadcell.batch.calculation;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
-import meadcell.batch.book.Book;
+import meadcell.batch.book.Place;
 
 /** A set of cells of one workbook, small for long columns. */
-public final class CellSet implements Book.Live {
+public final class CellSet implements Live {
   private record Column(int sheet, int column) {}
 
   private final Map<Column, BitSet> columns = new HashMap<>();
 
   public void add(int sheet, int row, int column) {
     columns.computeIfAbsent(new Column(sheet, column), key -> new BitSet()).set(row);
+  }
+
+  public void add(FormulaCell formula) {
+    add(formula.sheet(), formula.place());
+  }
+
+  public void add(int sheet, Place place) {
+    add(sheet, place.row(), place.column());
+  }
+
+  public boolean contains(FormulaCell formula) {
+    return contains(formula.sheet(), formula.place().row(), formula.place().column());
   }
 
   public boolean contains(int sheet, int row, int column) {

@@ -7,17 +7,13 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.formula.EvaluationName;
-import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
-import org.apache.poi.ss.formula.ptg.Area3DPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.NamePtg;
-import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Pxg;
 import org.apache.poi.ss.formula.ptg.Pxg3D;
-import org.apache.poi.ss.formula.ptg.Ref3DPtg;
 import org.apache.poi.ss.formula.ptg.RefPtgBase;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
@@ -34,12 +30,12 @@ final class FormulaReader {
   private static final Pattern CALL =
       Pattern.compile("([A-Za-z_][A-Za-z0-9_]*\\.[A-Za-z0-9_.]+)\\(");
 
-  private final EvaluationWorkbook workbook;
+  private final PoiWorkbook workbook;
   private final List<Reads.Area> areas = new ArrayList<>();
   private final Set<String> functions = new HashSet<>();
   private boolean anything;
 
-  FormulaReader(EvaluationWorkbook workbook) {
+  FormulaReader(PoiWorkbook workbook) {
     this.workbook = workbook;
   }
 
@@ -92,8 +88,6 @@ final class FormulaReader {
         }
       } else if (token instanceof NameXPxg name) {
         named(name.getNameName(), sheet, depth);
-      } else if (token instanceof NameXPtg name) {
-        functions.add(workbook.resolveNameXText(name));
       } else if (token instanceof NamePtg name) {
         definition(workbook.getName(name), sheet, depth);
       } else if (token instanceof AbstractFunctionPtg function
@@ -131,15 +125,6 @@ final class FormulaReader {
       boolean range = named instanceof Pxg3D deep && deep.getLastSheetName() != null;
       int last = range ? workbook.getSheetIndex(((Pxg3D) named).getLastSheetName()) : first;
       return java.util.stream.IntStream.rangeClosed(first, last).boxed().toList();
-    }
-    if (token instanceof Ref3DPtg || token instanceof Area3DPtg) {
-      int link =
-          token instanceof Ref3DPtg ref
-              ? ref.getExternSheetIndex()
-              : ((Area3DPtg) token).getExternSheetIndex();
-      return workbook.getExternalSheet(link) == null
-          ? List.of(workbook.convertFromExternSheetIndex(link))
-          : List.of();
     }
     return List.of(own);
   }

@@ -2,6 +2,7 @@ package meadcell.batch.calculation;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import meadcell.catalogue.Catalogue;
@@ -16,13 +17,15 @@ import org.apache.poi.ss.formula.udf.UDFFinder;
  */
 public final class PoiFunctions implements UDFFinder {
 
+  private record Cell(int sheet, int row, int column) {}
+
   /** A refused call and the cell that made it. */
   public record Refused(int sheet, int row, int column, String function, Refusal refusal) {}
 
   private final Catalogue catalogue;
   private final Map<FunctionSpec, PoiFunction> adapters = new HashMap<>();
   private final Map<String, PoiFunction> found = new HashMap<>();
-  private final List<Refused> refused = new ArrayList<>();
+  private final Map<Cell, List<Refused>> refused = new LinkedHashMap<>();
 
   public PoiFunctions(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -38,15 +41,25 @@ public final class PoiFunctions implements UDFFinder {
     if (known == null && catalogue.find(name).isPresent()) {
       known =
           adapters.computeIfAbsent(
-              catalogue.get(name), spec -> new PoiFunction(spec, refused::add));
+              catalogue.get(name), spec -> new PoiFunction(spec, this::add));
       found.put(name, known);
     }
     return known;
   }
 
-  /** The refusals since the last call of this method, in order. */
+  private void add(Refused call) {
+    Cell cell = new Cell(call.sheet, call.row, call.column);
+    refused.computeIfAbsent(cell, key -> new ArrayList<>(1)).add(call);
+  }
+
+  /** The refusals met in one cell, in order. */
+  List<Refused> refusedIn(int sheet, int row, int column) {
+    return refused.getOrDefault(new Cell(sheet, row, column), List.of());
+  }
+
+  /** The refusals since the last call of this method, cell by cell. */
   public List<Refused> takeRefused() {
-    List<Refused> taken = List.copyOf(refused);
+    List<Refused> taken = refused.values().stream().flatMap(List::stream).toList();
     refused.clear();
     return taken;
   }

@@ -1,6 +1,6 @@
 package meadcell.batch.calculation;
 
-import meadcell.batch.book.CellError;
+import meadcell.batch.book.Value;
 import meadcell.catalogue.Refusal;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.usermodel.FormulaError;
@@ -20,9 +20,9 @@ final class SheetError {
   private SheetError() {}
 
   /** The nearest error that workbook files know; an office has more. */
-  static int code(CellError error) {
+  static int code(Value.Error error) {
     for (FormulaError known : FormulaError.values()) {
-      if (known.getString().equals(error.text())) {
+      if (known.getString().equals(error.code())) {
         return known.getCode();
       }
     }

@@ -2,7 +2,6 @@ package meadcell.batch.check;
 
 import java.util.LinkedHashSet;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
@@ -11,12 +10,14 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
 import meadcell.batch.calculation.Affected;
-import meadcell.batch.calculation.Affected.FormulaCell;
 import meadcell.batch.calculation.CellSet;
-import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.calculation.Reads;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
+import meadcell.batch.book.Value;
+import meadcell.batch.calculation.Calculation;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Refusal;
 
@@ -38,26 +39,26 @@ public final class Inspection {
   private static final double STEP = 0.02;
 
   private final Book book;
-  private final PoiFunctions functions;
+  private final Catalogue catalogue;
   private final Report report = new Report();
 
-  public Inspection(Book book, PoiFunctions functions) {
+  public Inspection(Book book, Catalogue catalogue) {
     this.book = book;
-    this.functions = functions;
+    this.catalogue = catalogue;
   }
 
   /** All findings. */
   public Report run() {
-    Book.Calculation calculation = book.calculation(functions, new CellSet());
+    Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, new CellSet()).formulas()) {
       unknownFunctions(formula);
-      if (Recalculation.isOurs(formula, functions)) {
+      if (formula.isOurs(catalogue)) {
         blankInputs(formula);
       }
     }
     book.sheets().forEach(this::mistypedGravities);
     Report results = new Report();
-    new Recalculation(book, functions, results).run();
+    new Recalculation(book, catalogue, results).run();
     results.remarks().forEach(report::remark);
     for (Report.Change change : results.changes()) {
       report.remark(
@@ -66,7 +67,7 @@ public final class Inspection {
           change.cell(),
           change.formula(),
           "shows "
-              + Objects.requireNonNullElse(change.before(), "nothing")
+              + (change.before().isBlank() ? "nothing" : change.before())
               + "; computed again it is "
               + change.after()
               + ".");
@@ -86,15 +87,15 @@ public final class Inspection {
   /** A name with a dot that is near one of ours is ours, mistyped; others may be anybody's. */
   private void unknownFunctions(FormulaCell formula) {
     for (String name : formula.reads().functions()) {
-      if (functions.catalogue().find(name).isPresent()) {
+      if (catalogue.find(name).isPresent()) {
         continue;
       }
       String family = name.substring(0, Math.max(0, name.indexOf('.'))).toUpperCase(Locale.ROOT);
       String hint =
-          Nearest.to(name, functions.catalogue().names())
+          Nearest.to(name, catalogue.names())
               .map(near -> " Did you mean " + near + "?")
               .orElse("");
-      if (!hint.isEmpty() || functions.catalogue().families().containsKey(family)) {
+      if (!hint.isEmpty() || catalogue.families().containsKey(family)) {
         remark(
             Report.Code.UNKNOWN_FUNCTION,
             formula,
@@ -140,9 +141,10 @@ public final class Inspection {
           && content.typedText().chars().noneMatch(Character::isDigit)) {
         return; // another table begins
       }
-      if (content.isFormula() || !(content.value() instanceof Double gravity)) {
+      if (content.isFormula() || !(content.value() instanceof Value.Number reading)) {
         continue;
       }
+      double gravity = reading.number();
       Double next = next(sheet, row + 1, column);
       if (gravity < LEAST_GRAVITY || gravity > MOST_GRAVITY) {
         mistyped(
@@ -168,7 +170,7 @@ public final class Inspection {
 
   private String remedy(double gravity) {
     try {
-      Object read = functions.catalogue().get("GRAVITY.READ").call(Figures.of(gravity));
+      Object read = catalogue.get("GRAVITY.READ").call(Figures.of(gravity));
       return "fill reads it as " + Figures.of((Double) read) + ": type it so.";
     } catch (Refusal e) {
       return "type it as the hydrometer shows it, 1.087 for example.";
@@ -177,8 +179,8 @@ public final class Inspection {
 
   private static Double next(BookSheet sheet, int fromRow, int column) {
     for (int row = fromRow; row <= sheet.lastRow(); row++) {
-      if (sheet.content(new Place(row, column)).value() instanceof Double number) {
-        return number;
+      if (sheet.content(new Place(row, column)).value() instanceof Value.Number next) {
+        return next.number();
       }
     }
     return null;

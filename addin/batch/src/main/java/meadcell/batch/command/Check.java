@@ -2,15 +2,14 @@ package meadcell.batch.command;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
-import meadcell.batch.book.Books;
-import meadcell.batch.book.FileRefused;
-import meadcell.batch.calculation.PoiFunctions;
+import meadcell.batch.check.Inspection;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
@@ -68,23 +67,16 @@ public final class Check implements Callable<Integer> {
     return clean ? ExitCode.OK : ExitCode.CHECK_FAILED;
   }
 
-  private static Report findings(Book book, PoiFunctions functions) throws FileRefused {
-    try {
-      return new meadcell.batch.check.Inspection(book, functions).run();
-    } catch (RuntimeException e) {
-      throw Books.damage(e);
-    }
-  }
-
   private FileResult one(Path file) {
-    PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
-    try (Book book =
-        Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
-      return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings(book, functions));
-    } catch (FileRefused e) {
-      return FileResult.failed(file, file, FileResult.Status.REFUSED, e.getMessage());
+    try (Book book = input.open(input.read(file), file)) {
+      Report findings = new Inspection(book, Cellar.catalogue()).run();
+      return FileResult.of(file, file, FileResult.Status.UNCHANGED, findings);
     } catch (IOException e) {
-      return FileResult.failed(file, file, FileResult.Status.REFUSED, FileTrouble.sentence(e));
+      return FileResult.failed(file, file, e);
+    } catch (UncheckedIOException e) {
+      return FileResult.failed(file, file, e.getCause());
+    } catch (RuntimeException e) {
+      return FileResult.failed(file, file, FileResult.Status.FAULT, Fault.sentence(e, spec));
     }
   }
 }

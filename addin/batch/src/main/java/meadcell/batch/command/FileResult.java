@@ -1,9 +1,11 @@
 package meadcell.batch.command;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.report.Report;
 
 /** How one workbook ended. */
@@ -32,6 +34,12 @@ record FileResult(
 
   static FileResult failed(Path file, Path target, Status status, String sentence) {
     return new FileResult(file, target, status, null, sentence, 0);
+  }
+
+  /** A file that could not be read or written. */
+  static FileResult failed(Path file, Path target, IOException e) {
+    Status status = e instanceof FileRefused ? Status.REFUSED : Status.NOT_WRITTEN;
+    return failed(file, target, status, FileTrouble.sentence(e));
   }
 
   FileResult after(long elapsed) {

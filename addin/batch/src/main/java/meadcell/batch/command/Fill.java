@@ -6,10 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Book;
-import meadcell.batch.book.Books;
-import meadcell.batch.book.FileRefused;
-import meadcell.batch.calculation.PoiFunctions;
 import meadcell.batch.fill.Filler;
+import meadcell.batch.fill.Placement;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.plan.PlanRow;
@@ -68,64 +66,68 @@ public final class Fill extends WorkbookCommand {
   private Plan plan;
 
   @Override
-  void prepare(List<Path> files) throws IOException, FileRefused, PlanMistake {
-    plan = Plan.read(planFile, Cellar.catalogue());
+  void prepare(List<Path> files) throws IOException, PlanMistake {
+    try (Book book = input.open(input.read(planFile), planFile)) {
+      plan = Plan.read(book, planFile.getFileName().toString(), Cellar.catalogue());
+    }
     if (files.size() == 1) {
       return; // the one workbook is checked before it is written
     }
-    Map<PlanRow, String> missing = new LinkedHashMap<>();
-    plan.rows().forEach(row -> missing.put(row, ""));
+    Map<PlanRow, Placement.Missing> missing = new LinkedHashMap<>();
     boolean anyRead = false;
     for (Path file : files) {
+      try (Book book = input.open(input.read(file), file)) {
+        Placement placement = filler(book, null).place();
+        missing = missing(placement, anyRead ? missing : null);
+        anyRead = true;
+      } catch (IOException | RuntimeException e) {
+        continue; // reported when its turn comes
+      }
       if (missing.isEmpty()) {
         return;
       }
-      PoiFunctions functions = new PoiFunctions(Cellar.catalogue());
-      try (Book book =
-          Books.open(input.read(file).clear(), file.getFileName().toString(), functions)) {
-        Filler filler = filler(book, functions, null);
-        filler.find();
-        anyRead = true;
-        missing.keySet().removeAll(filler.found());
-        missing.replaceAll(
-            (row, said) -> said.contains("Did you mean") ? said : filler.whyNotFound(row));
-      } catch (IOException | FileRefused | RuntimeException e) {
-        continue; // reported when its turn comes
-      }
     }
-    if (anyRead) {
-      requireNone(missing);
-    }
+    requireNone(missing);
   }
 
-  private static void requireNone(Map<PlanRow, String> missing) throws PlanMistake {
+  /**
+   * The lines that found no place.
+   *
+   * @param before those that found none in other workbooks; null where there is no other
+   */
+  private Map<PlanRow, Placement.Missing> missing(
+      Placement placement, Map<PlanRow, Placement.Missing> before) {
+    Map<PlanRow, Placement.Missing> missing = new LinkedHashMap<>();
+    for (PlanRow row : before == null ? plan.rows() : before.keySet()) {
+      if (!placement.found().contains(row)) {
+        Placement.Missing why = placement.whyMissing(row);
+        missing.put(row, before != null && before.get(row).isNear() ? before.get(row) : why);
+      }
+    }
+    return missing;
+  }
+
+  private static void requireNone(Map<PlanRow, Placement.Missing> missing) throws PlanMistake {
     if (!missing.isEmpty()) {
       PlanRow first = missing.keySet().iterator().next();
-      throw new PlanMistake(first.where(), missing.get(first));
+      throw new PlanMistake(first.where(), missing.get(first).sentence());
     }
   }
 
   @Override
   Work work(Opened workbook) throws PlanMistake {
-    Filler filler = filler(workbook.book(), workbook.functions(), office.resultsFor(workbook));
-    var report = filler.run();
+    Filler.Filled filled = filler(workbook.book(), office.resultsFor(workbook, input)).run();
     if (workbooks().size() == 1) {
-      Map<PlanRow, String> missing = new LinkedHashMap<>();
-      for (PlanRow row : plan.rows()) {
-        if (!filler.found().contains(row)) {
-          missing.put(row, filler.whyNotFound(row));
-        }
-      }
-      requireNone(missing);
+      requireNone(missing(filled.placement(), null));
     }
-    return new Work(report, filler.isChanged());
+    return new Work(filled.report(), filled.isChanged());
   }
 
-  private Filler filler(Book book, PoiFunctions functions, OfficeResults results) {
+  private Filler filler(Book book, OfficeResults results) {
     return new Filler(
         book,
         plan,
-        functions,
+        Cellar.catalogue(),
         new Filler.Options(overwrite, write == Written.values, ignoreProtection, results));
   }
 

@@ -3,9 +3,11 @@ package meadcell.batch.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
@@ -30,7 +32,6 @@ final class InputOptions {
 
   /** Reads a workbook's file. */
   Encryption read(Path file) throws FileRefused {
-    Books.trustLargeFiles(trustLarge);
     byte[] bytes;
     try {
       bytes = Files.readAllBytes(file);
@@ -42,6 +43,16 @@ final class InputOptions {
           e);
     }
     return Encryption.open(bytes, password);
+  }
+
+  /** Opens what such a file holds. */
+  Book open(Encryption source, Path file) throws FileRefused {
+    return Books.open(source.clear(), file.getFileName().toString(), limits());
+  }
+
+  /** How far files may unpack. */
+  Limits limits() {
+    return trustLarge ? Limits.NONE : Limits.USUAL;
   }
 
   /** The first line of the named file. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import meadcell.batch.book.Value;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 
@@ -123,13 +124,13 @@ final class JsonReport {
     json.endObject();
   }
 
-  private static void value(JsonWriter json, Object value) throws IOException {
-    if (value instanceof Double number) {
-      json.value(number);
-    } else if (value instanceof Boolean truth) {
-      json.value(truth);
+  private static void value(JsonWriter json, Value value) throws IOException {
+    if (value instanceof Value.Number plain) {
+      json.value(plain.number());
+    } else if (value instanceof Value.Truth truth) {
+      json.value(truth.isTrue());
     } else {
-      json.value(value == null ? null : value.toString());
+      json.value(value.isBlank() ? null : value.toString());
     }
   }
 }

@@ -2,8 +2,8 @@ package meadcell.batch.command;
 
 import java.util.Map;
 import java.util.Stack;
-import meadcell.batch.office.Office;
 import meadcell.batch.recalc.OfficeResults;
+import meadcell.office.Office;
 import picocli.CommandLine.IParameterPreprocessor;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,8 +42,9 @@ final class OfficeOption implements AutoCloseable {
   }
 
   /** The office's results for one workbook, or null where none are wanted. */
-  OfficeResults resultsFor(WorkbookCommand.Opened workbook) {
-    return office == null ? null : new OfficeResults(office, workbook.name(), workbook.secret());
+  OfficeResults resultsFor(WorkbookCommand.Opened workbook, InputOptions input) {
+    return office == null ? null : new OfficeResults(
+            office, workbook.name(), workbook.secret(), input.limits());
   }
 
   @Override

@@ -2,6 +2,7 @@ package meadcell.batch.command;
 
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
+import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -29,7 +30,7 @@ public final class Recalc extends WorkbookCommand {
         .book()
         .caveats()
         .forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
-    new Recalculation(workbook.book(), workbook.functions(), report, office.resultsFor(workbook))
+    new Recalculation(workbook.book(), Cellar.catalogue(), report, office.resultsFor(workbook, input))
         .run();
     return new Work(report, !report.changes().isEmpty());
   }

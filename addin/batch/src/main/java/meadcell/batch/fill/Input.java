@@ -3,9 +3,9 @@ package meadcell.batch.fill;
 import java.util.Optional;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.CellError;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.Reading;
 import meadcell.batch.plan.Unit;
@@ -53,7 +53,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     if (content.isBlank()) {
       return new Input(null, "", name + " in " + place + " is blank.", true);
     }
-    if (content.value() instanceof CellError error) {
+    if (content.value() instanceof Value.Error error) {
       return problem(name + " in " + place + " is the error " + error + ".");
     }
     PlanFormula.Use use = reference.use().orElse(null);
@@ -80,19 +80,19 @@ record Input(String formula, String note, String problem, boolean isBlank) {
               + target.get().word()
               + ".");
     }
-    if (content.value() instanceof Boolean) {
+    if (content.value() instanceof Value.Truth) {
       return problem(name + " in " + place + " is TRUE or FALSE; a number is due.");
     }
     boolean isGravity = quantity == Quantity.SPECIFIC_GRAVITY;
-    if (content.value() instanceof String text) {
+    if (content.value() instanceof Value.Text typed) {
       return isGravity && !content.isFormula() && headerUnit == null
-          ? gravity(name, place, text, catalogue)
-          : text(name, place, text, from, target);
+          ? gravity(name, place, typed.text(), catalogue)
+          : text(name, place, typed.text(), from, target);
     }
-    if (content.value() == null) { // a formula without a stored result; it is computed
+    if (!(content.value() instanceof Value.Number plain)) { // a formula that has no result yet
       return plain(converted(written, from, target));
     }
-    double number = (Double) content.value();
+    double number = plain.number();
     if (isGravity
         && from == Unit.GRAVITY
         && !content.isFormula()

@@ -12,6 +12,7 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.batch.calculation.RelativeForm;
 
 /**
@@ -56,8 +57,13 @@ final class OwnCells {
       return forms.computeIfAbsent(
           form, text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
     }
-    Object value = content.value();
-    String figures = value instanceof Double number ? Figures.of(number) : "" + value;
+    Value value = content.value();
+    String figures =
+        value instanceof Value.Number plain
+            ? Figures.of(plain.number())
+            : value instanceof Value.Truth truth
+                ? String.valueOf(truth.isTrue()) // as earlier versions remembered it
+                : value.toString();
     return hash(sheet.name() + "!" + place + "=" + figures);
   }
 

@@ -3,6 +3,7 @@ package meadcell.batch.fill;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Reads;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.report.Report;
@@ -36,7 +37,7 @@ record Written(
     return stored != null && formula.replace(" ", "").equals(stored.replace(" ", ""));
   }
 
-  Report.Change changeTo(Object after, BookSheet sheet) {
+  Report.Change changeTo(Value after, BookSheet sheet) {
     return new Report.Change(
         sheet.name(), place.a1(), row.result(), found, formula, before.value(), after);
   }

@@ -1,8 +1,5 @@
 package meadcell.batch.plan;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -10,11 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
-import meadcell.batch.calculation.PoiFunctions;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Quantity;
@@ -25,28 +19,28 @@ public record Plan(List<PlanRow> rows, Names names) {
   private static final List<String> COLUMNS =
       List.of("sheet", "result", "formula", "format", "note");
 
-  public static Plan read(Path file, Catalogue catalogue)
-      throws IOException, FileRefused, PlanMistake {
-    try (Book book =
-        Books.open(
-            Files.readAllBytes(file), file.getFileName().toString(), new PoiFunctions(catalogue))) {
-      Names names = new Names();
-      List<PlanRow> rows = null;
-      for (BookSheet sheet : book.sheets()) {
-        switch (sheet.name().toLowerCase(Locale.ROOT)) {
-          case "fill" -> rows = rows(sheet, catalogue);
-          case "names" -> names(sheet, names);
-          default -> {}
-        }
+  /**
+   * Reads a plan.
+   *
+   * @param name the workbook's file name, for messages
+   */
+  public static Plan read(Book book, String name, Catalogue catalogue) throws PlanMistake {
+    Names names = new Names();
+    List<PlanRow> rows = null;
+    for (BookSheet sheet : book.sheets()) {
+      switch (sheet.name().toLowerCase(Locale.ROOT)) {
+        case "fill" -> rows = rows(sheet, catalogue);
+        case "names" -> names(sheet, names);
+        default -> {}
       }
-      if (rows == null) {
-        throw new PlanMistake(file.getFileName().toString(), "it has no sheet \"Fill\".");
-      }
-      if (rows.isEmpty()) {
-        throw new PlanMistake("Fill", "it has no line with a Result and a Formula.");
-      }
-      return new Plan(rows, names);
     }
+    if (rows == null) {
+      throw new PlanMistake(name, "it has no sheet \"Fill\".");
+    }
+    if (rows.isEmpty()) {
+      throw new PlanMistake("Fill", "it has no line with a Result and a Formula.");
+    }
+    return new Plan(rows, names);
   }
 
   private static List<PlanRow> rows(BookSheet sheet, Catalogue catalogue) throws PlanMistake {
@@ -120,6 +114,6 @@ public record Plan(List<PlanRow> rows, Names names) {
   private static String text(BookSheet sheet, int row, Integer column) {
     CellContent content =
         column == null ? CellContent.BLANK : sheet.content(new Place(row, column));
-    return content.value() == null ? "" : content.value().toString().strip();
+    return content.value().toString().strip();
   }
 }

@@ -2,7 +2,6 @@ package meadcell.batch.plan;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
-import meadcell.batch.report.ReportSheet;
 
 /**
  * One line of a plan.
@@ -20,7 +19,6 @@ public record PlanRow(
         Pattern.quote(sheet.toLowerCase(Locale.ROOT))
             .replace("*", "\\E.*\\Q")
             .replace("?", "\\E.\\Q");
-    return !ReportSheet.is(sheetName)
-        && Pattern.matches(pattern, sheetName.toLowerCase(Locale.ROOT));
+    return Pattern.matches(pattern, sheetName.toLowerCase(Locale.ROOT));
   }
 }

@@ -2,21 +2,24 @@ package meadcell.batch.recalc;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.CellError;
-import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
 import meadcell.batch.calculation.Affected;
-import meadcell.batch.calculation.Affected.FormulaCell;
-import meadcell.batch.calculation.Beyond;
 import meadcell.batch.calculation.CellSet;
-import meadcell.batch.calculation.PoiFunctions;
-import meadcell.batch.office.Office;
+import meadcell.office.Office;
+import meadcell.batch.book.Limits;
+import meadcell.batch.book.Value;
+import meadcell.batch.calculation.Calculation;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.calculation.Live;
+import meadcell.batch.calculation.Outcome;
+import meadcell.catalogue.Catalogue;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy
@@ -29,17 +32,20 @@ public final class OfficeResults {
   private final Office office;
   private final String name;
   private final boolean secret;
+  private final Limits limits;
 
   /**
    * The results of one workbook.
    *
    * @param name the workbook's file name
    * @param secret whether it must not lie about in the clear, not even for the office
+   * @param limits how far it may unpack
    */
-  public OfficeResults(Office office, String name, boolean secret) {
+  public OfficeResults(Office office, String name, boolean secret, Limits limits) {
     this.office = office;
     this.name = name;
     this.secret = secret;
+    this.limits = limits;
   }
 
   /**
@@ -47,40 +53,37 @@ public final class OfficeResults {
    *
    * @param live the formulas that were computed
    * @param foreign those that only the office can compute
-   * @param outcomes the result, or {@link Beyond}, of each formula
+   * @param outcomes what came of each formula
    * @return the same with the results of the office, and of what rests on them
    */
-  Object[] complete(
+  List<Outcome> complete(
       Book book,
-      PoiFunctions functions,
+      Catalogue catalogue,
       List<FormulaCell> formulas,
       CellSet live,
       CellSet foreign,
-      Object[] outcomes)
+      List<Outcome> outcomes)
       throws Office.Failed {
     if (secret) {
       throw new Office.Failed(
           "The file is protected by a password, so LibreOffice gets no copy of it.");
     }
-    Book.Live own =
+    Live own =
         (sheet, row, col) -> live.isLive(sheet, row, col) && !foreign.contains(sheet, row, col);
-    try (Book copy = copy(book, functions)) {
-      Object[] before = outcomes;
+    try (Book copy = copy(book)) {
+      List<Outcome> before = outcomes;
       for (int round = 0; round < ROUNDS; round++) {
-        Object[] after = before.clone();
+        List<Outcome> after = new ArrayList<>(before);
         store(copy, formulas, after);
-        askOffice(copy, functions, foreign, formulas, after);
+        askOffice(copy, catalogue, foreign, formulas, after);
         store(copy, formulas, after);
-        functions.takeRefused();
-        functions.forget();
-        Book.Calculation calculation = copy.calculation(functions, own);
+        Calculation calculation = new Calculation(copy, catalogue, own);
         boolean settled = true;
-        for (int i = 0; i < after.length; i++) {
+        for (int i = 0; i < after.size(); i++) {
           FormulaCell formula = formulas.get(i);
-          if (!contains(foreign, formula)) {
-            after[i] = Recalculation.outcome(formula, calculation);
-            settled &=
-                !Recalculation.isOurs(formula, functions) || wasSeen(copy, formula, after[i]);
+          if (!foreign.contains(formula)) {
+            after.set(i, calculation.outcome(formula));
+            settled &= !formula.isOurs(catalogue) || wasSeen(copy, formula, after.get(i));
           }
         }
         if (settled) {
@@ -88,7 +91,7 @@ public final class OfficeResults {
         }
         before = after;
       }
-    } catch (IOException | FileRefused e) {
+    } catch (IOException e) {
       throw new Office.Failed("The copy for LibreOffice could not be made: " + e.getMessage());
     }
     throw new Office.Failed(
@@ -98,63 +101,58 @@ public final class OfficeResults {
   }
 
   /** Whether the office reckoned with this result. */
-  private static boolean wasSeen(Book copy, FormulaCell formula, Object outcome) {
+  private static boolean wasSeen(Book copy, FormulaCell formula, Outcome outcome) {
     CellContent seen = copy.sheets().get(formula.sheet()).content(formula.place());
-    return outcome instanceof Beyond || Recalculation.isSame(seen, outcome);
+    return outcome.shown().map(value -> Recalculation.isSame(seen, value)).orElse(true);
   }
 
-  private static boolean contains(CellSet set, FormulaCell formula) {
-    return set.contains(formula.sheet(), formula.place().row(), formula.place().column());
-  }
-
-  private static void store(Book book, List<FormulaCell> formulas, Object[] outcomes) {
-    for (int i = 0; i < outcomes.length; i++) {
-      if (!(outcomes[i] instanceof Beyond)) {
-        FormulaCell formula = formulas.get(i);
-        book.sheets().get(formula.sheet()).putValue(formula.place(), outcomes[i]);
-      }
+  private static void store(Book book, List<FormulaCell> formulas, List<Outcome> outcomes) {
+    for (int i = 0; i < outcomes.size(); i++) {
+      FormulaCell formula = formulas.get(i);
+      BookSheet sheet = book.sheets().get(formula.sheet());
+      outcomes.get(i).shown().ifPresent(value -> sheet.putValue(formula.place(), value));
     }
   }
 
-  private static byte[] bytes(Book book) throws IOException, FileRefused {
+  private static byte[] bytes(Book book) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     book.write(bytes);
     return bytes.toByteArray();
   }
 
-  private Book copy(Book book, PoiFunctions functions) throws IOException, FileRefused {
-    return Books.open(bytes(book), name, functions);
+  private Book copy(Book book) throws IOException {
+    return Books.open(bytes(book), name, limits);
   }
 
   private void askOffice(
       Book book,
-      PoiFunctions functions,
+      Catalogue catalogue,
       CellSet foreign,
       List<FormulaCell> formulas,
-      Object[] outcomes)
-      throws Office.Failed, IOException, FileRefused {
+      List<Outcome> outcomes)
+      throws Office.Failed, IOException {
     byte[] question;
-    try (Book frozen = copy(book, functions)) {
-      freeze(frozen, functions, foreign);
+    try (Book frozen = copy(book)) {
+      freeze(frozen, catalogue, foreign);
       question = bytes(frozen);
     }
     String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
     String to = from.equals("ods") ? "ods" : "xlsx"; // the office's .xls can lose texts
     try (Book answer =
-        Books.open(office.recalculated(question, from, to), "answer." + to, functions)) {
-      for (int i = 0; i < outcomes.length; i++) {
+        Books.open(office.recalculated(question, from, to), "answer." + to, limits)) {
+      for (int i = 0; i < outcomes.size(); i++) {
         FormulaCell formula = formulas.get(i);
-        if (contains(foreign, formula)) {
+        if (foreign.contains(formula)) {
           String sheet = book.sheets().get(formula.sheet()).name();
-          outcomes[i] = outcome(answer, sheet, formula.place());
+          outcomes.set(i, outcome(answer, sheet, formula.place()));
         }
       }
     }
   }
 
   /** Puts results in place of every formula with functions that no office may know. */
-  private static void freeze(Book book, PoiFunctions functions, CellSet foreign) {
-    Book.Calculation calculation = book.calculation(functions, new CellSet());
+  private static void freeze(Book book, Catalogue catalogue, CellSet foreign) {
+    Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, foreign).formulas()) {
       BookSheet sheet = book.sheets().get(formula.sheet());
       boolean isFormula = sheet.content(formula.place()).isFormula(); // arrays go as a whole
@@ -164,21 +162,21 @@ public final class OfficeResults {
     }
   }
 
-  private static Object outcome(Book answer, String sheetName, Place place) {
+  private static Outcome outcome(Book answer, String sheetName, Place place) {
     for (BookSheet sheet : answer.sheets()) {
       if (sheet.name().equals(sheetName)) {
         CellContent content = sheet.content(place);
-        if (content.value() instanceof CellError error && !isKnown(error)) {
-          return new Beyond("LibreOffice gives " + error + ".");
+        if (content.value() instanceof Value.Error error && !isKnown(error)) {
+          return new Outcome.Beyond("LibreOffice gives " + error + ".");
         }
-        return content.value() == null ? "" : content.value();
+        return new Outcome.Computed(content.value().isBlank() ? Value.of("") : content.value());
       }
     }
-    return new Beyond("LibreOffice has no such sheet.");
+    return new Outcome.Beyond("LibreOffice has no such sheet.");
   }
 
   /** Whether an error is a result, not the office's way to say that it cannot read the formula. */
-  private static boolean isKnown(CellError error) {
-    return error.text().startsWith("#") && !error.text().equals("#NAME?");
+  private static boolean isKnown(Value.Error error) {
+    return error.code().startsWith("#") && !error.code().equals("#NAME?");
   }
 }

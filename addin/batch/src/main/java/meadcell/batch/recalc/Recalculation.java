@@ -4,15 +4,16 @@ import java.util.List;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.CellError;
-import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Affected;
-import meadcell.batch.calculation.Affected.FormulaCell;
-import meadcell.batch.calculation.Beyond;
+import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.calculation.Outcome;
 import meadcell.batch.calculation.PoiFunctions;
-import meadcell.batch.office.Office;
+import meadcell.office.Office;
 import meadcell.batch.report.Report;
+import meadcell.catalogue.Catalogue;
 
 /**
  * Computes again every formula that uses the catalogue's functions, and what rests on them. Each
@@ -26,12 +27,12 @@ public final class Recalculation {
   private static final double SECOND = 1.2e-5;
 
   private final Book book;
-  private final PoiFunctions functions;
+  private final Catalogue catalogue;
   private final Report report;
   private final OfficeResults office;
 
-  public Recalculation(Book book, PoiFunctions functions, Report report) {
-    this(book, functions, report, null);
+  public Recalculation(Book book, Catalogue catalogue, Report report) {
+    this(book, catalogue, report, null);
   }
 
   /**
@@ -39,25 +40,19 @@ public final class Recalculation {
    *
    * @param office computes what this tool cannot; may be null
    */
-  public Recalculation(Book book, PoiFunctions functions, Report report, OfficeResults office) {
+  public Recalculation(Book book, Catalogue catalogue, Report report, OfficeResults office) {
     this.book = book;
-    this.functions = functions;
+    this.catalogue = catalogue;
     this.report = report;
     this.office = office;
-  }
-
-  /** Whether a formula calls one of the catalogue's functions. */
-  public static boolean isOurs(FormulaCell formula, PoiFunctions functions) {
-    return formula.reads().functions().stream()
-        .anyMatch(name -> functions.findFunction(name) != null);
   }
 
   /** Computes again what uses the catalogue's functions. */
   public List<FormulaCell> run() {
     CellSet live = new CellSet();
-    Book.Calculation calculation = book.calculation(functions, live);
+    Calculation calculation = new Calculation(book, catalogue, live);
     List<FormulaCell> affected =
-        new Affected(book, calculation, new CellSet()).from(f -> isOurs(f, functions));
+        new Affected(book, calculation, new CellSet()).from(f -> f.isOurs(catalogue));
     refresh(affected, calculation, live);
     return affected;
   }
@@ -67,98 +62,80 @@ public final class Recalculation {
    *
    * @param live receives them
    */
-  public void refresh(List<FormulaCell> formulas, Book.Calculation calculation, CellSet live) {
-    for (FormulaCell formula : formulas) {
-      if (formula.reads().canBeRead()) {
-        live.add(formula.sheet(), formula.place().row(), formula.place().column());
-      }
-    }
-    functions.takeRefused();
-    Object[] outcomes = formulas.stream().map(f -> outcome(f, calculation)).toArray();
-    List<PoiFunctions.Refused> allRefused = functions.takeRefused();
+  public void refresh(List<FormulaCell> formulas, Calculation calculation, CellSet live) {
+    formulas.stream().filter(f -> f.reads().canBeRead()).forEach(live::add);
+    List<Outcome> outcomes = formulas.stream().map(calculation::outcome).toList();
     CellSet foreign = foreign(formulas, outcomes);
     if (office != null && !foreign.isEmpty()) {
       try {
-        outcomes = office.complete(book, functions, formulas, live, foreign, outcomes);
-        allRefused = functions.takeRefused();
+        outcomes = office.complete(book, catalogue, formulas, live, foreign, outcomes);
       } catch (Office.Failed e) {
         report.remark(Report.Code.FILE, "", "", "", e.getMessage());
       }
     }
-    for (int i = 0; i < outcomes.length; i++) {
-      settle(formulas.get(i), outcomes[i]);
-    }
-    for (PoiFunctions.Refused refused : allRefused) {
-      BookSheet sheet = book.sheets().get(refused.sheet());
-      Place place = new Place(refused.row(), refused.column());
-      if (sheet.content(place).value() instanceof CellError) {
-        report.remark(
-            Report.Code.REFUSED,
-            sheet.name(),
-            place.a1(),
-            refused.function(),
-            refused.function() + ": " + refused.refusal().getMessage());
-      }
-    }
-  }
-
-  /** The result of a formula, or {@link Beyond}. */
-  static Object outcome(FormulaCell formula, Book.Calculation calculation) {
-    if (!formula.reads().canBeRead()) {
-      return new Beyond(formula.reads().problem());
-    }
-    try {
-      return calculation.result(formula.sheet(), formula.place());
-    } catch (Book.CannotCalculate e) {
-      return new Beyond(e.getMessage());
+    for (int i = 0; i < formulas.size(); i++) {
+      settle(formulas.get(i), outcomes.get(i));
     }
   }
 
   /** The formulas without functions of ours that were not computed. */
-  private CellSet foreign(List<FormulaCell> formulas, Object[] outcomes) {
+  private CellSet foreign(List<FormulaCell> formulas, List<Outcome> outcomes) {
     CellSet foreign = new CellSet();
-    for (int i = 0; i < outcomes.length; i++) {
-      FormulaCell formula = formulas.get(i);
-      if (outcomes[i] instanceof Beyond && !isOurs(formula, functions)) {
-        foreign.add(formula.sheet(), formula.place().row(), formula.place().column());
+    for (int i = 0; i < formulas.size(); i++) {
+      if (outcomes.get(i) instanceof Outcome.Beyond && !formulas.get(i).isOurs(catalogue)) {
+        foreign.add(formulas.get(i));
       }
     }
     return foreign;
   }
 
-  private void settle(FormulaCell formula, Object outcome) {
+  private void settle(FormulaCell formula, Outcome outcome) {
     BookSheet sheet = book.sheets().get(formula.sheet());
-    if (outcome instanceof Beyond beyond) {
+    if (outcome instanceof Outcome.Beyond beyond) {
       report.remark(
           Report.Code.STALE,
           sheet.name(),
           formula.place().a1(),
           formula.content().formula(),
           "keeps its old value, because the formula cannot be computed here: " + beyond.reason());
-      return;
+    } else if (outcome instanceof Outcome.Refused refused) {
+      store(sheet, formula, refused.error());
+      for (PoiFunctions.Refused call : refused.calls()) {
+        report.remark(
+            Report.Code.REFUSED,
+            sheet.name(),
+            formula.place().a1(),
+            call.function(),
+            call.function() + ": " + call.refusal().getMessage());
+      }
+    } else if (outcome instanceof Outcome.Computed computed) {
+      store(sheet, formula, computed.value());
     }
-    if (isSame(formula.content(), outcome)) {
+  }
+
+  private void store(BookSheet sheet, FormulaCell formula, Value result) {
+    if (isSame(formula.content(), result)) {
       report.unchanged();
       return;
     }
-    sheet.putValue(formula.place(), outcome);
+    sheet.putValue(formula.place(), result);
     report.changed(
         Report.Change.ofFormula(
             sheet.name(),
             formula.place().a1(),
             formula.content().formula(),
             formula.content().value(),
-            outcome));
+            result));
   }
 
-  static boolean isSame(CellContent before, Object after) {
-    if (!(before.value() instanceof Double a && after instanceof Double b)) {
+  static boolean isSame(CellContent before, Value after) {
+    if (!(before.value() instanceof Value.Number a && after instanceof Value.Number b)) {
       return after.equals(before.value());
     }
     double allowed =
         before.look() == CellContent.Look.DATE
             ? SECOND
-            : ROUNDING * Math.max(Math.abs(a), Math.abs(b));
-    return Math.abs(a - b) <= allowed;
+            : ROUNDING * Math.max(Math.abs(a.number()), Math.abs(b.number()));
+    return Math.abs(a.number() - b.number()) <= allowed;
   }
 }

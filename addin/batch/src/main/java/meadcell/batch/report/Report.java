@@ -2,6 +2,7 @@ package meadcell.batch.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import meadcell.batch.book.Value;
 
 /** What happened to one workbook. */
 public final class Report {
@@ -38,19 +39,19 @@ public final class Report {
     }
   }
 
-  /** One cell that now holds something new. */
+  /** One cell that now holds something new, or nothing. */
   public record Change(
       String sheet,
       String cell,
       String result,
       String found,
       String formula,
-      Object before,
-      Object after) {
+      Value before,
+      Value after) {
 
     /** A change of a cell that was found by the formula in it. */
     public static Change ofFormula(
-        String sheet, String cell, String formula, Object before, Object after) {
+        String sheet, String cell, String formula, Value before, Value after) {
       return new Change(sheet, cell, "", "formula", formula, before, after);
     }
   }

@@ -7,6 +7,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 
 /** The remarks of a run as a sheet of the workbook itself. The same remarks leave it as it is. */
 public final class ReportSheet {
@@ -38,8 +39,8 @@ public final class ReportSheet {
       for (int column = 0; column < WIDTHS.length; column++) {
         sheet.widen(column, WIDTHS[column]);
       }
-    } else if (!(sheet.content(new Place(0, 0)).value() instanceof String text
-        && text.startsWith(OURS))) {
+    } else if (!(sheet.content(new Place(0, 0)).value() instanceof Value.Text head
+        && head.text().startsWith(OURS))) {
       report.remark(
           Report.Code.FILE,
           "",
@@ -62,12 +63,12 @@ public final class ReportSheet {
 
   private static boolean put(BookSheet sheet, Place place, String text) {
     CellContent before = sheet.content(place);
-    if (text.isEmpty() && before.isBlank() || text.equals(before.value())) {
+    if (text.isEmpty() && before.isBlank() || Value.of(text).equals(before.value())) {
       return false;
     }
     sheet.clear(place);
     if (!text.isEmpty()) {
-      sheet.putValue(place, text);
+      sheet.putValue(place, Value.of(text));
     }
     return true;
   }

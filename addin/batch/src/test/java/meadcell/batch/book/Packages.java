@@ -23,11 +23,6 @@ public final class Packages {
     return parts;
   }
 
-  /** The same package with sorted parts and the earliest time on each. */
-  public static byte[] withoutTimes(byte[] zip) throws IOException {
-    return zip(parts(zip));
-  }
-
   /** A package of these parts. */
   public static byte[] zip(Map<String, byte[]> parts) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -53,7 +53,7 @@ class FileTroubleTest {
     String folderForFile = in + " is a folder; name the workbooks in it.";
     says(ExitCode.REFUSED, folderForFile, "check", in);
     says(ExitCode.REFUSED, folderForFile, "recalc", "--dry-run", in);
-    says(ExitCode.REFUSED, "A folder was given", "fill", "--dry-run", log, "--plan", in);
+    says(ExitCode.REFUSED, folderForFile, "fill", "--dry-run", log, "--plan", in);
     String fileForFolder = log + " is a file, not a folder; choose a folder.";
     says(ExitCode.NOT_WRITTEN, fileForFolder, "recalc", log, "--out", log);
     says(ExitCode.NOT_WRITTEN, fileForFolder, "samples", log + "/samples");

@@ -20,8 +20,6 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.Place;
-import meadcell.batch.calculation.PoiFunctions;
-import meadcell.cellar.Cellar;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -90,15 +88,14 @@ class ReportSheetTest {
   }
 
   private static Book open(Path file) throws Exception {
-    return Books.open(
-        Files.readAllBytes(file), file.toString(), new PoiFunctions(Cellar.catalogue()));
+    return Books.open(Files.readAllBytes(file), file.toString());
   }
 
-  private static Object value(BookSheet sheet, int row, int column) {
-    return sheet.content(new Place(row, column)).value();
+  private static String value(BookSheet sheet, int row, int column) {
+    return sheet.content(new Place(row, column)).value().toString();
   }
 
-  private static List<Object> texts(BookSheet sheet, int row) {
+  private static List<String> texts(BookSheet sheet, int row) {
     return java.util.stream.IntStream.range(0, 5).mapToObj(c -> value(sheet, row, c)).toList();
   }
 
@@ -114,7 +111,7 @@ class ReportSheetTest {
       assertEquals("log", value(sheet, 3, 0));
       assertEquals("B4", value(sheet, 3, 1));
       assertEquals("left empty", value(sheet, 3, 2));
-      assertTrue(value(sheet, 3, 4).toString().contains(QUESTION));
+      assertTrue(value(sheet, 3, 4).contains(QUESTION));
       long remarks = run.err().lines().count();
       assertEquals(2 + remarks, sheet.lastRow(), run.err());
     }

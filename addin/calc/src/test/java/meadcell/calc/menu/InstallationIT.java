@@ -11,10 +11,10 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import meadcell.calc.office.Office;
-import meadcell.calc.office.TestOffice;
 import meadcell.catalogue.CheckRow;
 import meadcell.cellar.Cellar;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -40,7 +40,7 @@ class InstallationIT {
     try (FileSystem archive = FileSystems.newFileSystem(broken)) {
       Files.write(archive.getPath("meadcell-calc.jar"), new byte[0]);
     }
-    try (Office office = new Office()) {
+    try (RemoteOffice office = new RemoteOffice()) {
       office.install(broken);
       office.start();
       String report = new Installation(office.context()).report();

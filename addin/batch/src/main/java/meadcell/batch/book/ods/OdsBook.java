@@ -27,10 +27,11 @@ import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
+import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.zip.PackageParts;
-import meadcell.batch.calculation.PoiCalculation;
-import meadcell.batch.calculation.PoiFunctions;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -41,7 +42,7 @@ import org.xml.sax.SAXException;
  * An OpenDocument spreadsheet: the cells of {@code content.xml} are changed, every other part is
  * copied byte for byte.
  */
-public final class OdsBook implements Book {
+final class OdsBook implements Book {
   private static final Pattern DECIMALS = Pattern.compile("0(\\.0+)?");
   private static final String CONTENT = "content.xml";
   private static final String META_XML = "meta.xml";
@@ -59,8 +60,8 @@ public final class OdsBook implements Book {
   private final LocalDate nullDate;
   private boolean metaChanged;
 
-  public OdsBook(byte[] bytes) throws IOException, FileRefused {
-    parts = new PackageParts(bytes);
+  OdsBook(byte[] bytes, Limits limits) throws IOException {
+    parts = new PackageParts(bytes, limits);
     if (parts.text("META-INF/manifest.xml").contains("encryption-data")) {
       throw new FileRefused(
           "An .ods with a password cannot be read here; save it without one first.");
@@ -87,8 +88,10 @@ public final class OdsBook implements Book {
       var builder = factory.newDocumentBuilder();
       builder.setErrorHandler(null);
       return builder.parse(new ByteArrayInputStream(xml));
-    } catch (ParserConfigurationException | SAXException e) {
-      throw new IOException(e.getMessage(), e);
+    } catch (SAXException e) {
+      throw FileRefused.damaged(e.getMessage(), e);
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException(e);
     }
   }
 
@@ -126,11 +129,6 @@ public final class OdsBook implements Book {
         table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());
     sheets.add(new OdsSheet(this, table));
     return sheets.get(sheets.size() - 1);
-  }
-
-  @Override
-  public Calculation calculation(PoiFunctions functions, Live live) {
-    return new PoiCalculation(sheets, ShadowWorkbook.of(this), functions, live);
   }
 
   @Override
@@ -221,19 +219,41 @@ public final class OdsBook implements Book {
 
   // ---- names ------------------------------------------------------------------------------
 
-  /** The named ranges, name to reference in A1 notation. */
-  Map<String, String> namedRanges() {
-    Map<String, String> names = new HashMap<>();
+  @Override
+  public List<DefinedName> names() {
+    List<DefinedName> names = new ArrayList<>();
     NodeList ranges = content.getElementsByTagNameNS(TABLE, "named-range");
     for (int i = 0; i < ranges.getLength(); i++) {
       Element range = (Element) ranges.item(i);
       String name = range.getAttributeNS(TABLE, "name");
       if (!name.startsWith(BUILT_IN)) {
-        names.put(
-            name, OpenFormula.toA1("=[" + range.getAttributeNS(TABLE, "cell-range-address") + "]"));
+        String address = range.getAttributeNS(TABLE, "cell-range-address");
+        String reference = OpenFormula.toA1("=[" + address + "]");
+        names.add(new DefinedName(name, sheetOf(range), reference, false));
       }
     }
     return names;
+  }
+
+  /** The position of the sheet that a name belongs to. */
+  private int sheetOf(Element range) {
+    Node owner = range.getParentNode().getParentNode();
+    for (int i = 0; i < sheets.size(); i++) {
+      if (sheets.get(i).table() == owner) {
+        return i;
+      }
+    }
+    return DefinedName.ANYWHERE;
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    return List.of(); // formulas are stored with plain addresses
+  }
+
+  @Override
+  public int mostRows() {
+    return 1 << 20;
   }
 
   @Override

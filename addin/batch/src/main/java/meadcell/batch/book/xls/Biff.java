@@ -8,6 +8,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayList;
 import java.util.List;
+import meadcell.batch.book.FileRefused;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
@@ -47,7 +48,7 @@ final class Biff {
       int kind = bytes.getShort() & 0xFFFF;
       byte[] data = new byte[bytes.getShort() & 0xFFFF];
       if (data.length > bytes.remaining()) {
-        throw new IOException("a record of it is cut off");
+        throw FileRefused.damaged("a record of it is cut off", null);
       }
       bytes.get(data);
       depth += kind == BEGIN ? 1 : 0;

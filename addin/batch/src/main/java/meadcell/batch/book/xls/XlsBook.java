@@ -11,9 +11,10 @@ import java.util.Optional;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
-import meadcell.batch.calculation.PoiCalculation;
-import meadcell.batch.calculation.PoiFunctions;
+import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.poi.PoiNames;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
 import org.apache.poi.hssf.model.InternalWorkbook;
@@ -23,13 +24,19 @@ import org.apache.poi.hssf.record.SSTRecord;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.udf.UDFFinder;
 import org.apache.poi.ss.usermodel.DateUtil;
 
 /**
  * An old binary workbook, {@code .xls}, read and written by POI. What POI wrote is compared, record
  * by record, with what was there.
  */
-public final class XlsBook implements Book {
+final class XlsBook implements Book {
+  /** To this format every function that is not built in is one of an add-in. */
+  private static final UDFFinder ADD_IN = name -> (args, context) -> ErrorEval.NAME_INVALID;
+
   private record StyleKey(int style, String format) {}
 
   /** The format's first cell style after its 15 built-in parents. */
@@ -44,7 +51,7 @@ public final class XlsBook implements Book {
   private final Map<StyleKey, Integer> styles = new HashMap<>();
   private final Map<Integer, CellContent.Look> looks = new HashMap<>();
 
-  public XlsBook(DirectoryNode root, PoiFunctions functions) throws IOException {
+  XlsBook(DirectoryNode root) throws IOException {
     original = Biff.records(root);
     DirectoryNode read = root;
     if (LinkTables.isMissing(original)) {
@@ -54,10 +61,10 @@ public final class XlsBook implements Book {
       Biff.replace(read, LinkTables.added(original));
     }
     workbook = new HSSFWorkbook(read, true);
-    workbook.addToolPack(functions); // names of add-in functions are part of this format
+    workbook.addToolPack(ADD_IN);
     List<XlsParts> parts = XlsParts.of(original);
     if (parts.size() != workbook.getNumberOfSheets() + 1) {
-      throw new IOException("it has more or fewer sheets than it says");
+      throw FileRefused.damaged("it has more or fewer sheets than it says", null);
     }
     for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
       sheets.add(new XlsSheet(this, workbook.getSheetAt(i), parts.get(i + 1)));
@@ -77,8 +84,18 @@ public final class XlsBook implements Book {
   }
 
   @Override
-  public Calculation calculation(PoiFunctions functions, Live live) {
-    return new PoiCalculation(sheets, workbook, functions, live);
+  public List<DefinedName> names() {
+    return PoiNames.of(workbook);
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    return List.of();
+  }
+
+  @Override
+  public int mostRows() {
+    return SpreadsheetVersion.EXCEL97.getMaxRows();
   }
 
   // ---- styles -----------------------------------------------------------------------------
@@ -175,7 +192,7 @@ public final class XlsBook implements Book {
   }
 
   @Override
-  public void write(OutputStream out) throws IOException, FileRefused {
+  public void write(OutputStream out) throws IOException {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     workbook.write(written);
     List<Biff.Entry> after = Biff.records(Biff.root(written.toByteArray()));

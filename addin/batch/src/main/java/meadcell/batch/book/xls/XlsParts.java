@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.xls.Biff.Entry;
 
 /**
@@ -32,14 +33,14 @@ record XlsParts(int kind, List<Entry> records, List<XlsParts> inner) {
       }
     }
     if (!open.isEmpty() || all.isEmpty()) {
-      throw new IOException("it ends in the middle of a sheet");
+      throw FileRefused.damaged("it ends in the middle of a sheet", null);
     }
     return all;
   }
 
   private static void lengthen(List<Entry> records, Entry more) throws IOException {
     if (records.isEmpty()) {
-      throw new IOException("a record goes on that did not begin");
+      throw FileRefused.damaged("a record goes on that did not begin", null);
     }
     Entry last = records.remove(records.size() - 1);
     ByteArrayOutputStream data = new ByteArrayOutputStream();

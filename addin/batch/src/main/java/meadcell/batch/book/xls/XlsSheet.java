@@ -7,8 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.ClientAnchor;
@@ -110,19 +111,20 @@ final class XlsSheet implements BookSheet {
     return switch (type) {
       case NUMERIC ->
           new CellContent(
-              cell.getNumericCellValue(), formula, book.look(cell.getCellStyle().getIndex()));
-      case STRING -> new CellContent(cell.getStringCellValue(), formula, CellContent.Look.PLAIN);
-      case BOOLEAN -> new CellContent(cell.getBooleanCellValue(), formula, CellContent.Look.PLAIN);
-      case ERROR ->
-          new CellContent(
-              new CellError(FormulaError.forInt(cell.getErrorCellValue()).getString()),
+              Value.of(cell.getNumericCellValue()),
               formula,
-              CellContent.Look.PLAIN);
-      default ->
-          formula == null
-              ? CellContent.BLANK
-              : new CellContent(null, formula, CellContent.Look.PLAIN);
+              book.look(cell.getCellStyle().getIndex()));
+      case STRING -> plain(Value.of(cell.getStringCellValue()), formula);
+      case BOOLEAN -> plain(Value.of(cell.getBooleanCellValue()), formula);
+      case ERROR ->
+          plain(
+              new Value.Error(FormulaError.forInt(cell.getErrorCellValue()).getString()), formula);
+      default -> formula == null ? CellContent.BLANK : plain(Value.BLANK, formula);
     };
+  }
+
+  private static CellContent plain(Value value, String formula) {
+    return new CellContent(value, formula, CellContent.Look.PLAIN);
   }
 
   /** A formula, or nothing where POI has no words for it, as for the cells of a what-if table. */
@@ -186,21 +188,21 @@ final class XlsSheet implements BookSheet {
   }
 
   @Override
-  public void putValue(Place place, Object value) {
+  public void putValue(Place place, Value value) {
     Cell cell = cellToWrite(place);
     if (cell.getCellType() == CellType.FORMULA) {
       changes.values.add(place);
     } else {
       changes.cells.add(place);
     }
-    if (value instanceof Double number) {
-      cell.setCellValue(number);
-    } else if (value instanceof Boolean truth) {
-      cell.setCellValue(truth);
-    } else if (value instanceof CellError error) {
-      cell.setCellErrorValue(FormulaError.forString(error.text()).getCode());
-    } else {
-      cell.setCellValue((String) value);
+    if (value instanceof Value.Number plain) {
+      cell.setCellValue(plain.number());
+    } else if (value instanceof Value.Truth truth) {
+      cell.setCellValue(truth.isTrue());
+    } else if (value instanceof Value.Error error) {
+      cell.setCellErrorValue(FormulaError.forString(error.code()).getCode());
+    } else if (value instanceof Value.Text text) {
+      cell.setCellValue(text.text());
     }
   }
 
@@ -208,25 +210,19 @@ final class XlsSheet implements BookSheet {
   public void freeze(Place place) {
     Cell cell = cellToChange(place);
     if (!cell.isPartOfArrayFormulaGroup()) {
-      Object value = content(place).value();
+      Value value = content(place).value();
       cell.setBlank();
-      restore(place, value);
+      putValue(place, value);
       return;
     }
-    Map<Place, Object> values = new LinkedHashMap<>();
+    Map<Place, Value> values = new LinkedHashMap<>();
     for (var address : cell.getArrayFormulaRange()) {
       Place each = new Place(address.getRow(), address.getColumn());
       changes.cells.add(each);
       values.put(each, content(each).value());
     }
     sheet.removeArrayFormula(cell);
-    values.forEach(this::restore);
-  }
-
-  private void restore(Place place, Object value) {
-    if (value != null) {
-      putValue(place, value);
-    }
+    values.forEach(this::putValue);
   }
 
   @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -55,7 +56,7 @@ final class Frame {
       }
       related.append(written(relation));
       if (!parts.has(relation.part())) {
-        throw new IOException("it has lost the part " + relation.part());
+        throw FileRefused.damaged("it has lost the part " + relation.part(), null);
       }
       if (sheet == null) {
         copyWith(relation.part(), "externalLinkPath");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
 
 /**
@@ -56,7 +57,7 @@ final class NoteBoxes {
   static NoteBoxes of(byte[] xml) throws IOException {
     String text = new String(XlsxSheetXml.inUtf8(xml), StandardCharsets.UTF_8);
     if (text.lastIndexOf("</") < 0) {
-      throw new IOException("the drawing of a sheet's notes cannot be understood");
+      throw FileRefused.damaged("the drawing of a sheet's notes cannot be understood", null);
     }
     int last = BLOCK;
     for (Matcher number = NUMBER.matcher(text); number.find(); ) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.batch.book.Value;
 import meadcell.batch.book.zip.Sax;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
@@ -14,14 +15,14 @@ import org.xml.sax.helpers.DefaultHandler;
 final class SharedTexts extends DefaultHandler {
   private static final Pattern ESCAPED = Pattern.compile("_x([0-9A-Fa-f]{4})_");
 
-  private final List<String> texts = new ArrayList<>();
+  private final List<Value> texts = new ArrayList<>();
   private final StringBuilder text = new StringBuilder();
   private boolean isText;
   private boolean isSpoken;
 
   private SharedTexts() {}
 
-  static List<String> read(byte[] xml) throws IOException {
+  static List<Value> read(byte[] xml) throws IOException {
     SharedTexts reader = new SharedTexts();
     Sax.parse(new ByteArrayInputStream(xml), reader);
     return reader.texts;
@@ -47,7 +48,7 @@ final class SharedTexts extends DefaultHandler {
   @Override
   public void endElement(String uri, String name, String qualified) {
     switch (name) {
-      case "si" -> texts.add(unescaped(text.toString()));
+      case "si" -> texts.add(Value.of(unescaped(text.toString())));
       case "t" -> isText = false;
       case "rPh" -> isSpoken = false;
       default -> {}

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.CellContent;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
@@ -82,7 +83,7 @@ final class StyleSheet {
     try {
       return value == null ? 0 : Integer.parseInt(value.strip());
     } catch (NumberFormatException e) {
-      throw new IOException("a number format has no number", e);
+      throw FileRefused.damaged("a number format has no number", e);
     }
   }
 

@@ -13,11 +13,20 @@ import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.DefinedName;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
+import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
+import meadcell.batch.book.poi.PoiNames;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
-import meadcell.batch.calculation.PoiCalculation;
-import meadcell.batch.calculation.PoiFunctions;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
@@ -25,7 +34,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * styles and notes are read here. What changes is put into the parts that have it; all others are
  * copied byte for byte.
  */
-public final class XlsxBook implements Book {
+final class XlsxBook implements Book {
   static final String RELATION =
       "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
   private static final String SPREADSHEET =
@@ -40,7 +49,7 @@ public final class XlsxBook implements Book {
   private final String main;
   private final XmlPart mainXml;
   private final Kind kind;
-  private final XSSFWorkbook names;
+  private final XSSFWorkbook frame;
   private final List<XlsxSheet> sheets = new ArrayList<>();
   private final Map<String, PackageParts.Content> changed = new HashMap<>();
   private final Set<String> added = new HashSet<>();
@@ -49,34 +58,34 @@ public final class XlsxBook implements Book {
   private String customPart;
   private final CustomProperties properties;
 
-  public XlsxBook(byte[] original) throws IOException {
-    parts = new PackageParts(original);
+  XlsxBook(byte[] original, Limits limits) throws IOException {
+    parts = new PackageParts(original, limits);
     types = new ContentTypes(parts);
     root = new Relations(parts, "");
     Relation toMain =
-        root.first("officeDocument").orElseThrow(() -> new IOException("it holds no workbook"));
+        root.first("officeDocument").orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
     kind = Kind.byRelation(toMain.type());
     main = toMain.part();
     mainXml = XmlPart.of(parts.read(main));
     relations = new Relations(parts, main);
-    names = new Frame(parts, types, kind, main, relations).read();
+    frame = new Frame(parts, types, kind, main, relations).read();
     stylePart = relations.first("styles").map(Relation::part).orElse(null);
     styles = new StyleSheet(xml(stylePart, StyleSheet.EMPTY));
     customPart = custom().map(Relation::part).orElse(null);
     properties = new CustomProperties(xml(customPart, CustomProperties.EMPTY), kind);
-    List<String> texts = new ArrayList<>();
+    List<Value> texts = new ArrayList<>();
     Relation shared = relations.first("sharedStrings").orElse(null);
     if (shared != null) {
       texts.addAll(SharedTexts.read(parts.read(shared.part())));
     }
-    for (int index = 0; index < names.getNumberOfSheets(); index++) {
-      XSSFSheet sheet = names.getSheetAt(index);
+    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
+      XSSFSheet sheet = frame.getSheetAt(index);
       if (sheet.getSheetName() == null) {
-        throw new IOException("a sheet has no name");
+        throw FileRefused.damaged("a sheet has no name", null);
       }
       String part = sheet.getPackagePart().getPartName().getName().substring(1);
       var xml = new ByteArrayInputStream(parts.read(part));
-      XlsxCells cells = XlsxCellsReader.read(xml, names, texts, index);
+      XlsxCells cells = XlsxCellsReader.read(xml, frame, texts, index);
       sheets.add(new XlsxSheet(this, sheet.getSheetName(), part, index, cells));
     }
   }
@@ -103,8 +112,33 @@ public final class XlsxBook implements Book {
   }
 
   @Override
-  public Calculation calculation(PoiFunctions functions, Live live) {
-    return new PoiCalculation(sheets, names, functions, live);
+  public List<DefinedName> names() {
+    return PoiNames.of(frame);
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    List<NamedTable> tables = new ArrayList<>();
+    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
+      for (XSSFTable table : frame.getSheetAt(index).getTables()) {
+        tables.add(
+            new NamedTable(
+                table.getName(),
+                index,
+                new Span(
+                    new Place(table.getStartRowIndex(), table.getStartColIndex()),
+                    new Place(table.getEndRowIndex(), table.getEndColIndex())),
+                table.getHeaderRowCount(),
+                table.getTotalsRowCount(),
+                table.getColumns().stream().map(XSSFTableColumn::getName).toList()));
+      }
+    }
+    return tables;
+  }
+
+  @Override
+  public int mostRows() {
+    return SpreadsheetVersion.EXCEL2007.getMaxRows();
   }
 
   CellContent.Look look(int style) {
@@ -141,7 +175,7 @@ public final class XlsxBook implements Book {
 
   @Override
   public BookSheet addSheet(String name) {
-    names.createSheet(name);
+    frame.createSheet(name);
     String part = newPart("xl/worksheets/sheet", ".xml", SPREADSHEET + "worksheet+xml");
     String id = relations.add(kind.of(RELATION + "worksheet"), part);
     int number = 1;
@@ -237,6 +271,6 @@ public final class XlsxBook implements Book {
 
   @Override
   public void close() throws IOException {
-    names.close();
+    frame.close();
   }
 }

@@ -1,5 +1,7 @@
 package meadcell.batch.book.xlsx;
 
+import meadcell.batch.book.Value;
+
 /** A cell of an {@code .xlsx} sheet. */
 final class XlsxCell {
   /** The shared formula that none is part of. */
@@ -9,7 +11,7 @@ final class XlsxCell {
   static final int PLAIN_STYLE = 0;
 
   int style;
-  Object value;
+  Value value = Value.BLANK;
   String formula;
 
   /** Number of the formula that is stored once, in its first cell, for several. */

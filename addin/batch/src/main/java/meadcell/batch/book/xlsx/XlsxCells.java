@@ -3,13 +3,13 @@ package meadcell.batch.book.xlsx;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
 
 /** The cells of an {@code .xlsx} sheet, in little memory. Rows and columns count from 0. */
 final class XlsxCells {
   /** The rectangle that one array formula fills. */
-  record Array(BookSheet.Span span, String formula) {}
+  record Array(Span span, String formula) {}
 
   /** The cells of one row, from left to right. */
   static final class Line {
@@ -58,7 +58,7 @@ final class XlsxCells {
   private Line[] lines = new Line[64];
   private int height;
   private final List<Array> arrays = new ArrayList<>();
-  private final List<BookSheet.Span> merged = new ArrayList<>();
+  private final List<Span> merged = new ArrayList<>();
 
   /** Whether the sheet's author protected it. */
   boolean isProtected;
@@ -102,13 +102,13 @@ final class XlsxCells {
     return arrays;
   }
 
-  void addMerged(BookSheet.Span span) {
+  void addMerged(Span span) {
     merged.add(span);
   }
 
   /** The merged range that a cell is part of, or null. */
-  BookSheet.Span merged(Place place) {
-    for (BookSheet.Span span : merged) {
+  Span merged(Place place) {
+    for (Span span : merged) {
       if (span.contains(place)) {
         return span;
       }

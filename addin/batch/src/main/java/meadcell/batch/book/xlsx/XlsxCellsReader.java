@@ -7,9 +7,9 @@ import java.time.LocalDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.CellError;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
 import meadcell.batch.book.zip.Sax;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
@@ -36,7 +36,7 @@ final class XlsxCellsReader extends DefaultHandler {
 
   private final XSSFWorkbook workbook;
   private final XSSFEvaluationWorkbook names;
-  private final List<String> texts;
+  private final List<Value> texts;
   private final int sheet;
   private final XlsxCells cells = new XlsxCells();
   private final Map<Integer, Master> masters = new HashMap<>();
@@ -52,14 +52,14 @@ final class XlsxCellsReader extends DefaultHandler {
   private String formulaType;
   private String formulaArea;
 
-  private XlsxCellsReader(XSSFWorkbook workbook, List<String> texts, int sheet) {
+  private XlsxCellsReader(XSSFWorkbook workbook, List<Value> texts, int sheet) {
     this.workbook = workbook;
     this.names = XSSFEvaluationWorkbook.create(workbook);
     this.texts = texts;
     this.sheet = sheet;
   }
 
-  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<String> texts, int sheet)
+  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<Value> texts, int sheet)
       throws IOException {
     XlsxCellsReader reader = new XlsxCellsReader(workbook, texts, sheet);
     Sax.parse(xml, reader);
@@ -127,9 +127,9 @@ final class XlsxCellsReader extends DefaultHandler {
     return "";
   }
 
-  private static BookSheet.Span span(String range) {
+  private static Span span(String range) {
     CellRangeAddress area = CellRangeAddress.valueOf(range);
-    return new BookSheet.Span(
+    return new Span(
         new Place(area.getFirstRow(), area.getFirstColumn()),
         new Place(area.getLastRow(), area.getLastColumn()));
   }
@@ -201,31 +201,31 @@ final class XlsxCellsReader extends DefaultHandler {
 
   // ---- values -----------------------------------------------------------------------------
 
-  private Object value() throws SAXException {
+  private Value value() throws SAXException {
     if (type.equals("inlineStr")) {
-      return inline == null ? null : SharedTexts.unescaped(inline);
+      return inline == null ? Value.BLANK : Value.of(SharedTexts.unescaped(inline));
     }
     if (value == null || value.isEmpty() && !type.equals("str")) {
-      return null;
+      return Value.BLANK;
     }
     return switch (type) {
-      case "s" -> sharedString(Integer.parseInt(value.strip()));
-      case "str" -> SharedTexts.unescaped(value);
-      case "b" -> value.strip().equals("1") || value.strip().equals("true");
-      case "e" -> new CellError(value);
-      case "d" -> date(value.strip());
-      default -> Double.valueOf(value);
+      case "s" -> sharedText(Integer.parseInt(value.strip()));
+      case "str" -> Value.of(SharedTexts.unescaped(value));
+      case "b" -> Value.of(value.strip().equals("1") || value.strip().equals("true"));
+      case "e" -> new Value.Error(value);
+      case "d" -> Value.of(date(value.strip()));
+      default -> Value.of(Double.parseDouble(value));
     };
   }
 
-  private String sharedString(int index) throws SAXException {
+  private Value sharedText(int index) throws SAXException {
     if (index < 0 || index >= texts.size()) {
       throw new SAXException("a cell names a text that is not in the file");
     }
     return texts.get(index);
   }
 
-  private Double date(String iso) {
+  private double date(String iso) {
     String local = iso.endsWith("Z") ? iso.substring(0, iso.length() - 1) : iso;
     LocalDateTime time =
         local.contains("T") ? LocalDateTime.parse(local) : LocalDate.parse(local).atStartOfDay();

@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
+import meadcell.batch.book.Value;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
-import org.apache.poi.ss.formula.FormulaParseException;
 
 /**
  * A sheet of an {@code .xlsx} workbook, read and written in a tenth of the memory that POI takes.
@@ -107,9 +109,9 @@ final class XlsxSheet implements BookSheet {
       XlsxCells.Array array = cells.array(place);
       formula = array == null ? null : array.formula();
     }
-    return cell.value instanceof Double
+    return cell.value instanceof Value.Number
         ? new CellContent(cell.value, formula, book.look(cell.style))
-        : cell.value == null && formula == null
+        : cell.value.isBlank() && formula == null
             ? CellContent.BLANK
             : new CellContent(cell.value, formula, CellContent.Look.PLAIN);
   }
@@ -134,7 +136,7 @@ final class XlsxSheet implements BookSheet {
   public void putFormula(Place place, String formula) {
     XlsxCell cell = cellToWrite(place);
     changeFormula(cell, place, formula);
-    cell.value = null;
+    cell.value = Value.BLANK;
   }
 
   private void changeFormula(XlsxCell cell, Place place, String formula) {
@@ -158,7 +160,8 @@ final class XlsxSheet implements BookSheet {
           Place place = new Place(row, line.column(i));
           XlsxCell cell = cellToWrite(place);
           if (cell.isFormulaUnclear) {
-            throw new FormulaParseException("the shared formula in " + place + " cannot be read");
+            throw new UncheckedIOException(
+                FileRefused.damaged("the shared formula in " + place + " cannot be read", null));
           }
           cell.isFormulaChanged = true;
           cell.shared = XlsxCell.NOT_SHARED;
@@ -169,7 +172,7 @@ final class XlsxSheet implements BookSheet {
   }
 
   @Override
-  public void putValue(Place place, Object value) {
+  public void putValue(Place place, Value value) {
     cellToWrite(place).value = value;
   }
 
@@ -185,7 +188,7 @@ final class XlsxSheet implements BookSheet {
   public void clear(Place place) {
     XlsxCell cell = cellToWrite(place);
     changeFormula(cell, place, null);
-    cell.value = null;
+    cell.value = Value.BLANK;
   }
 
   @Override

@@ -10,8 +10,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.batch.book.CellError;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 /**
@@ -77,7 +78,7 @@ final class XlsxSheetXml {
     try {
       return Charset.forName(name);
     } catch (IllegalArgumentException e) {
-      throw new IOException("a part of it is written in the unknown encoding " + name, e);
+      throw FileRefused.damaged("a part is written in the unknown encoding " + name, e);
     }
   }
 
@@ -306,7 +307,7 @@ final class XlsxSheetXml {
   /** Writes a cell; its formula as it stood in the file, or empty. */
   private void print(XlsxCell cell, int row, int column, String mark, String storedFormula) {
     boolean isFormula = cell.formula != null;
-    boolean isText = cell.value instanceof String;
+    boolean isText = cell.value instanceof Value.Text;
     tag("c").append(" r=\"").append(new Place(row, column).a1()).append('"').append(mark);
     if (cell.style != 0) {
       text.append(" s=\"").append(cell.style).append('"');
@@ -323,7 +324,7 @@ final class XlsxSheetXml {
       escape(written(cell.value));
       end("t");
       end("is");
-    } else if (cell.value != null) {
+    } else if (!cell.value.isBlank()) {
       tag("v").append(isText ? " xml:space=\"preserve\">" : ">");
       escape(written(cell.value));
       end("v");
@@ -339,19 +340,19 @@ final class XlsxSheetXml {
     text.append("</").append(prefix).append(name).append('>');
   }
 
-  private static String type(Object value, boolean isFormula) {
-    if (value instanceof String) {
+  private static String type(Value value, boolean isFormula) {
+    if (value instanceof Value.Text) {
       return isFormula ? " t=\"str\"" : " t=\"inlineStr\"";
     }
-    return value instanceof Boolean ? " t=\"b\"" : value instanceof CellError ? " t=\"e\"" : "";
+    return value instanceof Value.Truth ? " t=\"b\"" : value.isError() ? " t=\"e\"" : "";
   }
 
-  private static String written(Object value) {
-    if (value instanceof Boolean truth) {
-      return truth ? "1" : "0";
+  private static String written(Value value) {
+    if (value instanceof Value.Truth truth) {
+      return truth.isTrue() ? "1" : "0";
     }
     String text = value.toString();
-    if (value instanceof Double) {
+    if (value instanceof Value.Number) {
       return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
     return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;

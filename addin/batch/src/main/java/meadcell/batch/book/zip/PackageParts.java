@@ -8,11 +8,12 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.Limits;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
-import org.apache.poi.openxml4j.util.ZipSecureFile;
 
 /** A zip package of which some parts are replaced and all others copied as they are stored. */
 public final class PackageParts {
@@ -21,7 +22,7 @@ public final class PackageParts {
     void write(OutputStream out) throws IOException;
   }
 
-  public static final String TOO_LARGE =
+  private static final String TOO_LARGE =
       "The file unpacks to far more than its size, as one made to do harm would; if you know where"
           + " it comes from, --trust-large-files reads it.";
 
@@ -34,14 +35,16 @@ public final class PackageParts {
   private static final long NO_TIME = 315532800000L;
 
   private final ZipFile zip;
+  private final Limits limits;
   private final Map<String, ZipArchiveEntry> entries =
       new TreeMap<>(String.CASE_INSENSITIVE_ORDER); // as the format has it
 
-  public PackageParts(byte[] bytes) throws IOException {
+  public PackageParts(byte[] bytes, Limits limits) throws IOException {
+    this.limits = limits;
     zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
     Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
-    if (entries.size() > ZipSecureFile.getMaxFileCount()) {
-      throw new IOException(TOO_LARGE);
+    if (entries.size() > limits.mostParts()) {
+      throw new FileRefused(TOO_LARGE);
     }
   }
 
@@ -56,16 +59,19 @@ public final class PackageParts {
   public byte[] read(String part) throws IOException {
     ZipArchiveEntry entry = entries.get(part);
     if (entry == null) {
-      throw new IOException("it has no part " + part);
+      throw FileRefused.damaged("it has no part " + part, null);
     }
     double ratio = entry.getCompressedSize() / (double) entry.getSize();
-    if (entry.getSize() > HARMLESS_SIZE && ratio < ZipSecureFile.getMinInflateRatio()) {
-      throw new IOException(TOO_LARGE);
+    if (entry.getSize() > HARMLESS_SIZE && ratio < limits.leastRatio()) {
+      throw new FileRefused(TOO_LARGE);
+    }
+    if (entry.getSize() >= LARGEST_PART) {
+      throw new FileRefused("The part " + entry.getName() + " is larger than 512 MB.");
     }
     try (InputStream in = zip.getInputStream(entry)) {
-      byte[] bytes = in.readNBytes(LARGEST_PART);
-      if (bytes.length == LARGEST_PART) {
-        throw new IOException("the part " + part + " is larger than 512 MB");
+      byte[] bytes = in.readNBytes((int) entry.getSize());
+      if (bytes.length < entry.getSize() || in.read() >= 0) {
+        throw FileRefused.damaged("the size of its part " + entry.getName() + " is wrong", null);
       }
       return bytes;
     }

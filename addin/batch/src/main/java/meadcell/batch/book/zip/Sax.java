@@ -8,6 +8,7 @@ import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
+import meadcell.batch.book.FileRefused;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -27,7 +28,7 @@ public final class Sax {
       factory.newSAXParser().parse(xml, handler);
     } catch (SAXException e) {
       boolean isDocumentType = e.getMessage().contains("DOCTYPE");
-      throw new IOException(
+      throw FileRefused.damaged(
           isDocumentType ? "a part of it has a document type, which is not read" : e.getMessage(),
           e);
     } catch (ParserConfigurationException e) {

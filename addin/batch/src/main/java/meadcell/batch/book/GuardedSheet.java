@@ -1,0 +1,128 @@
+package meadcell.batch.book;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A sheet of a {@link GuardedBook}. */
+final class GuardedSheet implements BookSheet {
+  private final BookSheet sheet;
+
+  GuardedSheet(BookSheet sheet) {
+    this.sheet = sheet;
+  }
+
+  private static <T> T guarded(Supplier<T> reader) {
+    try {
+      return reader.get();
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
+  }
+
+  private static void guarded(Runnable writer) {
+    try {
+      writer.run();
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
+  }
+
+  @Override
+  public String name() {
+    return sheet.name();
+  }
+
+  @Override
+  public boolean isProtected() {
+    return guarded(sheet::isProtected);
+  }
+
+  @Override
+  public int lastRow() {
+    return guarded(sheet::lastRow);
+  }
+
+  @Override
+  public int lastColumn(int row) {
+    return guarded(() -> sheet.lastColumn(row));
+  }
+
+  @Override
+  public CellContent content(Place place) {
+    try { // asked for more often than all else
+      return sheet.content(place);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
+  }
+
+  @Override
+  public Place mergedEnd(Place place) {
+    return guarded(() -> sheet.mergedEnd(place));
+  }
+
+  @Override
+  public boolean isHidden(int row) {
+    return guarded(() -> sheet.isHidden(row));
+  }
+
+  @Override
+  public Span array(Place place) {
+    return guarded(() -> sheet.array(place));
+  }
+
+  @Override
+  public boolean isCovered(Place place) {
+    return guarded(() -> sheet.isCovered(place));
+  }
+
+  @Override
+  public void putFormula(Place place, String formula) {
+    guarded(() -> sheet.putFormula(place, formula));
+  }
+
+  @Override
+  public void putValue(Place place, Value value) {
+    guarded(() -> sheet.putValue(place, value));
+  }
+
+  @Override
+  public void freeze(Place place) {
+    guarded(() -> sheet.freeze(place));
+  }
+
+  @Override
+  public void clear(Place place) {
+    guarded(() -> sheet.clear(place));
+  }
+
+  @Override
+  public void copyStyle(Place from, Place to, String format) {
+    guarded(() -> sheet.copyStyle(from, to, format));
+  }
+
+  @Override
+  public void widen(int column, int characters) {
+    guarded(() -> sheet.widen(column, characters));
+  }
+
+  @Override
+  public boolean canHoldNotes() {
+    return sheet.canHoldNotes();
+  }
+
+  @Override
+  public Optional<Note> note(Place place) {
+    return guarded(() -> sheet.note(place));
+  }
+
+  @Override
+  public void putNote(Place place, Note note) {
+    guarded(() -> sheet.putNote(place, note));
+  }
+
+  @Override
+  public void removeNote(Place place) {
+    guarded(() -> sheet.removeNote(place));
+  }
+}

@@ -1,0 +1,2 @@
+/** OpenDocument spreadsheets, {@code .ods} (OASIS OpenDocument 1.3). */
+package meadcell.batch.book.ods;

@@ -1,0 +1,2 @@
+/** Old binary workbooks, {@code .xls}. */
+package meadcell.batch.book.xls;

@@ -1,0 +1,94 @@
+package meadcell.batch.calculation;
+
+import java.io.UncheckedIOException;
+import java.util.List;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
+import meadcell.catalogue.Catalogue;
+import org.apache.poi.ss.formula.EvaluationCell;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.IStabilityClassifier;
+import org.apache.poi.ss.formula.WorkbookEvaluator;
+import org.apache.poi.ss.formula.eval.BoolEval;
+import org.apache.poi.ss.formula.eval.ErrorEval;
+import org.apache.poi.ss.formula.eval.NotImplementedException;
+import org.apache.poi.ss.formula.eval.NumericValueEval;
+import org.apache.poi.ss.formula.eval.StringEval;
+import org.apache.poi.ss.formula.eval.ValueEval;
+
+/**
+ * POI's evaluator over a workbook as it stands now, of which only some formulas are computed; after
+ * a change a new calculation is needed. Every other formula stands for its stored result, so that
+ * what POI cannot compute elsewhere never stops it. Sheets are meant by their position.
+ */
+public final class Calculation {
+  private final WorkbookEvaluator evaluator;
+  private final PoiFunctions functions;
+  private final PoiWorkbook workbook;
+
+  public Calculation(Book book, Catalogue catalogue, Live live) {
+    this.functions = new PoiFunctions(catalogue);
+    this.workbook = new PoiWorkbook(book, functions, live);
+    this.evaluator = new WorkbookEvaluator(workbook, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
+    evaluator.setIgnoreMissingWorkbooks(true);
+  }
+
+  /** Computes a cell's formula. */
+  public Outcome outcome(FormulaCell formula) {
+    return formula.reads().canBeRead()
+        ? outcome(formula.sheet(), formula.place())
+        : new Outcome.Beyond(formula.reads().problem());
+  }
+
+  /** Computes the formula of a cell that has one. */
+  public Outcome outcome(int sheet, Place place) {
+    EvaluationCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
+    try {
+      return outcome(evaluator.evaluate(cell), sheet, place);
+    } catch (NotImplementedException e) {
+      Throwable root = e;
+      while (root.getCause() != null) {
+        root = root.getCause();
+      }
+      return new Outcome.Beyond(root.getMessage());
+    } catch (FormulaParseException e) {
+      return new Outcome.Beyond(
+          "the formula cannot be read; check its brackets, signs and separators.");
+    } catch (UncheckedIOException e) {
+      throw e; // the file, not the formula
+    } catch (RuntimeException | StackOverflowError e) {
+      // POI has its own gaps; each costs one cell, which its owner is told of
+      return new Outcome.Beyond("it is more than this tool can compute.");
+    }
+  }
+
+  private Outcome outcome(ValueEval result, int sheet, Place place) {
+    if (result == ErrorEval.CIRCULAR_REF_ERROR) {
+      return new Outcome.Beyond("it rests on itself.");
+    }
+    if (result instanceof BoolEval truth) {
+      return new Outcome.Computed(Value.of(truth.getBooleanValue()));
+    }
+    if (result instanceof NumericValueEval number) {
+      return new Outcome.Computed(Value.of(number.getNumberValue()));
+    }
+    if (result instanceof StringEval text) {
+      return new Outcome.Computed(Value.of(text.getStringValue()));
+    }
+    Value.Error error = new Value.Error(((ErrorEval) result).getErrorString());
+    List<PoiFunctions.Refused> calls = functions.refusedIn(sheet, place.row(), place.column());
+    return calls.isEmpty() ? new Outcome.Computed(error) : new Outcome.Refused(error, calls);
+  }
+
+  /** What a cell's formula reads. */
+  public Reads reads(int sheet, Place place) {
+    PoiCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
+    FormulaReader reader = new FormulaReader(workbook);
+    try {
+      return reader.tokens(workbook.getFormulaTokens(cell), sheet);
+    } catch (FormulaParseException e) {
+      return reader.text(cell.formula(), sheet, e.getMessage());
+    }
+  }
+}

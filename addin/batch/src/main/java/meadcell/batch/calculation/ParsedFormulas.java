@@ -1,0 +1,79 @@
+package meadcell.batch.calculation;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaParsingWorkbook;
+import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.ss.formula.ptg.AreaPtgBase;
+import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.RefPtgBase;
+
+/**
+ * Parsed formulas. A formula that was copied down is parsed once; the other rows get its tokens
+ * with the relative rows moved.
+ */
+final class ParsedFormulas {
+  private record Key(int sheet, int column, String relativeForm) {}
+
+  private record Parsed(int row, Ptg[] tokens) {}
+
+  /** POI takes {@code LAB.SO2} for a column and a cell; with its stored prefix it is a name. */
+  private static final Pattern LIKE_A_CELL =
+      Pattern.compile("(?<![A-Za-z0-9_.\"])(?=[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+\\()");
+
+  private final FormulaParsingWorkbook names;
+  private final Map<Key, Parsed> known = new HashMap<>();
+
+  ParsedFormulas(FormulaParsingWorkbook names) {
+    this.names = names;
+  }
+
+  Ptg[] of(String formula, int sheet, int row, int column) {
+    Key key = new Key(sheet, column, RelativeForm.of(formula, row, column));
+    Parsed parsed = known.get(key);
+    if (parsed == null) {
+      Ptg[] tokens = parse(formula, sheet, row);
+      known.put(key, new Parsed(row, tokens));
+      return tokens;
+    }
+    return parsed.row == row ? parsed.tokens : moved(parsed.tokens, row - parsed.row);
+  }
+
+  private Ptg[] parse(String formula, int sheet, int row) {
+    String readable = LIKE_A_CELL.matcher(formula).replaceAll("_xll.");
+    try {
+      return FormulaParser.parse(readable, names, FormulaType.CELL, sheet, row);
+    } catch (StackOverflowError e) {
+      throw new FormulaParseException("it is nested too deeply");
+    }
+  }
+
+  private static Ptg[] moved(Ptg[] tokens, int rows) {
+    Ptg[] moved = tokens.clone();
+    for (int i = 0; i < moved.length; i++) {
+      if (moved[i] instanceof RefPtgBase ref && ref.isRowRelative()) {
+        RefPtgBase copy = (RefPtgBase) ref.copy();
+        copy.setRow(copy.getRow() + rows);
+        moved[i] = copy;
+      } else if (moved[i] instanceof AreaPtgBase area && !isWholeColumn(area)) {
+        AreaPtgBase copy = (AreaPtgBase) area.copy();
+        if (copy.isFirstRowRelative()) {
+          copy.setFirstRow(copy.getFirstRow() + rows);
+        }
+        if (copy.isLastRowRelative()) {
+          copy.setLastRow(copy.getLastRow() + rows);
+        }
+        moved[i] = copy;
+      }
+    }
+    return moved;
+  }
+
+  /** {@code A:A} is written without rows; its form says nothing about them. */
+  private static boolean isWholeColumn(AreaPtgBase area) {
+    return area.getFirstRow() == 0 && area.getLastRow() >= 65535;
+  }
+}

@@ -1,0 +1,2 @@
+/** Looks for what a workbook's owner should see. */
+package meadcell.batch.check;

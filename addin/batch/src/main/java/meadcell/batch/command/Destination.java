@@ -1,0 +1,115 @@
+package meadcell.batch.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import meadcell.batch.book.Encryption;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.SafeFile;
+import meadcell.batch.report.Report;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Where results go. */
+final class Destination {
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for the results; the workbooks themselves stay as they are.")
+  private Path out;
+
+  @Option(
+      names = "--in-place",
+      description = "Change the workbooks themselves; each keeps a copy with .bak behind its name.")
+  private boolean inPlace;
+
+  @Option(names = "--force", description = "Replace a different file of the same name in --out.")
+  private boolean force;
+
+  @Option(names = "--dry-run", description = "Report the same, write nothing.")
+  private boolean dryRun;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec command;
+
+  boolean isDryRun() {
+    return dryRun;
+  }
+
+  Path of(Path file) {
+    return out == null ? file : out.resolve(file.getFileName());
+  }
+
+  /** Refuses options that contradict each other, or would lose a file. */
+  void check(List<Path> files) throws IOException {
+    if (inPlace == (out != null) && !(dryRun && !inPlace)) {
+      throw usage("Say where the results go: either --out DIR or --in-place.");
+    }
+    Set<Path> targets = new HashSet<>();
+    for (Path file : files) {
+      if (!targets.add(of(file).toAbsolutePath().normalize())) {
+        throw usage("Two workbooks would both become " + of(file) + ".");
+      }
+      if (out != null
+          && Files.exists(of(file))
+          && Files.exists(file)
+          && Files.isSameFile(of(file), file)) {
+        throw usage("--out is the workbook's own folder; use --in-place for that.");
+      }
+    }
+    if (out != null && !dryRun) {
+      Files.createDirectories(out);
+    }
+  }
+
+  private ParameterException usage(String sentence) {
+    return new ParameterException(command.commandLine(), sentence);
+  }
+
+  /** Puts one workbook's new content in place, unless that is there already. */
+  FileResult store(
+      Path file, Encryption source, byte[] content, Report report, InputOptions input)
+      throws IOException {
+    Path target = of(file);
+    boolean exists = Files.exists(target);
+    if (dryRun) {
+      return FileResult.of(file, target, FileResult.Status.DRY_RUN, report);
+    }
+    if (exists && holds(target, content, source, input)) {
+      return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
+    }
+    if (exists && !inPlace && !force) {
+      return FileResult.failed(
+          file,
+          target,
+          FileResult.Status.NOT_WRITTEN,
+          target + " is there already and differs; --force replaces it.");
+    }
+    byte[] sealed = source.sealed(content);
+    SafeFile.write(target, file, inPlace ? freeBackup(file) : null, s -> s.write(sealed));
+    return FileResult.of(file, target, FileResult.Status.WRITTEN, report);
+  }
+
+  /** Compares what the files hold: the same content is encrypted differently each time. */
+  private static boolean holds(
+      Path target, byte[] content, Encryption like, InputOptions input) {
+    try {
+      return input.read(target).holds(content, like);
+    } catch (FileRefused e) {
+      return false; // another password, or no workbook
+    }
+  }
+
+  private static Path freeBackup(Path file) {
+    Path backup = file.resolveSibling(file.getFileName() + ".bak");
+    for (int i = 2; Files.exists(backup); i++) {
+      backup = file.resolveSibling(file.getFileName() + ".bak" + i);
+    }
+    return backup;
+  }
+}

@@ -1,0 +1,133 @@
+package meadcell.batch.fill;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
+import meadcell.batch.plan.PlanFormula.Reference;
+import meadcell.batch.plan.PlanFormula.Target;
+import meadcell.batch.plan.PlanRow;
+import meadcell.batch.report.Report;
+
+/** Puts one line of a plan into one table, as a column of formulas still without results. */
+final class ColumnFiller {
+  /** Characters; enough for most numbers. */
+  private static final int NARROWEST = 10;
+
+  private final PlanRow row;
+  private final Table table;
+  private final Tables tables;
+  private final Inputs inputs;
+  private final Cells cells;
+  private final List<Written> written = new ArrayList<>();
+  private int typed;
+  private Place firstTyped;
+
+  ColumnFiller(PlanRow row, Table table, Tables tables, Inputs inputs, Cells cells) {
+    this.row = row;
+    this.table = table;
+    this.tables = tables;
+    this.inputs = inputs;
+    this.cells = cells;
+  }
+
+  /** The cells that now hold the formula. */
+  List<Written> fill() throws Ambiguous {
+    Operands fixed = fixed();
+    Place header = header();
+    String found = "column \"" + row.result() + "\" from " + header;
+    if (!fixed.problem().isEmpty()) {
+      table.rows().forEach(r -> cells.clearOwn(row, new Place(r, header.column()), found));
+      cells.leaveEmpty(header, row.result() + " stays empty: " + fixed.problem());
+      return written;
+    }
+    Map<Reference, Table.Column> columns = new LinkedHashMap<>();
+    for (Reference reference : row.formula().references()) {
+      if (reference.target() == Target.ROW) {
+        columns.put(reference, inputs.column(reference, table));
+      }
+    }
+    table.rows().forEach(r -> fill(new Place(r, header.column()), columns, fixed, found));
+    if (typed > 0) {
+      cells.remark(
+          Report.Code.KEPT,
+          firstTyped.a1(),
+          typed
+              + (typed == 1 ? " cell" : " cells")
+              + " of "
+              + row.result()
+              + " hold what a person typed; not touched (--overwrite replaces them).");
+    }
+    return written;
+  }
+
+  /** What is the same in all rows. */
+  private Operands fixed() throws Ambiguous {
+    Operands fixed = new Operands();
+    for (Reference reference : row.formula().references()) {
+      if (reference.target() != Target.ROW) {
+        Input input =
+            reference.target() == Target.LABEL
+                ? inputs.label(reference, table)
+                : inputs.wholeColumn(reference, table);
+        fixed.add(reference, input);
+        if (!input.note().isEmpty()) {
+          cells.remark(Report.Code.UNDERSTOOD, "", input.note());
+        }
+      }
+    }
+    return fixed;
+  }
+
+  /** The result's column of the table: the one that is there, or a new one beside it. */
+  private Place header() throws Ambiguous {
+    Table.Column column = table.columns().get(inputs.name(row.result()));
+    if (column != null) {
+      return new Place(table.headerRow(), column.index());
+    }
+    BookSheet sheet = cells.sheet();
+    Place header = new Place(table.headerRow(), tables.freeColumn(table));
+    Value text = Value.of(row.result());
+    sheet.putValue(header, text);
+    sheet.copyStyle(new Place(table.headerRow(), table.lastColumn()), header, "");
+    sheet.widen(header.column(), Math.max(NARROWEST, row.result().length() + 2));
+    tables.addColumn(table, header.column(), row.result());
+    cells
+        .report()
+        .changed(
+            new Report.Change(
+                sheet.name(), header.a1(), row.result(), "new column", "", Value.BLANK, text));
+    return header;
+  }
+
+  private void fill(
+      Place place, Map<Reference, Table.Column> columns, Operands fixed, String found) {
+    Operands operands = new Operands();
+    columns.forEach(
+        (reference, column) -> operands.add(reference, inputs.cell(reference, column, place.row())));
+    operands.addQuietly(fixed);
+    if (!operands.isAnyFilled()) {
+      cells.clearOwn(row, place, found);
+      cells.unmark(place);
+    } else if (operands.problem().isEmpty()) {
+      Written cell = cells.put(row, place, operands.in(row.formula()), operands.note(), found);
+      if (cell == null) {
+        keep(place);
+      } else {
+        written.add(cell);
+      }
+    } else if (cells.clearOwn(row, place, found)) {
+      cells.leaveEmpty(place, row.result() + " stays empty: " + operands.problem());
+    } else {
+      keep(place);
+    }
+  }
+
+  /** A person's own value stands there. */
+  private void keep(Place place) {
+    firstTyped = typed++ == 0 ? place : firstTyped;
+  }
+}

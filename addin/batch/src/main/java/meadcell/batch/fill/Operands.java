@@ -1,0 +1,45 @@
+package meadcell.batch.fill;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+import meadcell.batch.plan.PlanFormula;
+import meadcell.batch.plan.PlanFormula.Reference;
+
+/** What the references of a formula stand for in one cell. */
+final class Operands {
+  private final Map<Reference, Input> inputs = new IdentityHashMap<>();
+  private String problem = "";
+  private String note = "";
+  private boolean isAnyFilled;
+
+  void add(Reference reference, Input input) {
+    inputs.put(reference, input);
+    problem = problem.isEmpty() ? input.problem() : problem;
+    note = note.isEmpty() || input.note().isEmpty() ? note + input.note() : note + " " + input.note();
+    isAnyFilled |= !input.isBlank();
+  }
+
+  /** Adds others without their notes, which are told elsewhere. */
+  void addQuietly(Operands others) {
+    inputs.putAll(others.inputs);
+    problem = problem.isEmpty() ? others.problem : problem;
+  }
+
+  /** Why there can be no formula; empty if there can. */
+  String problem() {
+    return problem;
+  }
+
+  /** How they were read, where that is not plain; empty otherwise. */
+  String note() {
+    return note;
+  }
+
+  boolean isAnyFilled() {
+    return isAnyFilled;
+  }
+
+  String in(PlanFormula formula) {
+    return formula.with(reference -> inputs.get(reference).formula());
+  }
+}

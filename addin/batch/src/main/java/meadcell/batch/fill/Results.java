@@ -1,0 +1,97 @@
+package meadcell.batch.fill;
+
+import java.util.ArrayList;
+import java.util.List;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Value;
+import meadcell.batch.calculation.Affected;
+import meadcell.batch.calculation.Calculation;
+import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.calculation.Outcome;
+import meadcell.batch.recalc.Recalculation;
+import meadcell.batch.report.Report;
+import meadcell.catalogue.Catalogue;
+
+/** The results of the formulas that filling put into a workbook, and of what rests on them. */
+record Results(
+    Book book,
+    Catalogue catalogue,
+    Filler.Options options,
+    Report report,
+    Notes notes,
+    OwnCells own) {
+
+  void compute(List<Written> written) {
+    CellSet live = new CellSet();
+    written.forEach(cell -> live.add(cell.sheet(), cell.place()));
+    Calculation calculation = new Calculation(book, catalogue, live);
+    List<FormulaCell> dependents =
+        new Affected(book, calculation, live).from(written.stream().map(Written::area).toList());
+    dependents.stream().filter(formula -> formula.reads().canBeRead()).forEach(live::add);
+    List<Outcome> outcomes = new ArrayList<>(written.size());
+    for (Written cell : written) {
+      outcomes.add(calculation.outcome(cell.sheet(), cell.place()));
+    }
+    for (int i = 0; i < outcomes.size(); i++) {
+      settle(written.get(i), outcomes.get(i));
+    }
+    new Recalculation(book, catalogue, report, options.office())
+        .refresh(dependents, new Calculation(book, catalogue, live), live);
+  }
+
+  private void settle(Written cell, Outcome outcome) {
+    if (outcome instanceof Outcome.Beyond beyond) {
+      refuse(cell, beyond.reason());
+    } else if (outcome instanceof Outcome.Refused refused) {
+      refuse(cell, refused.calls().get(0).refusal().getMessage());
+    } else if (outcome instanceof Outcome.Computed computed) {
+      if (computed.value().isError()) {
+        refuse(cell, "a cell that it rests on has no value (" + computed.value() + ").");
+      } else {
+        settle(cell, computed.value());
+      }
+    }
+  }
+
+  /** A result that is an error is not left in the log; its cell says why instead. */
+  private void refuse(Written cell, String reason) {
+    BookSheet sheet = book.sheets().get(cell.sheet());
+    sheet.clear(cell.place());
+    if (!cell.before().isBlank()) {
+      report.changed(cell.changeTo(Value.BLANK, sheet));
+    }
+    String sentence = cell.row().result() + " stays empty: " + reason;
+    report.remark(
+        Report.Code.LEFT_EMPTY, sheet.name(), cell.place().a1(), cell.formula(), sentence);
+    notes.mark(sheet, cell.place(), sentence);
+  }
+
+  private void settle(Written cell, Value result) {
+    BookSheet sheet = book.sheets().get(cell.sheet());
+    boolean sameValue = result.equals(cell.before().value());
+    boolean sameFormula = options.values() ? !cell.before().isFormula() : cell.isSameFormula();
+    if (options.values()) {
+      sheet.clear(cell.place());
+      sheet.putValue(cell.place(), result);
+    } else if (!sameValue || !sameFormula) {
+      sheet.putValue(cell.place(), result);
+    }
+    String formula = options.values() ? null : cell.formula();
+    own.add(sheet, cell.place(), new CellContent(result, formula, CellContent.Look.PLAIN));
+    if (sameValue && sameFormula) {
+      report.unchanged();
+    } else {
+      report.changed(cell.changeTo(result, sheet));
+    }
+    if (cell.note().isEmpty()) {
+      notes.unmark(sheet, cell.place());
+    } else {
+      report.remark(
+          Report.Code.UNDERSTOOD, sheet.name(), cell.place().a1(), cell.formula(), cell.note());
+      notes.mark(sheet, cell.place(), cell.note());
+    }
+  }
+}

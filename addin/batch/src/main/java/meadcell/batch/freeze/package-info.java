@@ -1,0 +1,2 @@
+/** Puts results in the place of our formulas. */
+package meadcell.batch.freeze;

@@ -1,2 +1,0 @@
-/** The use of an installed LibreOffice. */
-package meadcell.batch.office;

@@ -1,0 +1,215 @@
+package meadcell.batch.recalc;
+
+import static meadcell.batch.TestBooks.cell;
+import static meadcell.batch.TestBooks.open;
+import static meadcell.batch.TestBooks.row;
+import static meadcell.batch.TestBooks.rows;
+import static meadcell.batch.TestBooks.save;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import meadcell.batch.ExitCode;
+import meadcell.batch.Run;
+import meadcell.batch.book.Book;
+import meadcell.batch.book.Books;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
+import meadcell.batch.calculation.PoiFunctions;
+import meadcell.cellar.Cellar;
+import meadcell.office.Office;
+import org.apache.commons.math3.stat.descriptive.moment.Skewness;
+import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** With a real LibreOffice, which the build of the module office installs. POI has no SKEW. */
+class WithOfficeTest {
+  private static final double[] GRAVITIES = {1.04, 1.05, 1.08};
+
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void officeIsInstalled() throws IOException {
+    new ProcessBuilder("soffice", "--version").start();
+  }
+
+  private static double brix(double gravity) {
+    return (Double) Cellar.catalogue().get("GRAVITY.TOBRIX").call(gravity);
+  }
+
+  private static double skewness() {
+    double[] brix = new double[GRAVITIES.length];
+    for (int i = 0; i < brix.length; i++) {
+      brix[i] = brix(GRAVITIES[i]);
+    }
+    return new Skewness().evaluate(brix);
+  }
+
+  /** Our functions, the office's on them, ours on those, and what is not affected. */
+  private static <W extends Workbook> W log(W book) {
+    if (book instanceof XSSFWorkbook xssf) {
+      xssf.setCellFormulaValidation(false);
+    }
+    Sheet sheet = book.createSheet("log");
+    rows(
+        sheet,
+        0,
+        row(GRAVITIES[0], "=GRAVITY.TOBRIX(A1)"),
+        row(GRAVITIES[1], "=GRAVITY.TOBRIX(A2)"),
+        row(GRAVITIES[2], "=GRAVITY.TOBRIX(A3)", "=SKEW(B1:B3)"),
+        row("=GRAVITY.FROMBRIX(10*C3)", "=SKEW(A4,B1,B2,1)*2", "=SKEW(A1:A3)"));
+    cell(book, "log", "C4").setCellValue(77);
+    return book;
+  }
+
+  private static double value(Workbook book, String a1) {
+    return cell(book, "log", a1).getNumericCellValue();
+  }
+
+  private Run recalc(Path file, String... office) {
+    String[] args = {"recalc", file.toString(), "--in-place"};
+    return Run.of(Stream.of(args, office).flatMap(Stream::of).toArray(String[]::new));
+  }
+
+  private static Set<Path> leftovers() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+      return files
+          .filter(file -> file.getFileName().toString().startsWith("meadcell-recalculation"))
+          .collect(Collectors.toSet());
+    }
+  }
+
+  @Test
+  void xlsxRoundsUntilNothingChanges() throws IOException {
+    Path file = save(log(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+    roundsUntilNothingChanges(file);
+    byte[] once = Files.readAllBytes(file);
+    assertTrue(recalc(file, "--with-office").out().contains("no change"));
+    assertArrayEquals(once, Files.readAllBytes(file));
+  }
+
+  @Test
+  void xlsRoundsUntilNothingChanges() throws IOException {
+    Workbook book = new HSSFWorkbook();
+    book.addToolPack(new PoiFunctions(Cellar.catalogue()));
+    roundsUntilNothingChanges(save(log(book), folder.resolve("log.xls")));
+  }
+
+  private void roundsUntilNothingChanges(Path file) throws IOException {
+    Set<Path> before = leftovers();
+    Run run = recalc(file, "--with-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals("", run.err());
+    Workbook after = open(file);
+    assertEquals(skewness(), value(after, "C3"), 1e-12);
+    double gravity = (Double) Cellar.catalogue().get("GRAVITY.FROMBRIX").call(10 * skewness());
+    assertEquals(gravity, value(after, "A4"), 1e-12);
+    double[] mixed = {gravity, brix(GRAVITIES[0]), brix(GRAVITIES[1]), 1};
+    assertEquals(2 * new Skewness().evaluate(mixed), value(after, "B4"), 1e-12);
+    assertEquals(77, value(after, "C4"), "does not rest on our functions");
+    assertEquals("SKEW(B1:B3)", cell(after, "log", "C3").getCellFormula());
+    assertEquals(before, leftovers());
+  }
+
+  /** An office writes the .ods here, since POI cannot. */
+  @Test
+  void odsKeepsItsFormulasToo() throws Exception {
+    Path xlsx = save(log(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+    Path file = folder.resolve("log.ods");
+    try (Office office = new Office("soffice")) {
+      Files.write(file, office.recalculated(Files.readAllBytes(xlsx), "xlsx", "ods"));
+    }
+    Run run = recalc(file, "--with-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals("", run.err());
+    try (Book after = book(file)) {
+      CellContent skewness = after.sheets().get(0).content(new Place(2, 2));
+      assertEquals(skewness(), ((Value.Number) skewness.value()).number(), 1e-12);
+      assertEquals("SKEW(B1:B3)", skewness.formula());
+    }
+    assertTrue(recalc(file, "--with-office").out().contains("no change"));
+  }
+
+  private static Book book(Path file) throws Exception {
+    return Books.open(Files.readAllBytes(file), file.toString());
+  }
+
+  @Test
+  void whatTheOfficeDoesNotKnowEitherStaysAndIsListed() throws IOException {
+    XSSFWorkbook book = log(new XSSFWorkbook());
+    rows(
+        book.getSheet("log"),
+        5,
+        row("=OTHER.ADDIN(B1)", "=SKEW(B1:B3,A7)", "=GRAVITY.TOBRIX(SKEW(A1:A3)/1000+1)"),
+        row("=OTHER.ADDIN(1)"));
+    cell(book, "log", "A6").setCellValue(5);
+    cell(book, "log", "A7").setCellValue(15);
+    Path file = save(book, folder.resolve("log.xlsx"));
+    Run run = recalc(file, "--with-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals(5, value(open(file), "A6"));
+    assertTrue(run.err().contains("log!A6: keeps its old value"), run.err());
+    assertTrue(run.err().contains("LibreOffice gives #NAME?"), run.err());
+    double[] withStored = {brix(GRAVITIES[0]), brix(GRAVITIES[1]), brix(GRAVITIES[2]), 15};
+    assertEquals(new Skewness().evaluate(withStored), value(open(file), "B6"), 1e-12);
+    assertTrue(run.err().contains("log!C6: keeps its old value"), "ours, so never the office's");
+  }
+
+  @Test
+  void fillHasItComputeWhatRestsOnTheFilledCells() throws IOException {
+    XSSFWorkbook log = new XSSFWorkbook();
+    rows(
+        log.createSheet("log"),
+        0,
+        row("SG", "Note", null, "=SKEW(C2:C4)"),
+        row(GRAVITIES[0], "a"),
+        row(GRAVITIES[1], "b"),
+        row(GRAVITIES[2], "c"));
+    XSSFWorkbook plan = new XSSFWorkbook();
+    rows(plan.createSheet("Fill"), 0, row("Sheet", "Result", "Formula"));
+    rows(plan.getSheet("Fill"), 1, row("*", "Brix", "GRAVITY.TOBRIX([SG])"));
+    Path file = save(log, folder.resolve("log.xlsx"));
+    Path planFile = save(plan, folder.resolve("plan.xlsx"));
+    String[] fill = {
+      "fill", "--with-office", file.toString(), "--plan", planFile.toString(), "--in-place"
+    };
+    Run run = Run.of(fill);
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals(skewness(), value(open(file), "D1"), 1e-12);
+  }
+
+  @Test
+  void aMissingOfficeIsSaidAndNothingElseHappens() throws IOException {
+    Path file = save(log(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+    Run run = recalc(file, "--with-office=no-such-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertTrue(run.err().contains("was not found as \"no-such-office\""), run.err());
+    assertTrue(run.err().contains("log!C3: keeps its old value"), run.err());
+    assertEquals(brix(GRAVITIES[0]), value(open(file), "B1"));
+  }
+
+  @Test
+  void anOfficeThatFailsIsSaid() throws IOException {
+    Path file = save(log(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+    Set<Path> before = leftovers();
+    Run failed = recalc(file, "--with-office=false");
+    assertTrue(failed.err().contains("ended with the error code 1"), failed.err());
+    Run silent = recalc(file, "--with-office=true");
+    assertTrue(silent.err().contains("could not read the workbook's copy"), silent.err());
+    assertFalse(silent.err().contains("Exception"), silent.err());
+    assertEquals(before, leftovers());
+  }
+}

@@ -1,0 +1,99 @@
+package meadcell.calc.extension;
+
+import static meadcell.calc.extension.Xml.with;
+
+import java.util.List;
+import java.util.function.Function;
+import javax.xml.stream.XMLStreamException;
+import meadcell.catalogue.ArgSpec;
+import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.FunctionSpec;
+
+/** The office's configuration of our functions: their names and what the function wizard says. */
+final class WizardTexts {
+  private final Xml xml;
+  private final List<Language> languages;
+
+  private WizardTexts(Xml xml, List<Language> languages) {
+    this.xml = xml;
+    this.languages = languages;
+  }
+
+  static byte[] write(Catalogue catalogue, Iterable<String> families, List<Language> languages) {
+    return Xml.document(
+        xml ->
+            xml.element(
+                "oor:component-data",
+                with(
+                    "xmlns:oor", "http://openoffice.org/2001/registry",
+                    "xmlns:xs", "http://www.w3.org/2001/XMLSchema",
+                    "oor:name", "CalcAddIns",
+                    "oor:package", "org.openoffice.Office"),
+                () ->
+                    xml.element(
+                        "node",
+                        with("oor:name", "AddInInfo"),
+                        () -> {
+                          for (String family : families) {
+                            new WizardTexts(xml, languages).family(catalogue, family);
+                          }
+                        })));
+  }
+
+  private void family(Catalogue catalogue, String family) throws XMLStreamException {
+    node(
+        family,
+        () ->
+            xml.element(
+                "node",
+                with("oor:name", "AddInFunctions"),
+                () -> {
+                  for (FunctionSpec function : catalogue.functions(family)) {
+                    node(function.member(), () -> function(function));
+                  }
+                }));
+  }
+
+  private void function(FunctionSpec function) throws XMLStreamException {
+    local("DisplayName", language -> function.name());
+    local("Description", function::description);
+    xml.element("prop", with("oor:name", "Category"), () -> xml.text("value", with(), "Add-In"));
+    local("CompatibilityName", language -> function.name());
+    xml.element(
+        "node",
+        with("oor:name", "Parameters"),
+        () -> {
+          for (ArgSpec arg : function.args()) {
+            argument(arg.name(), arg::description);
+          }
+          if (function.takesUnits()) {
+            argument(FunctionSpec.UNITS, language -> language.apply(FunctionSpec.UNITS_HELP));
+          }
+        });
+  }
+
+  private void argument(String name, Function<Language, String> description)
+      throws XMLStreamException {
+    node(
+        name,
+        () -> {
+          local("DisplayName", language -> name);
+          local("Description", description);
+        });
+  }
+
+  private void node(String name, Xml.Content content) throws XMLStreamException {
+    xml.element("node", with("oor:name", name, "oor:op", "replace"), content);
+  }
+
+  private void local(String property, Function<Language, String> text) throws XMLStreamException {
+    xml.element(
+        "prop",
+        with("oor:name", property),
+        () -> {
+          for (Language language : languages) {
+            xml.text("value", with("xml:lang", language.tag()), text.apply(language));
+          }
+        });
+  }
+}
