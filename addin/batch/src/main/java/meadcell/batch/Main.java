@@ -6,6 +6,8 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
@@ -74,6 +76,7 @@ public final class Main {
     commands.addSubcommand(new SelfCheck());
     commands.addSubcommand(new Samples());
     commands.addSubcommand(new CommandLine.HelpCommand());
+    commands.registerConverter(Path.class, Main::path);
     commands.setOut(out);
     commands.setErr(err);
     commands.setParameterExceptionHandler(
@@ -122,6 +125,17 @@ public final class Main {
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** A file name; where the locale knows only ASCII, Java can make none of an umlaut. */
+  private static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(
+          "this name has letters that the locale of the terminal does not know; set LC_ALL=C.UTF-8,"
+              + " or another locale with UTF-8, and try again");
+    }
   }
 
   /** The terminal's own encoding; UTF-8 where the locale knows only ASCII, so that ° survives. */

@@ -24,6 +24,7 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** The bytes of a workbook with the password's protection taken off, and how to put it on again. */
 public final class Encryption {
+  private static final String WORKBOOK = "Workbook";
   private static final String PACKAGE = "EncryptedPackage";
   private static final int RECORDS_BEFORE_PASS = 3;
 
@@ -144,6 +145,9 @@ public final class Encryption {
 
   /** The record that begins the encryption, among the first; null where there is none. */
   private static FilePassRecord pass(DirectoryNode root) throws IOException {
+    if (!root.hasEntryCaseInsensitive(WORKBOOK)) {
+      return null; // of another kind, which its reader says
+    }
     RecordInputStream records =
         new RecordInputStream(
             root.createDocumentInputStream(HSSFWorkbook.getWorkbookDirEntryName(root)));

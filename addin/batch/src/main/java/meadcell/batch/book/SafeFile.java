@@ -11,6 +11,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
@@ -28,6 +32,12 @@ public final class SafeFile {
     void write(OutputStream out) throws IOException;
   }
 
+  private static final Set<PosixFilePermission> WRITING =
+      EnumSet.of(
+          PosixFilePermission.OWNER_WRITE,
+          PosixFilePermission.GROUP_WRITE,
+          PosixFilePermission.OTHERS_WRITE);
+
   private SafeFile() {}
 
   /** Refuses a file that another program has open. */
@@ -41,14 +51,42 @@ public final class SafeFile {
     }
   }
 
+  /** The file that a symbolic link leads to, or the file itself. */
+  public static Path real(Path file) throws IOException {
+    return Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file;
+  }
+
+  /** Refuses to replace a file that its owner protected, or that has other names. */
+  private static void requireReplaceable(Path file) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    boolean isProtected =
+        view != null
+            && view.readAttributes().permissions().stream().noneMatch(WRITING::contains);
+    if (isProtected || !Files.isWritable(file)) {
+      throw new FileRefused(
+          "The file " + file + " is write-protected; take the protection off, or use --out DIR.");
+    }
+    if (view != null && (int) Files.getAttribute(file, "unix:nlink") > 1) {
+      throw new FileRefused(
+          "The file "
+              + file
+              + " has a second name (a hard link), which would keep what it holds now; use --out"
+              + " DIR.");
+    }
+  }
+
   /**
    * Writes {@code target} in one step.
    *
-   * @param like lends its permissions
+   * @param like lends its permissions where the target is new
    * @param backup receives the file that is replaced, once the new one is whole; null for none
    */
   public static void write(Path target, Path like, Path backup, Content content)
       throws IOException, FileRefused {
+    boolean exists = Files.exists(target);
+    if (exists) {
+      requireReplaceable(target);
+    }
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = Files.createTempFile(folder, ".meadcell-", ".tmp");
     try {
@@ -59,9 +97,12 @@ public final class SafeFile {
         file.getFD().sync();
       }
       readBack(temporary);
-      copyPermissions(like, temporary);
+      if (exists) {
+        copyOwner(target, temporary);
+      }
+      copyPermissions(exists ? target : like, temporary);
       if (backup != null) {
-        Files.copy(target, backup);
+        Files.copy(target, backup, StandardCopyOption.COPY_ATTRIBUTES);
       }
       move(temporary, target);
     } finally {
@@ -74,6 +115,27 @@ public final class SafeFile {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void copyOwner(Path from, Path to) throws IOException {
+    PosixFileAttributeView source = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    PosixFileAttributeView target = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (source == null || target == null) {
+      return;
+    }
+    PosixFileAttributes wanted = source.readAttributes();
+    PosixFileAttributes now = target.readAttributes();
+    try {
+      if (!now.group().equals(wanted.group())) {
+        target.setGroup(wanted.group());
+      }
+      if (!now.owner().equals(wanted.owner())) {
+        target.setOwner(wanted.owner());
+      }
+    } catch (IOException e) {
+      throw new FileRefused(
+          "The file " + from + " is not yours, and would become it; use --out DIR.", e);
     }
   }
 

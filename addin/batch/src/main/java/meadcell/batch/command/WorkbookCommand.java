@@ -49,6 +49,11 @@ abstract class WorkbookCommand implements Callable<Integer> {
       description = "Work on N workbooks at once (default: ${DEFAULT-VALUE}).")
   private int jobs = 1;
 
+  @Option(
+      names = "--strict",
+      description = "End with exit code " + ExitCode.LEFT + " if anything was left or not filled.")
+  private boolean strict;
+
   @Option(names = "--no-progress", description = "No progress bar.")
   private boolean noProgress;
 
@@ -143,8 +148,9 @@ abstract class WorkbookCommand implements Callable<Integer> {
 
   /** One workbook, whatever it may be: nothing that goes wrong here stops the others. */
   private FileResult one(Path file) {
-    Path target = destination.of(file);
+    Path target = file;
     try {
+      target = destination.of(file);
       SafeFile.requireUnlocked(file);
       SafeFile.requireUnlocked(target);
       Encryption source = input.read(file);
@@ -177,10 +183,11 @@ abstract class WorkbookCommand implements Callable<Integer> {
     }
   }
 
-  private static int exitCode(List<FileResult> results) {
+  private int exitCode(List<FileResult> results) {
     List<FileResult> failed = results.stream().filter(result -> !result.isDone()).toList();
     if (failed.isEmpty()) {
-      return ExitCode.OK;
+      boolean isLeft = results.stream().anyMatch(result -> result.isLeft(strict));
+      return isLeft ? ExitCode.LEFT : ExitCode.OK;
     }
     if (failed.size() < results.size()) {
       return ExitCode.SOME_FAILED;

@@ -52,6 +52,16 @@ public final class Filler {
     Placement placement = place();
     new Results(book, catalogue, options, report, notes, own).compute(placement.written());
     own.store(book);
+    for (String sheet : notes.elsewhere()) {
+      report.remark(
+          Report.Code.FILE,
+          sheet,
+          "",
+          "",
+          "No notes were put at its cells, because an .xls sheet would lose its charts by them;"
+              + " --report-sheet puts them on a sheet of their own, and a copy saved as .xlsx can"
+              + " have them at its cells.");
+    }
     return new Filled(report, placement, notes.areChanged() || !report.changes().isEmpty());
   }
 
@@ -71,7 +81,10 @@ public final class Filler {
 
   private Placement place(List<PlanRow> rows, Cells cells) {
     if (cells.sheet().isProtected() && !options.protectedToo()) {
-      cells.remark(Report.Code.FILE, "", "The sheet is protected; nothing was filled on it.");
+      cells.remark(
+          Report.Code.PROTECTED,
+          "",
+          "The sheet is protected; nothing was filled on it (--ignore-protection fills it).");
       return Placement.NOWHERE.having(rows);
     }
     return new SheetFiller(rows, plan.names(), catalogue, cells).fill();

@@ -39,6 +39,13 @@ final class XlsBook implements Book {
 
   private record StyleKey(int style, String format) {}
 
+  static final String TOO_OLD =
+      "The file was made by Excel 95 or an older program; open it in a spreadsheet program, and save"
+          + " it as .xlsx.";
+
+  /** Of the format since Excel 97. */
+  private static final int VERSION = 0x0600;
+
   /** The format's first cell style after its 15 built-in parents. */
   static final int PLAIN_STYLE = 15;
 
@@ -52,7 +59,16 @@ final class XlsBook implements Book {
   private final Map<Integer, CellContent.Look> looks = new HashMap<>();
 
   XlsBook(DirectoryNode root) throws IOException {
+    if (!root.hasEntryCaseInsensitive("Workbook")) {
+      throw new FileRefused(
+          root.hasEntryCaseInsensitive("Book")
+              ? TOO_OLD
+              : "The file is not the kind of workbook that its name says.");
+    }
     original = Biff.records(root);
+    if (original.isEmpty() || original.get(0).number(0) != VERSION) {
+      throw new FileRefused(TOO_OLD);
+    }
     DirectoryNode read = root;
     if (LinkTables.isMissing(original)) {
       ByteArrayOutputStream copy = new ByteArrayOutputStream();

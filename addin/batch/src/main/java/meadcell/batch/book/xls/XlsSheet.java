@@ -10,11 +10,14 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.FormulaError;
+import org.apache.poi.ss.usermodel.RichTextString;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -228,6 +231,38 @@ final class XlsSheet implements BookSheet {
   @Override
   public void clear(Place place) {
     cellToChange(place).setBlank();
+  }
+
+  @Override
+  public Runnable keep(Place place) {
+    Cell cell = cellToWrite(place);
+    CellStyle style = cell.getCellStyle();
+    String formula = cell.getCellType() == CellType.FORMULA ? formula(cell) : null;
+    Value value = content(place).value();
+    RichTextString text =
+        cell.getCellType() == CellType.STRING ? cell.getRichStringCellValue() : null;
+    boolean wasChanged = changes.cells.contains(place);
+    return () -> {
+      Cell now = cellToWrite(place);
+      now.setBlank();
+      if (formula != null) {
+        now.setCellFormula(formula);
+      }
+      if (text == null) {
+        putValue(place, value);
+      } else {
+        now.setCellValue(text);
+      }
+      now.setCellStyle(style);
+      if (!wasChanged) {
+        changes.cells.remove(place); // so that it is compared with what it was
+      }
+    };
+  }
+
+  @Override
+  public int mostColumns() {
+    return SpreadsheetVersion.EXCEL97.getMaxColumns();
   }
 
   @Override

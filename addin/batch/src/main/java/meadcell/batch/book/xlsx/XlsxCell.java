@@ -10,6 +10,19 @@ final class XlsxCell {
   /** The style of a cell to which nobody gave one. */
   static final int PLAIN_STYLE = 0;
 
+  /** Makes it what another one is. */
+  void set(XlsxCell other) {
+    style = other.style;
+    value = other.value;
+    formula = other.formula;
+    shared = other.shared;
+    isFirstOfShared = other.isFirstOfShared;
+    isFormulaUnclear = other.isFormulaUnclear;
+    isChanged = other.isChanged;
+    isFormulaChanged = other.isFormulaChanged;
+    isStored = other.isStored;
+  }
+
   int style;
   Value value = Value.BLANK;
   String formula;

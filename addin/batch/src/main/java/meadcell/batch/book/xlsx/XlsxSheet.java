@@ -15,6 +15,7 @@ import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
+import org.apache.poi.ss.SpreadsheetVersion;
 
 /**
  * A sheet of an {@code .xlsx} workbook, read and written in a tenth of the memory that POI takes.
@@ -189,6 +190,24 @@ final class XlsxSheet implements BookSheet {
     XlsxCell cell = cellToWrite(place);
     changeFormula(cell, place, null);
     cell.value = Value.BLANK;
+  }
+
+  @Override
+  public Runnable keep(Place place) {
+    XlsxCell before = new XlsxCell();
+    before.set(cells.cellToWrite(place.row(), place.column()));
+    XlsxCells.Array array = cells.array(place);
+    return () -> {
+      cells.cellToWrite(place.row(), place.column()).set(before);
+      if (array != null && !cells.arrays().contains(array)) {
+        cells.arrays().add(array);
+      }
+    };
+  }
+
+  @Override
+  public int mostColumns() {
+    return SpreadsheetVersion.EXCEL2007.getMaxColumns();
   }
 
   @Override

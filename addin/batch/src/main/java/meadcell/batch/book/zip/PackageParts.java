@@ -41,7 +41,11 @@ public final class PackageParts {
 
   public PackageParts(byte[] bytes, Limits limits) throws IOException {
     this.limits = limits;
-    zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    try {
+      zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    } catch (IOException e) {
+      throw FileRefused.damaged("it is cut off, or was not stored as a whole", e);
+    }
     Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
     if (entries.size() > limits.mostParts()) {
       throw new FileRefused(TOO_LARGE);
