@@ -51,7 +51,7 @@ class ArchitectureTest {
           .areAnnotatedWith(Family.class);
 
   @ArchTest
-  static final ArchRule A_FAMILY_SHOWS_ONE_PUBLIC_CLASS =
+  static final ArchRule A_FAMILY_SHOWS_ITS_FUNCTIONS_AND_WHAT_THEY_TAKE =
       classes()
           .that()
           .arePublic()
@@ -60,5 +60,7 @@ class ArchitectureTest {
           .and()
           .resideOutsideOfPackages("meadcell.catalogue", "meadcell.density", "meadcell.formula")
           .should()
-          .beAnnotatedWith(Family.class);
+          .beAnnotatedWith(Family.class)
+          .orShould()
+          .beAssignableTo(Record.class);
 }

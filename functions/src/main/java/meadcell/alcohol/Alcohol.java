@@ -1,5 +1,7 @@
 package meadcell.alcohol;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -9,7 +11,7 @@ import meadcell.density.EthanolWater;
 import meadcell.density.Sucrose;
 
 /** Strength, extract and sugar left. */
-@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.")
+@Family(name = "ALCOHOL", about = "Strength, extract and sugar left.", says = AlcoholReason.class)
 public final class Alcohol {
   private static final String BALANCE =
       "Balling's mass balance (Nielsen et al., Balling's Formula – scrutiny of a brewing dogma) with"
@@ -19,12 +21,28 @@ public final class Alcohol {
   private static final String R22 =
       "OIML R 22 (1975), general formula, Wagenbreth and Blanke 1971.";
   private static final String ORIGINAL = "Gravity of the must before fermentation";
-  private static final String PRESENT = "Gravity now, as GRAVITY.CORRECT gives it";
 
   /** EU factor: g/L of sugar for 1 % vol, as OIV-MA-AS2-02 Table II uses it. */
   private static final double SUGAR_PER_PERCENT_VOL = 16.83;
 
   private static final double LINEAR_FACTOR = 131.25; // common practice, no source
+
+  @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Original {}
+
+  @Arg(
+      name = "present",
+      help = "Gravity now, as GRAVITY.CORRECT gives it",
+      is = Quantity.SPECIFIC_GRAVITY,
+      from = 0.98,
+      to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Present {}
+
+  @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Abv {}
 
   private Alcohol() {}
 
@@ -64,11 +82,9 @@ public final class Alcohol {
               + " FERMENT.ORIGINALAFTER.",
       caution = "An estimate; labels and tax need a measurement that your authority accepts.")
   public static double abv(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
-          double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present,
-      @Arg(name = "method", help = "How it is computed", byDefault = "balance") Method method) {
+      @Original double original,
+      @Present double present,
+      @Arg(name = "method", help = "How it is computed", byDefaultWord = "balance") Method method) {
     Balling.Fermented mead = Fermentation.of(original, present);
     return switch (method) {
       case BALANCE -> 100 * mead.abvFraction();
@@ -89,11 +105,7 @@ public final class Alcohol {
           "Extract is not sugar: glycerol, acids and what yeast cannot ferment stay. A mead dry at"
               + " 0.994 from 1.100 still shows 32 g/L. For sweetness and bottle pressure take"
               + " ALCOHOL.SUGARLEFT.")
-  public static double extract(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
-          double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present) {
+  public static double extract(@Original double original, @Present double present) {
     return Fermentation.of(original, present).extractGramsPerLitre();
   }
 
@@ -138,17 +150,15 @@ public final class Alcohol {
           "Too coarse to call a mead safe to bottle: 3 g/L, far less than this can tell, make a still"
               + " bottle sparkle. Have residual sugar measured where pressure matters.")
   public static double sugarLeft(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
-          double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present,
+      @Original double original,
+      @Present double present,
       @Arg(
               name = "sugarFree",
               help = "Extract that is not fermentable sugar",
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 80,
-              byDefault = "25")
+              byDefault = 25)
           double sugarFree) {
     return Math.max(0, extract(original, present) - sugarFree);
   }
@@ -168,9 +178,9 @@ public final class Alcohol {
   public static double attenuation(
       @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, above = 1, to = 1.2)
           double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present,
-      @Arg(name = "kind", help = "Which attenuation", byDefault = "apparent") Attenuation kind) {
+      @Present double present,
+      @Arg(name = "kind", help = "Which attenuation", byDefaultWord = "apparent")
+          Attenuation kind) {
     Balling.Fermented mead = Fermentation.of(original, present);
     double before = Sucrose.massFractionFromGravity(original);
     double left =
@@ -192,15 +202,14 @@ public final class Alcohol {
           "0.995 is a dry traditional mead (common practice, no source). Yeast stops at its own limit of"
               + " alcohol, which this does not know.")
   public static double potential(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
-          double original,
+      @Original double original,
       @Arg(
               name = "final",
               help = "Gravity it will end at",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
               to = 1.2,
-              byDefault = "0.995")
+              byDefault = 0.995)
           double finalGravity) {
     return abv(original, finalGravity, Method.BALANCE);
   }
@@ -221,8 +230,7 @@ public final class Alcohol {
               from = 1,
               to = 31)
           double abv,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present) {
+      @Present double present) {
     Fermentation.extract(present, abv);
     return Balling.originalGravity(abv / 100, present);
   }
@@ -327,9 +335,7 @@ public final class Alcohol {
       source = R22,
       example = "ALCOHOL.BYMASS(14)",
       note = "In a mead the extract adds mass: there it is 0.7907 × % vol / gravity.")
-  public static double byMass(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
-          double abv) {
+  public static double byMass(@Abv double abv) {
     return 100 * EthanolWater.massFraction(abv / 100);
   }
 
@@ -355,8 +361,7 @@ public final class Alcohol {
       example = "ALCOHOL.DENSITY(40;15)",
       note = "In vacuo; weights in air are 0.1 % less. For mead: GRAVITY.DENSITY.")
   public static double density(
-      @Arg(name = "abv", help = "Alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
-          double abv,
+      @Abv double abv,
       @Arg(
               name = "temperature",
               help = "Temperature",
@@ -382,17 +387,15 @@ public final class Alcohol {
               + " what they make of sugar. What both readings share, as the error of one hydrometer,"
               + " partly cancels and is then counted too high.")
   public static double uncertainty(
-      @Arg(name = "original", help = ORIGINAL, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.2)
-          double original,
-      @Arg(name = "present", help = PRESENT, is = Quantity.SPECIFIC_GRAVITY, from = 0.98, to = 1.2)
-          double present,
+      @Original double original,
+      @Present double present,
       @Arg(
               name = "uOriginal",
               help = "Standard uncertainty of original",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0,
               to = 0.02,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double uOriginal,
       @Arg(
               name = "uPresent",
@@ -400,7 +403,7 @@ public final class Alcohol {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0,
               to = 0.02,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double uPresent,
       @Arg(
               name = "uModel",
@@ -408,7 +411,7 @@ public final class Alcohol {
               is = Quantity.PERCENT_VOL,
               from = 0,
               to = 5,
-              byDefault = "0.3")
+              byDefault = 0.3)
           double uModel) {
     Fermentation.Slopes slopes = Fermentation.slopes(original, present);
     double fromOriginal = 100 * slopes.byOriginal() * uOriginal;

@@ -1,6 +1,6 @@
 package meadcell.alcohol;
 
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Balling;
 import meadcell.density.EthanolWater;
@@ -25,21 +25,15 @@ final class Fermentation {
 
   static Balling.Fermented of(double original, double present) {
     if (present > original) {
-      throw Refusal.inconsistent(
-          "The present gravity "
-              + Numbers.text(present)
-              + " is above the original gravity "
-              + Numbers.text(original)
-              + ".");
+      throw new Refusal(AlcoholReason.PRESENT_ABOVE_ORIGINAL)
+          .with("present", present, Quantity.SPECIFIC_GRAVITY)
+          .with("original", original, Quantity.SPECIFIC_GRAVITY);
     }
     Balling.Fermented mead = Balling.fermented(original, present);
     if (mead.extractGramsPerLitre() < -ROUNDING) {
-      throw Refusal.inconsistent(
-          "No must of the original gravity "
-              + Numbers.text(original)
-              + " can ferment to "
-              + Numbers.text(present)
-              + ": less than no extract would be left.");
+      throw new Refusal(AlcoholReason.NO_EXTRACT_LEFT)
+          .with("original", original, Quantity.SPECIFIC_GRAVITY)
+          .with("present", present, Quantity.SPECIFIC_GRAVITY);
     }
     return mead;
   }
@@ -56,14 +50,10 @@ final class Fermentation {
   static double extract(double gravity, double abvPercent) {
     double extract = Mixture.extract(gravity, abvPercent / 100);
     if (extract < -ROUNDING) {
-      throw Refusal.inconsistent(
-          "A gravity of "
-              + Numbers.text(gravity)
-              + " with "
-              + Numbers.text(abvPercent)
-              + " % vol leaves less than no extract; water with that alcohol has "
-              + Numbers.text(EthanolWater.gravity20(abvPercent / 100), 5)
-              + ".");
+      throw new Refusal(AlcoholReason.LIGHTER_THAN_DRY)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
+          .with("abv", abvPercent, Quantity.PERCENT_VOL)
+          .with("dry", EthanolWater.gravity20(abvPercent / 100), Quantity.SPECIFIC_GRAVITY, 5);
     }
     return extract;
   }
@@ -71,20 +61,15 @@ final class Fermentation {
   static double boiledOff(double before, double after) {
     double alcoholOnly = before - after + 1;
     if (after < before) {
-      throw Refusal.inconsistent(
-          "The gravity after boiling, "
-              + Numbers.text(after)
-              + ", is below the one before, "
-              + Numbers.text(before)
-              + "; without its alcohol a mead is denser.");
+      throw new Refusal(AlcoholReason.LIGHTER_AFTER_BOILING)
+          .with("after", after, Quantity.SPECIFIC_GRAVITY)
+          .with("before", before, Quantity.SPECIFIC_GRAVITY);
     }
     if (alcoholOnly < EthanolWater.gravity20(MOST_ABV)) {
-      throw Refusal.inconsistent(
-          "The gravity rises from "
-              + Numbers.text(before)
-              + " to "
-              + Numbers.text(after)
-              + ", which is more than 30 % vol; was the sample made up to its volume?");
+      throw new Refusal(AlcoholReason.BOILED_TOO_FAR)
+          .with("before", before, Quantity.SPECIFIC_GRAVITY)
+          .with("after", after, Quantity.SPECIFIC_GRAVITY)
+          .with("most", 100 * MOST_ABV, Quantity.PERCENT_VOL);
     }
     return 100 * EthanolWater.volumeFractionFromGravity(alcoholOnly);
   }

@@ -1,6 +1,6 @@
 package meadcell.alcohol;
 
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
@@ -21,14 +21,10 @@ final class Refractometry {
     double index = RefractiveIndex.sucrose(brix / 100);
     double without = RefractiveIndex.mead(gravity, 0) - index;
     if (without > ROUNDING) {
-      throw Refusal.inconsistent(
-          "The refractometer shows "
-              + Numbers.text(brix)
-              + " °Bx, less than the "
-              + Numbers.text(100 * Sucrose.massFractionFromGravity(gravity), 5)
-              + " °Bx of gravity "
-              + Numbers.text(gravity)
-              + "; alcohol can only make it show more.");
+      throw new Refusal(AlcoholReason.BRIX_BELOW_GRAVITY)
+          .with("brix", brix, Quantity.BRIX)
+          .with("least", 100 * Sucrose.massFractionFromGravity(gravity), Quantity.BRIX, 5)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY);
     }
     double abv = without > -ROUNDING ? 0 : solved(index, brix, gravity);
     Fermentation.extract(gravity, 100 * abv);
@@ -44,12 +40,10 @@ final class Refractometry {
               0,
               Fermentation.MOST_ABV);
     } catch (NoBracketingException e) {
-      throw Refusal.inconsistent(
-          "A refractometer at "
-              + Numbers.text(brix)
-              + " °Bx and a gravity of "
-              + Numbers.text(gravity)
-              + " mean more than 30 % vol.");
+      throw new Refusal(AlcoholReason.TOO_MUCH_ALCOHOL)
+          .with("brix", brix, Quantity.BRIX)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
+          .with("most", 100 * Fermentation.MOST_ABV, Quantity.PERCENT_VOL);
     }
   }
 }

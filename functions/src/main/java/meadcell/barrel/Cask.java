@@ -1,19 +1,65 @@
 package meadcell.barrel;
 
-import static meadcell.catalogue.Numbers.text;
-
-import meadcell.barrel.Barrel.Shape;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 
 /**
- * The inside of a cask, in centimetres; volumes in cm³.
+ * A cask by its inside sizes, in centimetres; volumes in cm³.
  *
  * <p>Along the axis, u runs from 0 at the bilge to 1 at a head. Either the radius or its square
  * falls by {@link #taper} times u or u², which gives four stave curves.
+ *
+ * @param headCm diameter of a head, 5 to 400 cm, at least half the bilge and not wider than it
+ * @param bilgeCm diameter at the bilge, 5 to 400 cm
+ * @param lengthCm length between the heads, 5 to 600 cm
+ * @param shape curve of the staves
  */
-final class Cask {
+public record Cask(
+    @Arg(
+            name = "head",
+            help = "Inside diameter of a head",
+            is = Quantity.LENGTH,
+            from = Cask.NARROWEST,
+            to = Cask.WIDEST)
+        double headCm,
+    @Arg(
+            name = "bilge",
+            help = "Inside diameter at the bilge",
+            is = Quantity.LENGTH,
+            from = Cask.NARROWEST,
+            to = Cask.WIDEST)
+        double bilgeCm,
+    @Arg(
+            name = "length",
+            help = "Inside length between the heads",
+            is = Quantity.LENGTH,
+            from = Cask.NARROWEST,
+            to = Cask.LONGEST)
+        double lengthCm,
+    @Cask.Curve Shape shape) {
+
+  /** The curve of the staves, after the four varieties of the gauging books, and a cylinder. */
+  public enum Shape {
+    ELLIPSE,
+    PARABOLA,
+    TWO_PARABOLOIDS,
+    CONE,
+    CYLINDER
+  }
+
+  @Arg(name = "shape", help = "Curve of the staves", byDefaultWord = "ellipse")
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Curve {}
+
+  static final double NARROWEST = 5;
+  static final double WIDEST = 400;
+  static final double LONGEST = 600;
+
   /** Cubic centimetres in a litre. */
   static final double LITRE = 1000;
 
@@ -34,47 +80,44 @@ final class Cask {
     }
   }
 
-  private final double headRadius;
-  private final double bilgeRadius;
-  private final double length;
+  /** Refuses sizes that no cask has. */
+  public Cask {
+    if (headCm > bilgeCm) {
+      throw sizes(BarrelReason.HEAD_WIDER, headCm).with("bilge", bilgeCm, Quantity.LENGTH);
+    }
+    if (headCm < bilgeCm / 2) {
+      throw sizes(BarrelReason.HEAD_TOO_SMALL, headCm).with("half", bilgeCm / 2, Quantity.LENGTH);
+    }
+    if (shape == Shape.CYLINDER && headCm < bilgeCm) {
+      throw sizes(BarrelReason.NOT_A_CYLINDER, headCm).with("bilge", bilgeCm, Quantity.LENGTH);
+    }
+  }
+
+  private static Refusal sizes(BarrelReason reason, double headCm) {
+    return new Refusal(reason).with("head", headCm, Quantity.LENGTH);
+  }
+
+  private double headRadius() {
+    return headCm / 2;
+  }
+
+  private double bilgeRadius() {
+    return bilgeCm / 2;
+  }
 
   /** Whether the radius squared, not the radius, falls from bilge to head. */
-  private final boolean squared;
+  private boolean isSquared() {
+    return shape == Shape.ELLIPSE || shape == Shape.TWO_PARABOLOIDS;
+  }
 
   /** Whether it falls with the square of the distance from the bilge, not with the distance. */
-  private final boolean curved;
+  private boolean isCurved() {
+    return shape == Shape.ELLIPSE || shape == Shape.PARABOLA;
+  }
 
-  private final double taper;
-
-  /** Inside diameters and length; sizes that no cask has are refused. */
-  Cask(double head, double bilge, double length, Shape shape) {
-    if (head > bilge) {
-      throw Refusal.inconsistent(
-          "head is " + text(head) + " cm, wider than bilge, " + text(bilge) + " cm.");
-    }
-    if (head < bilge / 2) {
-      throw Refusal.inconsistent(
-          "head is "
-              + text(head)
-              + " cm; it must be at least half of bilge, "
-              + text(bilge / 2)
-              + " cm.");
-    }
-    if (shape == Shape.CYLINDER && head < bilge) {
-      throw Refusal.inconsistent(
-          "head is "
-              + text(head)
-              + " cm and bilge is "
-              + text(bilge)
-              + " cm; in a cylinder they are equal.");
-    }
-    this.headRadius = head / 2;
-    this.bilgeRadius = bilge / 2;
-    this.length = length;
-    this.squared = shape == Shape.ELLIPSE || shape == Shape.TWO_PARABOLOIDS;
-    this.curved = shape == Shape.ELLIPSE || shape == Shape.PARABOLA;
-    double narrowing = bilgeRadius - headRadius;
-    this.taper = squared ? narrowing * (bilgeRadius + headRadius) : narrowing;
+  private double taper() {
+    double narrowing = bilgeRadius() - headRadius();
+    return isSquared() ? narrowing * (bilgeRadius() + headRadius()) : narrowing;
   }
 
   double volume() {
@@ -86,7 +129,7 @@ final class Cask {
     double middle = (from + to) / 2;
     double offset = (to - from) / 2 * Math.sqrt(0.6);
     return Math.PI
-        * (length / 2)
+        * (lengthCm / 2)
         * (to - from)
         * (5 * radiusSquared(middle - offset)
             + 8 * radiusSquared(middle)
@@ -96,33 +139,34 @@ final class Cask {
 
   /** Volume below a level surface in the cask standing on a head. */
   double standing(double depth) {
-    if (depth > length * (1 + ROUNDING)) {
-      throw Refusal.inconsistent(
-          "depth is " + text(depth) + " cm, more than length, " + text(length) + " cm.");
+    if (depth > lengthCm * (1 + ROUNDING)) {
+      throw new Refusal(BarrelReason.DEPTH_ABOVE_LENGTH)
+          .with("depth", depth, Quantity.LENGTH)
+          .with("length", lengthCm, Quantity.LENGTH);
     }
-    double fromEnd = Math.min(depth, length - depth);
-    double end = fromEnd <= 0 ? 0 : between(1 - 2 * fromEnd / length, 1);
-    return depth <= length / 2 ? end : volume() - end;
+    double fromEnd = Math.min(depth, lengthCm - depth);
+    double end = fromEnd <= 0 ? 0 : between(1 - 2 * fromEnd / lengthCm, 1);
+    return depth <= lengthCm / 2 ? end : volume() - end;
   }
 
   /** Inside area of staves and heads, cm². */
   double area() {
-    double slope = taper / (length / 2);
+    double slope = taper() / (lengthCm / 2);
     double sum = 0;
     for (int i = 0; i < POINTS; i++) {
       double rr = radiusSquared(POINT[i]);
-      double fall = curved ? 2 * slope * POINT[i] : slope;
-      sum += WEIGHT[i] * Math.sqrt(squared ? rr + fall * fall / 4 : rr * (1 + fall * fall));
+      double fall = isCurved() ? 2 * slope * POINT[i] : slope;
+      sum += WEIGHT[i] * Math.sqrt(isSquared() ? rr + fall * fall / 4 : rr * (1 + fall * fall));
     }
-    return 2 * Math.PI * (length * sum + headRadius * headRadius);
+    return 2 * Math.PI * (lengthCm * sum + headRadius() * headRadius());
   }
 
   private double radiusSquared(double u) {
-    double fall = taper * (curved ? u * u : u);
-    if (squared) {
-      return bilgeRadius * bilgeRadius - fall;
+    double fall = taper() * (isCurved() ? u * u : u);
+    if (isSquared()) {
+      return bilgeRadius() * bilgeRadius() - fall;
     }
-    double radius = bilgeRadius - fall;
+    double radius = bilgeRadius() - fall;
     return radius * radius;
   }
 
@@ -130,9 +174,9 @@ final class Cask {
    * Volume below a level surface in the lying cask; by symmetry also the volume above a surface
    * that lies as far from the top.
    */
-  double below(double depth, String argument) {
-    double bilge = refuseAboveBilge(depth, argument);
-    if (depth <= bilgeRadius) {
+  double below(double depth, BarrelReason tooDeep) {
+    double bilge = refuseAboveBilge(depth, tooDeep);
+    if (depth <= bilgeRadius()) {
       return segment(depth).volume;
     }
     return depth < bilge ? volume() - segment(bilge - depth).volume : volume();
@@ -140,15 +184,16 @@ final class Cask {
 
   /** Free surface of the lying cask, cm²; nothing when it is full. */
   double surface(double dip) {
-    double bilge = refuseAboveBilge(dip, "dip");
+    double bilge = refuseAboveBilge(dip, BarrelReason.DIP_ABOVE_BILGE);
     return dip < bilge ? segment(Math.min(dip, bilge - dip)).surface : 0;
   }
 
-  private double refuseAboveBilge(double depth, String argument) {
-    double bilge = 2 * bilgeRadius;
+  private double refuseAboveBilge(double depth, BarrelReason tooDeep) {
+    double bilge = 2 * bilgeRadius();
     if (depth > bilge * (1 + ROUNDING)) {
-      throw Refusal.inconsistent(
-          argument + " is " + text(depth) + " cm, more than bilge, " + text(bilge) + " cm.");
+      throw new Refusal(tooDeep)
+          .with("depth", depth, Quantity.LENGTH)
+          .with("bilge", bilge, Quantity.LENGTH);
     }
     return bilge;
   }
@@ -158,19 +203,16 @@ final class Cask {
     double full = volume();
     double missing = full - contents;
     if (missing < -ROUNDING * full) {
-      throw Refusal.inconsistent(
-          "contents is "
-              + text(contents / LITRE)
-              + " L; this barrel holds "
-              + text(full / LITRE)
-              + " L.");
+      throw new Refusal(BarrelReason.CONTENTS_ABOVE_FULL)
+          .with("contents", contents / LITRE, Quantity.VOLUME)
+          .with("full", full / LITRE, Quantity.VOLUME);
     }
     if (missing <= 0) {
-      return 2 * bilgeRadius;
+      return 2 * bilgeRadius();
     }
     return contents <= full / 2
         ? segmentDepth(contents, full)
-        : 2 * bilgeRadius - segmentDepth(missing, full);
+        : 2 * bilgeRadius() - segmentDepth(missing, full);
   }
 
   /**
@@ -178,14 +220,14 @@ final class Cask {
    * only goes from 2.5 or less for a drop to 1.3 at half full.
    */
   private double segmentDepth(double wanted, double full) {
-    double depth = bilgeRadius * Math.pow(2 * wanted / full, 0.6);
+    double depth = bilgeRadius() * Math.pow(2 * wanted / full, 0.6);
     for (int i = 0; i < 20; i++) {
       Segment s = segment(depth);
       double error = Math.log(s.volume / wanted);
       double slope = depth * s.surface / s.volume;
       double bend = slope + depth * depth * s.widening / s.volume - slope * slope;
       double step = 2 * error * slope / (2 * slope * slope - error * bend);
-      depth = Math.min(depth * Math.exp(-step), bilgeRadius);
+      depth = Math.min(depth * Math.exp(-step), bilgeRadius());
       if (Math.abs(step) < 1e-4) {
         return depth;
       }
@@ -206,29 +248,29 @@ final class Cask {
    * is one in which q is smooth: p, the share of r − k (or r² − k²) that is left, square-rooted.
    */
   private Segment segment(double depth) {
-    double k = bilgeRadius - depth;
-    double top = squared ? depth * (bilgeRadius + k) : depth;
-    double ratio = taper / top;
+    double k = bilgeRadius() - depth;
+    double top = isSquared() ? depth * (bilgeRadius() + k) : depth;
+    double ratio = taper() / top;
     double root = Math.sqrt(ratio);
-    double last = curved ? Math.asin(Math.min(1, root)) : Math.sqrt(Math.max(0, 1 - ratio));
+    double last = isCurved() ? Math.asin(Math.min(1, root)) : Math.sqrt(Math.max(0, 1 - ratio));
     double scale =
-        curved ? (root == 0 ? 1 : last / root) : 2 * (ratio < 1 ? 1 / (1 + last) : 1 / ratio);
+        isCurved() ? (root == 0 ? 1 : last / root) : 2 * (ratio < 1 ? 1 / (1 + last) : 1 / ratio);
     double volume = 0;
     double halfChord = 0;
     double growth = 0;
     for (int i = 0; i < POINTS; i++) {
-      double p = curved ? Math.cos(last * POINT[i]) : last + (1 - last) * POINT[i];
+      double p = isCurved() ? Math.cos(last * POINT[i]) : last + (1 - last) * POINT[i];
       double weight = WEIGHT[i] * scale * p;
       double left = top * p * p;
-      double q = Math.sqrt(squared ? left : left * (2 * k + left));
+      double q = Math.sqrt(isSquared() ? left : left * (2 * k + left));
       volume += weight * circleSegment(q, k);
       halfChord += weight * q;
       growth += weight * k / q;
     }
-    return new Segment(length * volume, 2 * length * halfChord, 2 * length * growth);
+    return new Segment(lengthCm * volume, 2 * lengthCm * halfChord, 2 * lengthCm * growth);
   }
 
-  /** Area cut off a circle at distance k from its centre by a chord of length 2q. */
+  /** Area cut off a circle at distance k from its centre by a chord of lengthCm 2q. */
   private static double circleSegment(double q, double k) {
     if (q > 0.1 * k) {
       return (k * k + q * q) * Math.atan2(q, k) - k * q;

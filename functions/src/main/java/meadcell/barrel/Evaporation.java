@@ -1,7 +1,12 @@
 package meadcell.barrel;
 
+import meadcell.catalogue.General;
+import meadcell.catalogue.Refusal;
+
 /** Strength of what is left when water and ethanol leave through the wood at different rates. */
 final class Evaporation {
+  private static final int MOST_ROUNDS = 100;
+
   private Evaporation() {}
 
   /**
@@ -14,7 +19,11 @@ final class Evaporation {
     double left = 1 - lossPercent / 100;
     double ethanol = abv / 100;
     double tau = 0;
-    for (double step = 1; Math.abs(step) > 1e-14; tau += step) {
+    double step = 1;
+    for (int round = 0; Math.abs(step) > 1e-14; tau += step) {
+      if (++round > MOST_ROUNDS) {
+        throw new Refusal(General.NOT_SETTLED).with("steps", MOST_ROUNDS);
+      }
       // Newton from the left on a convex fall: never oversteps, ends in a few rounds.
       double e = ethanol * Math.exp(-tau);
       double w = (1 - ethanol) * Math.exp(-k * tau);

@@ -1,8 +1,7 @@
 package meadcell.barrel;
 
-import static meadcell.catalogue.Numbers.text;
-
 import java.util.Arrays;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
@@ -29,11 +28,10 @@ final class Extraction {
     return -Math.expm1(-Math.log(2) * days / halfTime);
   }
 
-  static Barrel.ExtractionFit fit(double[] days, double[] intensities) {
+  static WoodContact.ExtractionFit fit(double[] days, double[] intensities) {
     double[] later = Arrays.stream(days).filter(day -> day > 0).sorted().distinct().toArray();
     if (later.length < 3 || days.length < 4) {
-      throw Refusal.inconsistent(
-          "days has " + days.length + " notes; at least 4 are needed, on 3 days after day 0.");
+      throw new Refusal(BarrelReason.TOO_FEW_NOTES).with("count", days.length);
     }
     double first = later[0];
     double last = later[later.length - 1];
@@ -50,19 +48,17 @@ final class Extraction {
                       .build());
       double halfTime = best.getPoint().getEntry(1);
       if (halfTime < SHORTEST * first) {
-        throw Refusal.noSolution(
-            "intensities do not rise after day " + text(first) + ": no half time can be told.");
+        throw new Refusal(BarrelReason.NO_RISE).with("day", first, Quantity.NUMBER);
       }
       if (!(halfTime < LONGEST * last)) {
-        throw Refusal.noSolution(
-            "intensities do not level off by day " + text(last) + ": no limit can be told yet.");
+        throw new Refusal(BarrelReason.NO_LEVEL).with("day", last, Quantity.NUMBER);
       }
       double noise = best.getCost() / Math.sqrt(days.length - 2);
       RealVector errors = best.getSigma(1e-14).mapMultiply(noise);
-      return new Barrel.ExtractionFit(
+      return new WoodContact.ExtractionFit(
           best.getPoint().getEntry(0), halfTime, errors.getEntry(0), errors.getEntry(1));
     } catch (MathIllegalStateException | SingularMatrixException e) {
-      throw Refusal.notConverged("No limit and half time fit these intensities.");
+      throw new Refusal(BarrelReason.NO_FIT);
     }
   }
 

@@ -1,7 +1,6 @@
 package meadcell.barrel;
 
-import static meadcell.catalogue.Numbers.text;
-
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /**
@@ -27,12 +26,9 @@ final class NailHole {
   static double driving(double depthCm, double densityKgPerL, double vacuum) {
     double head = head(depthCm, densityKgPerL);
     if (vacuum >= head) {
-      throw Refusal.noSolution(
-          "vacuum is "
-              + text(vacuum)
-              + " kPa, the mead above the hole presses with "
-              + text(head, 3)
-              + " kPa: nothing runs, the hole draws air.");
+      throw new Refusal(BarrelReason.HELD_BACK)
+          .with("vacuum", vacuum, Quantity.PRESSURE)
+          .with("head", head, Quantity.PRESSURE, 3);
     }
     return head - vacuum;
   }
@@ -66,12 +62,9 @@ final class NailHole {
       double coefficient) {
     double most = most(headspaceL, depthCm, densityKgPerL, vacuum);
     if (amountMl >= most) {
-      throw Refusal.noSolution(
-          "amount is "
-              + text(amountMl)
-              + " mL; a tight barrel's own vacuum stops the flow after "
-              + text(most, 3)
-              + " mL, then the hole draws air.");
+      throw new Refusal(BarrelReason.FLOW_STOPS)
+          .with("amount", amountMl, Quantity.MILLILITRE)
+          .with("most", most, Quantity.MILLILITRE, 3);
     }
     double before = 1000 * headspaceL;
     double gas = Air.STANDARD_PRESSURE - vacuum;
@@ -95,12 +88,9 @@ final class NailHole {
   static double push(double depthCm, double densityKgPerL, double vacuum) {
     double needed = Math.max(0, vacuum - head(depthCm, densityKgPerL));
     if (needed > HIGHEST_PUSH) {
-      throw Refusal.outOfRange(
-          "The pressure needed is "
-              + text(needed, 3)
-              + " kPa; above "
-              + text(HIGHEST_PUSH)
-              + " kPa a cask is not pushed. Let air in at the bung instead.");
+      throw new Refusal(BarrelReason.PUSH_TOO_HIGH)
+          .with("needed", needed, Quantity.PRESSURE, 3)
+          .with("most", HIGHEST_PUSH, Quantity.PRESSURE, 3);
     }
     return needed;
   }

@@ -1,14 +1,11 @@
 package meadcell.barrel;
 
-import static meadcell.catalogue.Numbers.text;
-
 import java.util.Arrays;
-import java.util.stream.Collectors;
 import meadcell.catalogue.Refusal;
 
 /** Shanks of nails by penny size. */
 final class NailSizes {
-  private static final double[] PENNIES = {2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16};
+  private static final int[] PENNIES = {2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16};
 
   private static final double[] COMMON_INCHES = {
     0.072, 0.080, 0.099, 0.099, 0.113, 0.113, 0.131, 0.131, 0.148, 0.148, 0.162
@@ -24,15 +21,12 @@ final class NailSizes {
 
   private NailSizes() {}
 
-  static double shankMm(double penny, Barrel.Nail kind) {
+  static double shankMm(int penny, Sampling.Nail kind) {
     int size = Arrays.binarySearch(PENNIES, penny);
     if (size < 0) {
-      throw Refusal.outOfRange(
-          "penny is "
-              + text(penny)
-              + "; the sizes are "
-              + Arrays.stream(PENNIES).mapToObj(p -> text(p)).collect(Collectors.joining(", "))
-              + ".");
+      throw new Refusal(BarrelReason.NO_SUCH_NAIL)
+          .with("penny", penny)
+          .with("sizes", Arrays.stream(PENNIES).boxed().toList());
     }
     double[] inches =
         switch (kind) {

@@ -1,7 +1,7 @@
 package meadcell.barrel;
 
-import static meadcell.catalogue.Numbers.text;
-
+import meadcell.catalogue.Place;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Loss through wood and bung, as the topping log tells it. */
@@ -23,20 +23,18 @@ final class Topping {
    * before, with a variance that grows with the time between; so the estimate is all litres over
    * all days.
    */
-  static Barrel.LossRate rate(double[] days, double[] topupsL, double capacityL) {
+  static Losses.LossRate rate(double[] days, double[] topupsL, double capacityL) {
     int intervals = days.length - 1;
     if (intervals < 2) {
-      throw Refusal.inconsistent(
-          "days has "
-              + days.length
-              + " toppings; at least 3 are needed, the first of which only starts the count.");
+      throw new Refusal(BarrelReason.TOO_FEW_TOPPINGS).with("count", days.length);
     }
     double litres = 0;
     double span = 0;
     for (int i = 1; i < days.length; i++) {
       if (days[i] <= days[i - 1]) {
-        throw Refusal.inconsistent(
-            "days in row " + (i + 1) + " is " + text(days[i]) + ", not after the day before it.");
+        throw new Refusal(BarrelReason.DAY_NOT_LATER)
+            .about("days", Place.row(i + 1))
+            .with("day", days[i], Quantity.NUMBER);
       }
       litres += topupsL[i];
       span += days[i] - days[i - 1];
@@ -50,6 +48,6 @@ final class Topping {
     }
     double error = Math.sqrt(squares / (intervals - 1) / span);
     double toPercentPerYear = 100 * DAYS_PER_YEAR / capacityL;
-    return new Barrel.LossRate(perDay * toPercentPerYear, error * toPercentPerYear);
+    return new Losses.LossRate(perDay * toPercentPerYear, error * toPercentPerYear);
   }
 }

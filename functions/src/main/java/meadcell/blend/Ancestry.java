@@ -19,10 +19,7 @@ final class Ancestry {
 
   Ancestry(TransferLog log, int lot) {
     if (log.volumeL(lot) == 0) {
-      throw Refusal.noSolution(
-          "\""
-              + log.name(lot)
-              + "\" holds nothing at the end of that day, as far as transfers say.");
+      throw new Refusal(BlendReason.NOTHING_LEFT).with("lot", log.name(lot));
     }
     presentShare = new double[log.size()];
     presentUntil = new double[log.size()];

@@ -1,23 +1,28 @@
 package meadcell.blend;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.Comparator;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import meadcell.catalogue.Arg;
+import meadcell.catalogue.Cell;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 
 /** Blending: shares, strength, plans, and what is in a lot. */
-@Family(name = "BLEND", about = "Blending: shares, strength, plans, and what is in a lot.")
+@Family(
+    name = "BLEND",
+    about = "Blending: shares, strength, plans, and what is in a lot.",
+    says = {BlendReason.class, Change.class})
 public final class Blend {
   private static final double MOST_VOLUME_L = 1e6;
 
-  private static final String VOLUMES = "Volume of each lot";
   private static final String R22 =
       "Mass balance at 20 °C with the densities of OIML R 22 (1975), general formula.";
   private static final String MASS_BALANCE =
@@ -51,9 +56,102 @@ public final class Blend {
           + "Logs overdraw a little: up to tolerance, in % of the most the vessel held since it was"
           + " last empty, the vessel counts as having held that much more; beyond it the row is"
           + " refused.";
-  private static final String SPIRIT_CAUTION =
-      "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
-          + " tax class: ask your authority.";
+
+  @Arg(
+      name = "volumes",
+      help = "Volume of each lot",
+      is = Quantity.VOLUME,
+      from = 0,
+      to = MOST_VOLUME_L)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Volumes {}
+
+  @Arg(
+      name = "abvs",
+      help = "Alcohol of each lot, 0 for water",
+      is = Quantity.PERCENT_VOL,
+      from = 0,
+      to = 100)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Abvs {}
+
+  @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, from = 1, to = 100)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface StrengthWanted {}
+
+  @Arg(
+      name = "volume",
+      help = "Mead to sweeten",
+      is = Quantity.VOLUME,
+      above = 0,
+      to = MOST_VOLUME_L)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MeadVolume {}
+
+  @Arg(
+      name = "gravity",
+      help = "Its specific gravity",
+      is = Quantity.SPECIFIC_GRAVITY,
+      from = 0.98,
+      to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MeadGravity {}
+
+  @Arg(
+      name = "target",
+      help = "Specific gravity wanted",
+      is = Quantity.SPECIFIC_GRAVITY,
+      from = 0.98,
+      to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface GravityWanted {}
+
+  @Arg(
+      name = "abv",
+      help = "Alcohol of the mead; left out for a must",
+      is = Quantity.PERCENT_VOL,
+      from = 0,
+      to = 30,
+      byDefault = 0)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MeadStrength {}
+
+  @Arg(
+      name = "moisture",
+      help = "Water in the honey",
+      is = Quantity.PERCENT,
+      from = 10,
+      to = 30,
+      byDefault = 17.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Moisture {}
+
+  @Arg(name = "transfers", help = "A row for each transfer")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Transfers {}
+
+  @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Lot {}
+
+  @Arg(
+      name = "day",
+      help = "State at the end of this day; left out: after the last transfer",
+      is = Quantity.DATE,
+      above = 0,
+      to = 300000)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Day {}
+
+  @Arg(
+      name = "tolerance",
+      help = "How much of a vessel's fill may be drawn beyond what the log has left in it",
+      is = Quantity.PERCENT,
+      from = 0,
+      to = 20,
+      byDefault = 3)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Tolerance {}
 
   private Blend() {}
 
@@ -78,18 +176,13 @@ public final class Blend {
       @Arg(name = "second", help = "Value of the second lot", from = 0, to = 1e6) double second,
       @Arg(name = "target", help = "Value wanted", from = 0, to = 1e6) double target) {
     if (first == second) {
-      throw Refusal.inconsistent(
-          "first and second are both " + Numbers.text(first) + "; shares make no difference.");
+      throw new Refusal(BlendReason.BOTH_ALIKE).with("first", first, Quantity.NUMBER);
     }
     if (target < Math.min(first, second) || target > Math.max(first, second)) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + "; it must lie between first, "
-              + Numbers.text(first)
-              + ", and second, "
-              + Numbers.text(second)
-              + ".");
+      throw new Refusal(BlendReason.TARGET_NOT_BETWEEN)
+          .with("target", target, Quantity.NUMBER)
+          .with("first", first, Quantity.NUMBER)
+          .with("second", second, Quantity.NUMBER);
     }
     double share = 100 * (second - target) / (second - first);
     return new Parts(share, 100 - share);
@@ -105,8 +198,7 @@ public final class Blend {
           "Never for pH, which does not mix by volume: blend a sample and measure. Alcohol:"
               + " BLEND.ABV. Gravity: BLEND.GRAVITY.")
   public static double mean(
-      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
-          double[] volumesL,
+      @Volumes double[] volumesL,
       @Arg(name = "values", help = "Value of each lot", from = -1e6, to = 1e6) double[] values) {
     refuseEmpty(volumesL);
     double sum = 0;
@@ -126,18 +218,9 @@ public final class Blend {
       source = R22,
       example = "BLEND.ABV({100;10};{12;96})",
       note = SUGAR_IGNORED)
-  public static double abv(
-      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
-          double[] volumesL,
-      @Arg(
-              name = "abvs",
-              help = "Alcohol of each lot, 0 for water",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 100)
-          double[] abvs) {
+  public static double abv(@Volumes double[] volumesL, @Abvs double[] abvs) {
     refuseEmpty(volumesL);
-    return Liquid.blend(volumesL, abvs).abv();
+    return WaterAndEthanol.blend(volumesL, abvs).abv();
   }
 
   /** Volume of a blend. */
@@ -148,18 +231,9 @@ public final class Blend {
       source = R22,
       example = "BLEND.VOLUME({100;10};{12;96})",
       note = SUGAR_IGNORED + "\nA little water into mead makes it expand: that is no mistake.")
-  public static double volume(
-      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
-          double[] volumesL,
-      @Arg(
-              name = "abvs",
-              help = "Alcohol of each lot, 0 for water",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 100)
-          double[] abvs) {
+  public static double volume(@Volumes double[] volumesL, @Abvs double[] abvs) {
     refuseEmpty(volumesL);
-    return Liquid.blend(volumesL, abvs).volumeL();
+    return WaterAndEthanol.blend(volumesL, abvs).volumeL();
   }
 
   /** Gravity of a blend. */
@@ -175,8 +249,7 @@ public final class Blend {
           "Exact for musts. Gravities of meads (below 1 too) are treated as if their extract were"
               + " all there is: fair as long as the lots are of like strength.")
   public static double gravity(
-      @Arg(name = "volumes", help = VOLUMES, is = Quantity.VOLUME, from = 0, to = MOST_VOLUME_L)
-          double[] volumesL,
+      @Volumes double[] volumesL,
       @Arg(
               name = "gravities",
               help = "Specific gravity of each lot",
@@ -222,15 +295,11 @@ public final class Blend {
               + " cost.\n"
               + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.")
   public static double[] plan(
-      @Arg(
-              name = "stock",
-              help = "A row per lot: volume available, cost, then its properties",
-              columns = {Quantity.VOLUME, Quantity.NUMBER})
-          Object[][] stock,
+      @Arg(name = "stock", help = "A row for each lot") Rows<LotRow> stock,
       @Arg(
               name = "targets",
               help = "Two rows, minimum and maximum of each property; blank where free")
-          Object[][] targets,
+          Cell[][] targets,
       @Arg(
               name = "volume",
               help = "Blend to make",
@@ -238,7 +307,7 @@ public final class Blend {
               above = 0,
               to = MOST_VOLUME_L)
           double volumeL,
-      @Arg(name = "goal", help = "What to make least", byDefault = "cost") Goal goal) {
+      @Arg(name = "goal", help = "What to make least", byDefaultWord = "cost") Goal goal) {
     return Plan.volumes(new Stock(stock, targets, goal == Goal.COST), volumeL, goal);
   }
 
@@ -250,7 +319,9 @@ public final class Blend {
       source = R22,
       example = "BLEND.FORTIFY(100;12;96;18)",
       note = SUGAR_IGNORED,
-      caution = SPIRIT_CAUTION)
+      caution =
+          "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
+              + " tax class: ask your authority.")
   public static double fortify(
       @Arg(
               name = "volume",
@@ -273,19 +344,14 @@ public final class Blend {
               from = 1,
               to = 100)
           double spirit,
-      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, from = 1, to = 100)
-          double target) {
+      @StrengthWanted double target) {
     if (target < abv || target >= spirit) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + " % vol; it must be at least abv, "
-              + Numbers.text(abv)
-              + " % vol, and below spirit, "
-              + Numbers.text(spirit)
-              + " % vol.");
+      throw new Refusal(BlendReason.SPIRIT_CANNOT_REACH)
+          .with("target", target, Quantity.PERCENT_VOL)
+          .with("abv", abv, Quantity.PERCENT_VOL)
+          .with("spirit", spirit, Quantity.PERCENT_VOL);
     }
-    return Liquid.of(volumeL, abv).partsToReach(Liquid.of(1, spirit), target);
+    return WaterAndEthanol.of(volumeL, abv).partsToReach(WaterAndEthanol.of(1, spirit), target);
   }
 
   /** Water to add. */
@@ -307,17 +373,13 @@ public final class Blend {
           double volumeL,
       @Arg(name = "abv", help = "Its alcohol", is = Quantity.PERCENT_VOL, from = 1, to = 100)
           double abv,
-      @Arg(name = "target", help = "Alcohol wanted", is = Quantity.PERCENT_VOL, from = 1, to = 100)
-          double target) {
+      @StrengthWanted double target) {
     if (target > abv) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + " % vol, above abv, "
-              + Numbers.text(abv)
-              + " % vol; water only lowers it.");
+      throw new Refusal(BlendReason.WATER_CANNOT_RAISE)
+          .with("target", target, Quantity.PERCENT_VOL)
+          .with("abv", abv, Quantity.PERCENT_VOL);
     }
-    return Liquid.of(volumeL, abv).partsToReach(Liquid.of(1, 0), target);
+    return WaterAndEthanol.of(volumeL, abv).partsToReach(WaterAndEthanol.of(1, 0), target);
   }
 
   /** Honey for a target gravity. */
@@ -330,43 +392,11 @@ public final class Blend {
       note = SWEETENING_NOTE,
       caution = REFERMENT_CAUTION)
   public static double sweeten(
-      @Arg(
-              name = "volume",
-              help = "Mead to sweeten",
-              is = Quantity.VOLUME,
-              above = 0,
-              to = MOST_VOLUME_L)
-          double volumeL,
-      @Arg(
-              name = "gravity",
-              help = "Its specific gravity",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double gravity,
-      @Arg(
-              name = "target",
-              help = "Specific gravity wanted",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double target,
-      @Arg(
-              name = "abv",
-              help = "Alcohol of the mead; left out for a must",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 30,
-              byDefault = "0")
-          double abv,
-      @Arg(
-              name = "moisture",
-              help = "Water in the honey",
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = "17.2")
-          double moisturePercent) {
+      @MeadVolume double volumeL,
+      @MeadGravity double gravity,
+      @GravityWanted double target,
+      @MeadStrength double abv,
+      @Moisture double moisturePercent) {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).honeyKg();
   }
 
@@ -380,37 +410,12 @@ public final class Blend {
       note = SWEETENING_NOTE,
       caution = REFERMENT_CAUTION)
   public static double sweetenedAbv(
-      @Arg(
-              name = "volume",
-              help = "Mead to sweeten",
-              is = Quantity.VOLUME,
-              above = 0,
-              to = MOST_VOLUME_L)
-          double volumeL,
-      @Arg(
-              name = "gravity",
-              help = "Its specific gravity",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double gravity,
-      @Arg(
-              name = "target",
-              help = "Specific gravity wanted",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double target,
+      @MeadVolume double volumeL,
+      @MeadGravity double gravity,
+      @GravityWanted double target,
       @Arg(name = "abv", help = "Alcohol of the mead", is = Quantity.PERCENT_VOL, from = 1, to = 30)
           double abv,
-      @Arg(
-              name = "moisture",
-              help = "Water in the honey",
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = "17.2")
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).abv();
   }
 
@@ -424,43 +429,11 @@ public final class Blend {
       note = SWEETENING_NOTE,
       caution = REFERMENT_CAUTION)
   public static double sweetenedVolume(
-      @Arg(
-              name = "volume",
-              help = "Mead to sweeten",
-              is = Quantity.VOLUME,
-              above = 0,
-              to = MOST_VOLUME_L)
-          double volumeL,
-      @Arg(
-              name = "gravity",
-              help = "Its specific gravity",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double gravity,
-      @Arg(
-              name = "target",
-              help = "Specific gravity wanted",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 0.98,
-              to = 1.2)
-          double target,
-      @Arg(
-              name = "abv",
-              help = "Alcohol of the mead; left out for a must",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 30,
-              byDefault = "0")
-          double abv,
-      @Arg(
-              name = "moisture",
-              help = "Water in the honey",
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = "17.2")
-          double moisturePercent) {
+      @MeadVolume double volumeL,
+      @MeadGravity double gravity,
+      @GravityWanted double target,
+      @MeadStrength double abv,
+      @Moisture double moisturePercent) {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).volumeL();
   }
 
@@ -501,7 +474,7 @@ public final class Blend {
               help = "g or mL of the addition in 100 mL of the trial's solution",
               above = 0,
               to = 100,
-              byDefault = "100")
+              byDefault = 100)
           double strength) {
     return volumeL * 1000 * addedMl / trialMl * strength / 100;
   }
@@ -518,29 +491,12 @@ public final class Blend {
               + "\"Cask\",225,9};\"Cask\")",
       note = LOG_NOTE)
   public static Object[][] lineage(
-      @Arg(
-              name = "transfers",
-              help = "A row per transfer: from, to, volume, day",
-              columns = {Quantity.TEXT, Quantity.TEXT, Quantity.VOLUME, Quantity.DATE})
-          Object[][] transfers,
-      @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it") String lot,
-      @Arg(
-              name = "day",
-              help = "State at the end of this day; left out: after the last transfer",
-              is = Quantity.DATE,
-              above = 0,
-              to = 300000)
-          OptionalDouble day,
-      @Arg(
-              name = "tolerance",
-              help = "How much of a vessel's fill may be drawn beyond what the log has left in it",
-              is = Quantity.PERCENT,
-              from = 0,
-              to = 20,
-              byDefault = "3")
-          double tolerancePercent) {
+      @Transfers Rows<TransferRow> transfers,
+      @Lot String lot,
+      @Day OptionalDouble day,
+      @Tolerance double tolerancePercent) {
     TransferLog log = new TransferLog(transfers, day, tolerancePercent);
-    double[] shares = new Ancestry(log, log.find("The lot", lot)).sourceShare;
+    double[] shares = new Ancestry(log, log.find(BlendReason.UNKNOWN_LOT, lot)).sourceShare;
     return IntStream.range(0, shares.length)
         .filter(source -> shares[source] > 0)
         .boxed()
@@ -565,30 +521,14 @@ public final class Blend {
               + "\"Tank\",50,181};\"Tank\";\"Cask\")",
       note = LOG_NOTE)
   public static double age(
-      @Arg(
-              name = "transfers",
-              help = "A row per transfer: from, to, volume, day",
-              columns = {Quantity.TEXT, Quantity.TEXT, Quantity.VOLUME, Quantity.DATE})
-          Object[][] transfers,
-      @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it") String lot,
+      @Transfers Rows<TransferRow> transfers,
+      @Lot String lot,
       @Arg(name = "vessel", help = "Vessel it was in, as transfers name it") String vessel,
-      @Arg(
-              name = "day",
-              help = "State at the end of this day; left out: after the last transfer",
-              is = Quantity.DATE,
-              above = 0,
-              to = 300000)
-          OptionalDouble day,
-      @Arg(
-              name = "tolerance",
-              help = "How much of a vessel's fill may be drawn beyond what the log has left in it",
-              is = Quantity.PERCENT,
-              from = 0,
-              to = 20,
-              byDefault = "3")
-          double tolerancePercent) {
+      @Day OptionalDouble day,
+      @Tolerance double tolerancePercent) {
     TransferLog log = new TransferLog(transfers, day, tolerancePercent);
-    return new Ancestry(log, log.find("The lot", lot)).days[log.find("The vessel", vessel)];
+    return new Ancestry(log, log.find(BlendReason.UNKNOWN_LOT, lot))
+        .days[log.find(BlendReason.UNKNOWN_VESSEL, vessel)];
   }
 
   private static void refuseEmpty(double[] volumesL) {
@@ -597,6 +537,6 @@ public final class Blend {
         return;
       }
     }
-    throw Refusal.inconsistent("volumes are all 0.");
+    throw new Refusal(BlendReason.ALL_0);
   }
 }

@@ -6,8 +6,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Statement;
 import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
 import org.apache.commons.math3.optim.linear.Relationship;
 import org.apache.commons.math3.util.MathArrays;
@@ -67,8 +68,7 @@ final class Plan {
   static double[] volumes(Stock stock, double volumeL, Blend.Goal goal) {
     double available = stock.availableL() / volumeL;
     if (available < 1 - Programme.TOLERANCE) {
-      throw Refusal.noSolution(
-          "The lots together hold only " + Numbers.text(100 * available, 3) + " % of volume.");
+      throw new Refusal(BlendReason.TOO_LITTLE).with("share", 100 * available, Quantity.PERCENT, 3);
     }
     Plan plan = new Plan(stock, volumeL);
     double[] shares;
@@ -102,8 +102,7 @@ final class Plan {
             .filter(limit -> Double.isFinite(limit.property.minimum()))
             .toList();
     if (ranges.isEmpty()) {
-      throw Refusal.inconsistent(
-          "closest needs a property with both a minimum and a maximum: it aims at their middle.");
+      throw new Refusal(BlendReason.NO_RANGE);
     }
     Programme programme = programme(ranges.size());
     keepLimits(programme);
@@ -130,35 +129,26 @@ final class Plan {
       programme.cost[relaxation] = 1;
     }
     double[] solution = programme.solve();
-    List<String> changes = new ArrayList<>();
+    List<Statement> changes = new ArrayList<>();
     for (int i = 0; i < limits.size(); i++) {
       if (solution[lots() + i] > Programme.TOLERANCE) {
         changes.add(change(limits.get(i), solution[lots() + i]));
       }
     }
     if (changes.isEmpty()) {
-      return Refusal.notConverged("The targets are met or missed by a hair; widen them a little.");
+      return new Refusal(BlendReason.BY_A_HAIR);
     }
-    return Refusal.noSolution(
-        "No blend of these lots meets the targets. The least that must give way: "
-            + String.join("; ", changes)
-            + ".");
+    return new Refusal(BlendReason.NO_BLEND).with("changes", changes);
   }
 
-  private static String change(Limit limit, double relaxation) {
+  private static Statement change(Limit limit, double relaxation) {
     BigDecimal by =
         new BigDecimal((relaxation - Programme.TOLERANCE / 2) * limit.span)
-            .round(new MathContext(3, RoundingMode.CEILING))
-            .stripTrailingZeros();
-    return "property "
-        + limit.property.number()
-        + ": "
-        + (limit.isMaximum ? "maximum " : "minimum ")
-        + Numbers.text(limit.given())
-        + " must "
-        + (limit.isMaximum ? "rise" : "fall")
-        + " by "
-        + by.toPlainString();
+            .round(new MathContext(3, RoundingMode.CEILING));
+    return Statement.of(limit.isMaximum ? Change.MAXIMUM : Change.MINIMUM)
+        .with("property", limit.property.number())
+        .with("given", limit.given(), Quantity.NUMBER)
+        .with("by", by.doubleValue(), Quantity.NUMBER);
   }
 
   private int lots() {
@@ -202,7 +192,7 @@ final class Plan {
       worst = Math.max(worst, limit.missedBy(shares));
     }
     if (worst > MISS) {
-      throw Refusal.notConverged("The plan found does not keep the limits; change them a little.");
+      throw new Refusal(BlendReason.LIMITS_NOT_KEPT);
     }
     double[] volumes = new double[stock.rows];
     for (int i = 0; i < shares.length; i++) {

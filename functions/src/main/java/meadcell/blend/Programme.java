@@ -3,6 +3,7 @@ package meadcell.blend;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import meadcell.catalogue.General;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.optim.MaxIter;
@@ -60,7 +61,7 @@ final class Programme {
               new NonNegativeConstraint(true))
           .getPoint();
     } catch (TooManyIterationsException e) {
-      throw Refusal.notConverged("The plan did not settle in " + MOST_STEPS + " steps.");
+      throw new Refusal(General.NOT_SETTLED).with("steps", MOST_STEPS);
     }
   }
 }

@@ -2,8 +2,10 @@ package meadcell.blend;
 
 import java.util.ArrayList;
 import java.util.List;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Cell;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
 
 /** The lots to blend from and the limits of the blend's properties, read from their tables. */
 final class Stock {
@@ -20,33 +22,31 @@ final class Stock {
   final List<Lot> lots = new ArrayList<>();
   final List<Property> properties = new ArrayList<>();
 
-  Stock(Object[][] stock, Object[][] targets, boolean costsMatter) {
-    rows = stock.length;
-    int count = stock[0].length - FIRST_PROPERTY;
+  Stock(Rows<LotRow> stock, Cell[][] targets, boolean costsMatter) {
+    rows = stock.height();
+    int count = stock.width() - FIRST_PROPERTY;
     if (count < 1) {
-      throw Refusal.inconsistent(
-          "stock needs three columns or more: available, cost, and a column per property.");
+      throw new Refusal(BlendReason.STOCK_TOO_NARROW);
     }
     if (targets.length != 2 || targets[0].length != count) {
-      throw Refusal.inconsistent(
-          "targets must have two rows, minimum and maximum, and a column for each of the "
-              + count
-              + " properties in stock; it has "
-              + targets.length
-              + " rows and "
-              + targets[0].length
-              + " columns.");
+      throw new Refusal(BlendReason.TARGETS_SHAPE)
+          .with("count", count)
+          .with("rows", targets.length)
+          .with("columns", targets[0].length);
     }
-    for (int row = 0; row < rows; row++) {
-      if (!Cells.isBlank(stock[row])) {
-        addLot(stock[row], row, costsMatter);
+    List<LotRow> available = new ArrayList<>();
+    for (LotRow row : stock) {
+      double cost = costsMatter ? row.cost().number() : 0;
+      if (row.availableL() > 0) {
+        lots.add(new Lot(row.row() - 1, row.availableL(), cost));
+        available.add(row);
       }
     }
     if (lots.isEmpty()) {
-      throw Refusal.wrongKind("stock has no lot of which anything is available.");
+      throw new Refusal(BlendReason.NOTHING_AVAILABLE);
     }
     for (int p = 0; p < count; p++) {
-      addProperty(stock, targets, p);
+      addProperty(available, targets, p);
     }
   }
 
@@ -54,43 +54,19 @@ final class Stock {
     return lots.stream().mapToDouble(Lot::availableL).sum();
   }
 
-  private void addLot(Object[] cells, int row, boolean costsMatter) {
-    String where = " in row " + (row + 1) + " of stock";
-    double availableL = Cells.notBelow0(cells[0], "available" + where);
-    double cost = costsMatter ? Cells.number(cells[1], "cost" + where) : 0;
-    if (availableL > 0) {
-      lots.add(new Lot(row, availableL, cost));
-    }
-  }
-
-  private void addProperty(Object[][] stock, Object[][] targets, int p) {
-    String name = "property " + (p + 1);
-    double minimum = limit(targets[0][p], "minimum of " + name, Double.NEGATIVE_INFINITY);
-    double maximum = limit(targets[1][p], "maximum of " + name, Double.POSITIVE_INFINITY);
+  private void addProperty(List<LotRow> available, Cell[][] targets, int p) {
+    double minimum = targets[0][p].isBlank() ? Double.NEGATIVE_INFINITY : targets[0][p].number();
+    double maximum = targets[1][p].isBlank() ? Double.POSITIVE_INFINITY : targets[1][p].number();
     if (minimum > maximum) {
-      throw Refusal.inconsistent(
-          "minimum of "
-              + name
-              + " is "
-              + Numbers.text(minimum)
-              + ", above its maximum, "
-              + Numbers.text(maximum)
-              + ".");
+      throw new Refusal(BlendReason.MINIMUM_ABOVE_MAXIMUM)
+          .with("property", p + 1)
+          .with("minimum", minimum, Quantity.NUMBER)
+          .with("maximum", maximum, Quantity.NUMBER);
     }
     if (Double.isFinite(minimum) || Double.isFinite(maximum)) {
       double[] values =
-          lots.stream()
-              .mapToDouble(
-                  lot ->
-                      Cells.number(
-                          stock[lot.row()][FIRST_PROPERTY + p],
-                          name + " in row " + (lot.row() + 1) + " of stock"))
-              .toArray();
+          available.stream().mapToDouble(lot -> lot.properties()[p].number()).toArray();
       properties.add(new Property(p + 1, values, minimum, maximum));
     }
-  }
-
-  private static double limit(Object cell, String where, double free) {
-    return cell == null ? free : Cells.number(cell, where);
   }
 }

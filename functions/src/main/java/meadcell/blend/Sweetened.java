@@ -1,6 +1,6 @@
 package meadcell.blend;
 
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
 import meadcell.density.Mixture;
@@ -47,23 +47,16 @@ record Sweetened(double honeyKg, double volumeL, double abv) {
 
   private static void refuse(double target, double gravity, double abv) {
     if (target < gravity) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + ", below gravity, "
-              + Numbers.text(gravity)
-              + "; honey only raises it.");
+      throw new Refusal(BlendReason.HONEY_CANNOT_LOWER)
+          .with("target", target, Quantity.SPECIFIC_GRAVITY)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY);
     }
     double dry = EthanolWater.gravity20(abv / 100);
     if (abv > 0 && gravity < dry - READING_NOISE) {
-      throw Refusal.inconsistent(
-          "gravity is "
-              + Numbers.text(gravity)
-              + "; with "
-              + Numbers.text(abv)
-              + " % vol it cannot be below "
-              + Numbers.text(dry, 4)
-              + ".");
+      throw new Refusal(BlendReason.LIGHTER_THAN_DRY)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY)
+          .with("abv", abv, Quantity.PERCENT_VOL)
+          .with("dry", dry, Quantity.SPECIFIC_GRAVITY, 4);
     }
   }
 }

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.General;
+import meadcell.catalogue.Place;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
 
 /**
  * A log of transfers, replayed in the order of its days up to the end of one day: what moved where,
@@ -62,11 +65,11 @@ final class TransferLog {
   private final int loss;
   private final int gauge;
 
-  TransferLog(Object[][] transfers, OptionalDouble endOfDay, double tolerancePercent) {
+  TransferLog(Rows<TransferRow> transfers, OptionalDouble endOfDay, double tolerancePercent) {
     tolerance = tolerancePercent / 100;
     loss = index(LOSS);
     gauge = index(GAUGE);
-    List<Entry> entries = read(transfers);
+    List<Entry> entries = new ArrayList<>(transfers.stream().map(this::entry).toList());
     entries.sort(Comparator.comparingDouble(Entry::day));
     day = endOfDay.orElse(entries.get(entries.size() - 1).day);
     for (Entry entry : entries) {
@@ -89,55 +92,30 @@ final class TransferLog {
   }
 
   /** The index of a name in the log, in any case. */
-  int find(String what, String name) {
+  int find(BlendReason unknown, String name) {
     Integer index = byName.get(key(name));
     if (index == null || index == gauge) {
       List<String> known = vessels.stream().map(vessel -> vessel.name).toList();
-      throw Refusal.unknownName(what, name, known);
+      throw Refusal.unknownName(unknown, name, known);
     }
     return index;
   }
 
-  // ---- reading ----------------------------------------------------------------------------
-
-  private List<Entry> read(Object[][] transfers) {
-    if (transfers[0].length != 4) {
-      throw Refusal.inconsistent(
-          "transfers must have four columns: from, to, volume, day; it has "
-              + transfers[0].length
-              + ".");
-    }
-    List<Entry> entries = new ArrayList<>();
-    for (int i = 0; i < transfers.length; i++) {
-      if (!Cells.isBlank(transfers[i])) {
-        entries.add(entry(transfers[i], i + 1));
-      }
-    }
-    if (entries.isEmpty()) {
-      throw Refusal.wrongKind("transfers has only blank cells.");
-    }
-    return entries;
-  }
-
-  private Entry entry(Object[] cells, int row) {
-    String where = " in row " + row + " of transfers";
-    int from = index(Cells.name(cells[0], "from" + where));
-    int to = index(Cells.name(cells[1], "to" + where));
-    double volumeL = Cells.notBelow0(cells[2], "volume" + where);
-    if (volumeL == 0 && from != gauge && to != gauge) {
-      throw Refusal.outOfRange("volume" + where + " is 0.");
+  private Entry entry(TransferRow row) {
+    int from = index(row.from());
+    int to = index(row.to());
+    if (row.volumeL() == 0 && from != gauge && to != gauge) {
+      throw new Refusal(General.ZERO)
+          .about("transfers", new Place(row.row(), 3, "volume"))
+          .with("value", 0, Quantity.VOLUME);
     }
     if (from == to || from == loss || from == gauge && to == loss) {
-      throw Refusal.inconsistent(
-          "Row "
-              + row
-              + " of transfers cannot move \""
-              + name(from)
-              + "\" to \""
-              + name(to)
-              + "\".");
+      throw new Refusal(BlendReason.CANNOT_MOVE)
+          .with("row", row.row())
+          .with("from", name(from))
+          .with("to", name(to));
     }
-    return new Entry(row, from, to, volumeL, Cells.number(cells[3], "day" + where));
+    return new Entry(row.row(), from, to, row.volumeL(), row.day());
   }
 
   private int index(String name) {
@@ -152,8 +130,6 @@ final class TransferLog {
   private static String key(String name) {
     return name.trim().toLowerCase(Locale.ROOT);
   }
-
-  // ---- replaying --------------------------------------------------------------------------
 
   private void replay(Entry entry) {
     if (entry.from == gauge) {
@@ -176,7 +152,8 @@ final class TransferLog {
     from.volumeL -= entry.volumeL;
     if (from.volumeL < 0) {
       from.overdrawnL -= from.volumeL;
-      refuseBeyondTolerance(from, from.overdrawnL, "draws from", entry);
+      refuseBeyondTolerance(
+          from, from.overdrawnL, BlendReason.DRAWN_BEYOND, BlendReason.DRAWN_FROM_EMPTY, entry);
     }
     if (from.volumeL < ROUNDING * from.fillL) {
       from.volumeL = 0;
@@ -186,14 +163,10 @@ final class TransferLog {
   private void fill(int source, boolean fresh, int target, double volumeL, Entry entry) {
     Vessel to = vessels.get(target);
     if (to.drawnAsSourceInRow > 0 && !to.filled) {
-      throw Refusal.inconsistent(
-          "Row "
-              + entry.row
-              + " of transfers fills \""
-              + to.name
-              + "\", which row "
-              + to.drawnAsSourceInRow
-              + " drew from; put a gauge row before it that says how much was left, 0 if nothing.");
+      throw new Refusal(BlendReason.FILLS_A_SOURCE)
+          .with("row", entry.row)
+          .with("vessel", to.name)
+          .with("drawnRow", to.drawnAsSourceInRow);
     }
     if (to.volumeL == 0) {
       to.hold(volumeL);
@@ -212,30 +185,24 @@ final class TransferLog {
     } else if (entry.volumeL < vessel.volumeL) {
       fill(index, false, loss, vessel.volumeL - entry.volumeL, entry);
     } else {
-      refuseBeyondTolerance(vessel, entry.volumeL - vessel.volumeL, "gauges in", entry);
+      refuseBeyondTolerance(
+          vessel,
+          entry.volumeL - vessel.volumeL,
+          BlendReason.GAUGED_BEYOND,
+          BlendReason.GAUGED_EMPTY,
+          entry);
     }
     vessel.hold(entry.volumeL);
   }
 
-  private void refuseBeyondTolerance(Vessel vessel, double excessL, String verb, Entry entry) {
+  private void refuseBeyondTolerance(
+      Vessel vessel, double excessL, BlendReason beyond, BlendReason empty, Entry entry) {
     if (excessL > (tolerance + ROUNDING) * vessel.fillL) {
-      String excess =
-          vessel.fillL == 0
-              ? "\", which is empty by then."
-              : "\" "
-                  + Numbers.text(100 * excessL / vessel.fillL, 3)
-                  + " % of its fill more than it holds by then; tolerance is "
-                  + Numbers.text(100 * tolerance)
-                  + " %.";
-      throw Refusal.inconsistent(
-          "Row "
-              + entry.row
-              + " of transfers "
-              + verb
-              + " \""
-              + vessel.name
-              + excess
-              + " Is a filling before it missing?");
+      throw new Refusal(vessel.fillL == 0 ? empty : beyond)
+          .with("row", entry.row)
+          .with("vessel", vessel.name)
+          .with("excess", 100 * excessL / vessel.fillL, Quantity.PERCENT, 3)
+          .with("tolerance", 100 * tolerance, Quantity.PERCENT);
     }
   }
 }

@@ -1,12 +1,13 @@
 package meadcell.bottle;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
-import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
 
 /** Bottling: counts, label, tax, sweetness, pressure. */
@@ -62,6 +63,28 @@ public final class Bottle {
     ARTIFICIAL
   }
 
+  @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface AnyStrength {}
+
+  @Arg(
+      name = "temperature",
+      help = "Temperature of the mead",
+      is = Quantity.TEMPERATURE,
+      from = 0,
+      to = 40,
+      zeroIsBlank = true)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Temperature {}
+
+  @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Strength {}
+
+  @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 300)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Sugar {}
+
   private Bottle() {}
 
   /** Whole bottles from a volume. */
@@ -100,7 +123,7 @@ public final class Bottle {
               is = Quantity.PERCENT,
               from = 0,
               to = 50,
-              byDefault = "2")
+              byDefault = 2)
           double lossPercent) {
     double bottles = volumeL * 1000 * (1 - lossPercent / 100) / bottleMl;
     return Math.floor(bottles + 1e-9); // 735 L in 750 mL bottles is 980, whatever the rounding
@@ -141,7 +164,7 @@ public final class Bottle {
               from = 1,
               to = 24)
           double label,
-      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
+      @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
     return LabelStrength.allowed(label, rule);
   }
 
@@ -174,21 +197,16 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 20,
-              byDefault = "0")
+              byDefault = 0)
           double co2,
-      @Arg(name = "carbonation", help = "Where the gas came from", byDefault = "natural")
+      @Arg(name = "carbonation", help = "Where the gas came from", byDefaultWord = "natural")
           Carbonation carbonation,
       @Arg(
               name = "honeyAndWaterOnly",
               help = "1 if made from nothing but honey and water, else 0",
-              from = 0,
-              to = 1,
-              byDefault = "0")
-          double honeyAndWaterOnly) {
-    if (honeyAndWaterOnly != 0 && honeyAndWaterOnly != 1) {
-      throw Refusal.outOfRange("honeyAndWaterOnly must be 1 or 0, nothing between.");
-    }
-    return TaxClass.of(abv, co2, carbonation, honeyAndWaterOnly == 1);
+              byDefault = 0)
+          boolean honeyAndWaterOnly) {
+    return TaxClass.of(abv, co2, carbonation, honeyAndWaterOnly);
   }
 
   /** Sweetness word. */
@@ -239,9 +257,8 @@ public final class Bottle {
               above = 0,
               to = 30_000)
           double bottleMl,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
-          double abv,
-      @Arg(name = "rule", help = "Whose drink", byDefault = "usa") Drink rule) {
+      @AnyStrength double abv,
+      @Arg(name = "rule", help = "Whose drink", byDefaultWord = "usa") Drink rule) {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
 
@@ -271,8 +288,7 @@ public final class Bottle {
               above = 0,
               to = 1_000_000)
           double amountMl,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
-          double abv,
+      @AnyStrength double abv,
       @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 900)
           double sugar,
       @Arg(
@@ -281,7 +297,7 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 50,
-              byDefault = "0")
+              byDefault = 0)
           double glycerol,
       @Arg(
               name = "acid",
@@ -289,7 +305,7 @@ public final class Bottle {
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 50,
-              byDefault = "0")
+              byDefault = 0)
           double acid) {
     double perMl = 17 * sugar + 10 * glycerol + 13 * acid;
     return amountMl * (29 * ethanolGramsPerMl(abv) + perMl / 1000);
@@ -316,18 +332,9 @@ public final class Bottle {
               from = -100,
               to = 1500)
           double gaugeKPa,
-      @Arg(
-              name = "temperature",
-              help = "Temperature of the mead",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double temperatureC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
-          double abv,
-      @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 300)
-          double sugar) {
+      @Temperature double temperatureC,
+      @Strength double abv,
+      @Sugar double sugar) {
     return CarbonDioxide.dissolved(gaugeKPa, temperatureC, abv, sugar);
   }
 
@@ -351,18 +358,9 @@ public final class Bottle {
               above = 0,
               to = 20)
           double co2,
-      @Arg(
-              name = "temperature",
-              help = "Temperature of the mead",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double temperatureC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
-          double abv,
-      @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 300)
-          double sugar) {
+      @Temperature double temperatureC,
+      @Strength double abv,
+      @Sugar double sugar) {
     return CarbonDioxide.gaugeKPa(co2, temperatureC, abv, sugar);
   }
 
@@ -402,7 +400,7 @@ public final class Bottle {
               is = Quantity.PERCENT,
               from = 10,
               to = 100,
-              byDefault = "100")
+              byDefault = 100)
           double sugarPercent) {
     return volumeL * rise / CarbonDioxide.FROM_SUCROSE / (sugarPercent / 100);
   }
@@ -431,15 +429,14 @@ public final class Bottle {
   public static double referment(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 150)
           double sugar,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
-          double abv,
+      @Strength double abv,
       @Arg(
               name = "co2",
               help = "Carbon dioxide already dissolved",
               is = Quantity.GRAM_PER_LITRE,
               from = 0,
               to = 15,
-              byDefault = "1.2")
+              byDefault = 1.2)
           double co2,
       @Arg(
               name = "temperature",
@@ -448,7 +445,7 @@ public final class Bottle {
               from = 0,
               to = 40,
               zeroIsBlank = true,
-              byDefault = "35")
+              byDefault = 35)
           double temperatureC) {
     double dissolved = co2 + CarbonDioxide.FROM_HEXOSE * sugar;
     return CarbonDioxide.gaugeKPa(dissolved, temperatureC, abv + sugar / 16.83, 0);
@@ -472,8 +469,7 @@ public final class Bottle {
   public static double delle(
       @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 800)
           double sugar,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
-          double abv) {
+      @Strength double abv) {
     return sugar / 10 + 4.5 * abv;
   }
 
@@ -512,8 +508,7 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double toC,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
-          double abv) {
+      @AnyStrength double abv) {
     double mass = EthanolWater.massFraction(abv / 100);
     return volumeL * EthanolWater.density(mass, fromC) / EthanolWater.density(mass, toC);
   }

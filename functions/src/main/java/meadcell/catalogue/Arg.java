@@ -7,23 +7,34 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * Declares one argument of a function. Its kind follows from the parameter's Java type:
+ * Declares one argument of a function. Its kind follows from the Java type:
  *
  * <ul>
- *   <li>{@code double}, {@code String}, an enum (a choice of words): one value;
+ *   <li>{@code double}, {@code int} (a whole number), {@code boolean} (1 or 0), {@code String}, an
+ *       enum (a choice of words): one value;
  *   <li>{@code OptionalDouble}: one number that may be left out and has no default;
  *   <li>{@code double[]}, {@code String[]}: a column or row; several of them go row by row
  *       together, rows blank in all of them are skipped;
- *   <li>{@code double[][]}: a table of numbers; {@code Object[][]}: a table of numbers, texts and
- *       blanks ({@code null});
+ *   <li>{@code double[][]}: a table of numbers without gaps;
+ *   <li>an array of records: a table, a record for each row that is not blank, a component for each
+ *       column; {@code OptionalDouble}s and what has a default may be blank; a last component of
+ *       type {@code OptionalDouble[]} takes all columns that follow; {@link RowNumber} marks one
+ *       that is no column;
+ *   <li>a record: several arguments that belong together, such as a cask's size. Its components
+ *       stand in its place, one after another; those that may be left out go to the end of the
+ *       call. The parameter itself carries no annotation;
  *   <li>{@code Object...}: whatever follows, as it comes.
  * </ul>
  *
  * Bounds are in the metric unit and hold for every number of a column or table of numbers.
+ *
+ * <p>An argument that several functions share is declared once: as an annotation that carries this
+ * one. If that annotation has members of the names used here (usually {@code name} and {@code
+ * help}), what they hold overrides, unless it is empty or not a number.
  */
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
-@Target(ElementType.PARAMETER)
+@Target({ElementType.PARAMETER, ElementType.RECORD_COMPONENT, ElementType.ANNOTATION_TYPE})
 public @interface Arg {
   /** Name shown to the user; letters only. */
   String name();
@@ -49,14 +60,15 @@ public @interface Arg {
   /** Refuse exactly 0, because a blank cell is likelier than a true zero. */
   boolean zeroIsBlank() default false;
 
-  /** The value when left out, in the metric unit; makes the argument optional. */
-  String byDefault() default "";
+  /** The number when left out, in the metric unit; makes the argument optional. */
+  double byDefault() default Double.NaN;
 
   /**
-   * The value when left out and units are "US", in the US unit; empty: the metric one, converted.
+   * The number when left out and units are "US", in the US unit; without it, the metric one
+   * converted.
    */
-  String byDefaultUs() default "";
+  double byDefaultUs() default Double.NaN;
 
-  /** Quantities of the columns of an {@code Object[][]} table; the last one repeats. */
-  Quantity[] columns() default {};
+  /** The text or word when left out; makes the argument optional. */
+  String byDefaultWord() default "";
 }

@@ -17,13 +17,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 
 /** All declared functions of some families, by name in any case. */
 public final class Catalogue {
   /** Resource that names the family classes, one a line, in the order users see them. */
   public static final String FAMILIES = "META-INF/meadcell.families";
 
-  private final Map<String, Class<?>> families = new LinkedHashMap<>();
+  private final Map<String, FamilySpec> families = new LinkedHashMap<>();
   private final Map<String, Declared> declared = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
 
   /** Declarations are read when they are asked for: a program that calls three starts at once. */
@@ -41,7 +42,7 @@ public final class Catalogue {
       if (family == null) {
         throw new IllegalStateException(type + " has no @Family");
       }
-      families.put(family.name(), type);
+      families.computeIfAbsent(family.name(), name -> new FamilySpec(name, type)).add(type);
       for (Method method : type.getDeclaredMethods()) {
         if (method.isAnnotationPresent(CellarFunction.class)) {
           String name = FunctionSpec.name(family.name(), method.getName());
@@ -78,8 +79,8 @@ public final class Catalogue {
     return new Catalogue(classes);
   }
 
-  /** The family classes by name, in declared order. */
-  public Map<String, Class<?>> families() {
+  /** The families by name, in declared order. */
+  public Map<String, FamilySpec> families() {
     return Collections.unmodifiableMap(families);
   }
 
@@ -117,6 +118,37 @@ public final class Catalogue {
   /** A function by its name; an unknown one is refused with the nearest known name. */
   public FunctionSpec get(String name) {
     return find(name)
-        .orElseThrow(() -> Refusal.unknownName("The function", name.trim(), declared.keySet()));
+        .orElseThrow(
+            () -> Refusal.unknownName(General.UNKNOWN_FUNCTION, name.trim(), declared.keySet()));
+  }
+
+  /**
+   * Every text that is said about the functions or by them, in English, by the key under which
+   * other languages translate it.
+   */
+  public Map<String, String> texts() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    BiConsumer<String, String> each =
+        (key, english) -> {
+          String other = texts.put(key, english);
+          if (other != null && !other.equals(english)) {
+            throw new IllegalStateException(key + " is both: " + other + " and: " + english);
+          }
+        };
+    for (Message[] messages : List.of(General.values(), Phrase.values(), Slip.What.values())) {
+      for (Message message : messages) {
+        each.accept(message.key(), message.english());
+      }
+    }
+    for (Quantity quantity : Quantity.values()) {
+      for (UnitSystem system : UnitSystem.values()) {
+        if (!quantity.unit(system).isEmpty()) {
+          each.accept(quantity.key(system), quantity.unit(system));
+        }
+      }
+    }
+    families.values().forEach(family -> family.texts(each));
+    functions().forEach(function -> function.texts(each));
+    return texts;
   }
 }

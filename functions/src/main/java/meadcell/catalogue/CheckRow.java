@@ -25,29 +25,36 @@ public record CheckRow(
     String call, Object expected, double tolerance, String source, String where) {
 
   /** What came out for a row. */
-  public record Verdict(CheckRow row, Object got, boolean holds) {}
+  public record Verdict(CheckRow row, Object got, boolean holds) {
+    /** The result as a check row would hold it, so that its shape shows. */
+    public String gotText() {
+      return LiteralCall.literal(got);
+    }
+
+    /** What was expected, in the same way. */
+    public String expectedText() {
+      return LiteralCall.literal(row.expected);
+    }
+  }
 
   /** All rows of a catalogue's families. */
   public static List<CheckRow> load(Catalogue catalogue) {
     List<CheckRow> rows = new ArrayList<>();
-    catalogue
-        .families()
-        .forEach(
-            (name, type) -> {
-              String path = "/meadcell/check/" + name.toLowerCase(Locale.ROOT) + ".tsv";
-              try (InputStream in = type.getResourceAsStream(path)) {
-                if (in == null) {
-                  throw new IllegalStateException("no check values: " + path);
-                }
-                new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .map(line -> parse(path, line))
-                    .forEach(rows::add);
-              } catch (IOException e) {
-                throw new UncheckedIOException(e);
-              }
-            });
+    for (FamilySpec family : catalogue.families().values()) {
+      String path = "/meadcell/check/" + family.name().toLowerCase(Locale.ROOT) + ".tsv";
+      try (InputStream in = family.classes().get(0).getResourceAsStream(path)) {
+        if (in == null) {
+          throw new IllegalStateException("no check values: " + path);
+        }
+        new String(in.readAllBytes(), StandardCharsets.UTF_8)
+            .lines()
+            .filter(line -> !line.isBlank() && !line.startsWith("#"))
+            .map(line -> parse(path, line))
+            .forEach(rows::add);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
     return rows;
   }
 

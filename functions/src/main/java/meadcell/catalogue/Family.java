@@ -6,7 +6,10 @@ import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** Marks a class whose annotated static methods are the functions of one family. */
+/**
+ * Marks a class whose annotated static methods are functions of a family. A family may span several
+ * classes of the same name, each about one topic; the first one says what the family is about.
+ */
 @Documented
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
@@ -14,6 +17,9 @@ public @interface Family {
   /** Prefix of the functions' names, four letters or more: {@code BARREL}. */
   String name();
 
-  /** What the family is about, in one sentence. */
-  String about();
+  /** What the family is about, in one sentence; empty in its further classes. */
+  String about() default "";
+
+  /** The enums of the reasons and messages that its classes use beside the general ones. */
+  Class<? extends Message>[] says() default {};
 }

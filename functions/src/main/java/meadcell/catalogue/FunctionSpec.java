@@ -1,13 +1,14 @@
 package meadcell.catalogue;
 
 import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** One function as declared: its texts, its arguments, and the one way to call it. */
@@ -15,17 +16,13 @@ public final class FunctionSpec {
   /** The last optional argument of every function that depends on the system of units. */
   public static final String UNITS = "units";
 
-  /** What {@value #UNITS} takes. */
-  public static final String UNITS_HELP = "\"metric\" or \"US\", always last. If left out: metric.";
-
   private final String family;
   private final String member;
   private final CellarFunction declaration;
   private final List<ArgSpec> args;
-  private final Class<?>[] types;
   private final ResultSpec result;
   private final boolean takesUnits;
-  private final boolean hasColumns;
+  private final Columns columns;
   private final int required;
   private final MethodHandle handle;
 
@@ -33,30 +30,17 @@ public final class FunctionSpec {
     this.family = family;
     this.member = method.getName();
     this.declaration = method.getAnnotation(CellarFunction.class);
-    List<ArgSpec> specs = new ArrayList<>();
-    for (var parameter : method.getParameters()) {
-      specs.add(ArgSpec.of(parameter));
-    }
-    this.args = List.copyOf(specs);
-    this.types = method.getParameterTypes();
-    this.result = ResultSpec.of(method, declaration.gives());
+    Signature signature = Signature.of(name(), method);
+    this.args = signature.args();
+    this.handle = signature.handle();
+    this.result = ResultSpec.of(method, declaration.gives(), name());
     this.takesUnits = result.isDimensional() || args.stream().anyMatch(ArgSpec::isDimensional);
-    this.hasColumns = args.stream().anyMatch(arg -> arg.kind().isColumn());
+    this.columns = new Columns(args);
     this.required = (int) args.stream().filter(arg -> !arg.isOptional()).count();
     for (int i = 0; i < required; i++) {
       if (args.get(i).isOptional()) {
         throw new IllegalStateException(name() + ": an optional argument before a required one");
       }
-    }
-    try {
-      this.handle =
-          MethodHandles.publicLookup()
-              .unreflect(method)
-              .asFixedArity()
-              .asSpreader(Object[].class, types.length)
-              .asType(java.lang.invoke.MethodType.methodType(Object.class, Object[].class));
-    } catch (IllegalAccessException e) {
-      throw new IllegalStateException(method + " must be public", e);
     }
   }
 
@@ -138,18 +122,69 @@ public final class FunctionSpec {
 
   /** Purpose and result in one or two sentences, as a function wizard shows them. */
   public String description() {
-    return description(UnaryOperator.identity());
+    return description(Words.ENGLISH);
   }
 
-  /** The same in another language, given what turns our phrases into it. */
-  public String description(UnaryOperator<String> words) {
-    String caution = declaration.caution();
-    return words.apply(declaration.summary())
-        + " "
-        + words.apply("Gives %s.").formatted(result.description(words))
-        + (caution.isEmpty()
-            ? ""
-            : " " + words.apply("Caution: %s").formatted(words.apply(caution)));
+  /** The same in another language. */
+  public String description(Words words) {
+    String description =
+        summary(words) + " " + words.say(Phrase.GIVES, "result", result.description(words));
+    String caution = caution(words);
+    return caution.isEmpty()
+        ? description
+        : description + " " + words.say(Phrase.BEWARE, "text", caution);
+  }
+
+  /** Purpose, one sentence. */
+  public String summary(Words words) {
+    return part(words, "summary", declaration.summary());
+  }
+
+  /** The formula or model in words or symbols. */
+  public String formula(Words words) {
+    return part(words, "formula", declaration.formula());
+  }
+
+  /** What the function rests on. */
+  public String source(Words words) {
+    return part(words, "source", declaration.source());
+  }
+
+  /** What a careful user should know; may be empty. */
+  public String note(Words words) {
+    return part(words, "note", declaration.note());
+  }
+
+  /** Safety or legal caution; may be empty. */
+  public String caution(Words words) {
+    return part(words, "caution", declaration.caution());
+  }
+
+  private String part(Words words, String part, String english) {
+    return english.isEmpty() ? english : words.text(name() + "." + part, english);
+  }
+
+  /** What {@value #UNITS} takes. */
+  public static String unitsHelp(Words words) {
+    return words.say(Phrase.UNITS);
+  }
+
+  /** Every text of the declaration with its key. */
+  void texts(BiConsumer<String, String> each) {
+    Map.of(
+            "summary", declaration.summary(),
+            "formula", declaration.formula(),
+            "source", declaration.source(),
+            "note", declaration.note(),
+            "caution", declaration.caution())
+        .forEach(
+            (part, english) -> {
+              if (!english.isEmpty()) {
+                each.accept(name() + "." + part, english);
+              }
+            });
+    args.forEach(arg -> arg.texts(each));
+    result.texts(each);
   }
 
   /**
@@ -160,33 +195,41 @@ public final class FunctionSpec {
    * @throws Refusal when the input is not answered
    */
   public Object call(Object... given) {
+    return callIn(Words.ENGLISH, given);
+  }
+
+  /** The same; sentences among the results are in a language. */
+  public Object callIn(Words words, Object... given) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {
       count--;
     }
     UnitSystem system = UnitSystem.METRIC;
-    if (takesUnits && count > 0) {
-      Optional<UnitSystem> named = UnitSystem.named(unwrapped(given[count - 1]));
-      if (named.isPresent()) {
-        system = named.get();
-        count--;
-      } else if (count == most()) {
-        throw Refusal.outOfRange("units must be \"metric\" or \"US\", and the last argument.");
-      }
+    Optional<UnitSystem> named =
+        takesUnits && count > 0 ? UnitSystem.named(unwrapped(given[count - 1])) : Optional.empty();
+    if (named.isPresent()) {
+      system = named.get();
+      count--;
     }
-    if (count < required || count > most()) {
-      throw wrongCount(count);
-    }
-    Object[] values = isVariadic() ? variadic(given, count) : read(given, count, system);
-    Object answer;
     try {
-      answer = handle.invokeExact(values);
-    } catch (Refusal | Error e) {
+      if (named.isEmpty() && takesUnits && count == most()) {
+        throw new Refusal(General.UNITS);
+      }
+      if (count < required || count > most()) {
+        throw new Refusal(count == 1 ? General.GIVEN_ONE : General.GIVEN_SEVERAL)
+            .with("function", name())
+            .with("count", count)
+            .with("use", signature());
+      }
+      Object[] values = isVariadic() ? variadic(given, count, system) : read(given, count, system);
+      return result.toCells(handle.invokeExact(values), system, words);
+    } catch (Refusal refusal) {
+      throw refusal.in(system);
+    } catch (Error e) {
       throw e;
     } catch (Throwable e) {
       throw new IllegalStateException(name() + " failed", e);
     }
-    return result.toCells(answer, system);
   }
 
   private static Object unwrapped(Object raw) {
@@ -195,101 +238,35 @@ public final class FunctionSpec {
         : raw;
   }
 
-  private Refusal wrongCount(int count) {
-    return new Refusal(
-        Refusal.Kind.WRONG_COUNT,
-        name()
-            + " was given "
-            + count
-            + (count == 1 ? " argument" : " arguments")
-            + "; it takes "
-            + signature()
-            + ".");
-  }
-
   private Object[] read(Object[] given, int count, UnitSystem system) {
     Object[] values = new Object[args.size()];
     for (int i = 0; i < values.length; i++) {
       ArgSpec arg = args.get(i);
       if (i >= count || given[i] == null) {
         if (!arg.isOptional()) {
-          throw Refusal.wrongKind(arg.name() + " is missing.");
+          throw new Refusal(General.MISSING).about(arg.name());
         }
-        values[i] = arg.whenLeftOut(types[i], system);
+        values[i] = arg.whenLeftOut(system);
       } else if (!arg.kind().isColumn()) {
-        values[i] = arg.read(given[i], types[i], system);
+        values[i] = arg.reader.argument(given[i], system);
       }
     }
-    if (hasColumns) {
-      readColumns(given, values, system);
+    if (!columns.isEmpty()) {
+      columns.read(given, values, system);
     }
     return values;
   }
 
-  /** Columns go row by row together: rows blank in all are skipped, blank in some is refused. */
-  private void readColumns(Object[] given, Object[] values, UnitSystem system) {
-    List<Integer> positions = new ArrayList<>();
-    List<Object[]> columns = new ArrayList<>();
-    for (int i = 0; i < values.length; i++) {
-      if (args.get(i).kind().isColumn()) {
-        positions.add(i);
-        columns.add(args.get(i).column(given[i]));
-      }
-    }
-    int length = columns.get(0).length;
-    for (int c = 1; c < columns.size(); c++) {
-      if (columns.get(c).length != length) {
-        throw Refusal.inconsistent(
-            args.get(positions.get(0)).name()
-                + " has "
-                + length
-                + " cells, "
-                + args.get(positions.get(c)).name()
-                + " has "
-                + columns.get(c).length
-                + "; they must go row by row together.");
-      }
-    }
-    int[] rows = new int[length];
-    int kept = 0;
-    for (int row = 0; row < length; row++) {
-      int blanks = 0;
-      int blankColumn = 0;
-      for (int c = 0; c < columns.size(); c++) {
-        if (columns.get(c)[row] == null) {
-          blanks++;
-          blankColumn = c;
-        }
-      }
-      if (blanks == 0) {
-        rows[kept++] = row + 1;
-      } else if (blanks < columns.size()) {
-        throw Refusal.wrongKind(
-            args.get(positions.get(blankColumn)).name() + " is blank in row " + (row + 1) + ".");
-      }
-    }
-    if (kept == 0) {
-      throw Refusal.wrongKind(args.get(positions.get(0)).name() + " has only blank cells.");
-    }
-    for (int c = 0; c < columns.size(); c++) {
-      Object[] full = new Object[kept];
-      for (int k = 0; k < kept; k++) {
-        full[k] = columns.get(c)[rows[k] - 1];
-      }
-      values[positions.get(c)] = args.get(positions.get(c)).values(full, rows, system);
-    }
-  }
-
-  private Object[] variadic(Object[] given, int count) {
+  private Object[] variadic(Object[] given, int count, UnitSystem system) {
     int fixed = args.size() - 1;
     Object[] values = new Object[fixed + 1];
     for (int i = 0; i < fixed; i++) {
       if (given[i] == null) {
-        throw Refusal.wrongKind(args.get(i).name() + " is missing.");
+        throw new Refusal(General.MISSING).about(args.get(i).name());
       }
-      values[i] = args.get(i).read(given[i], types[i], UnitSystem.METRIC);
+      values[i] = args.get(i).reader.argument(given[i], system);
     }
-    values[fixed] = java.util.Arrays.copyOfRange(given, fixed, count);
+    values[fixed] = Arrays.copyOfRange(given, fixed, count);
     return values;
   }
 }

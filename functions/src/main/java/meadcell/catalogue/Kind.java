@@ -1,6 +1,8 @@
 package meadcell.catalogue;
 
-/** What an argument takes; follows from the Java type of the parameter. */
+import java.util.OptionalDouble;
+
+/** What an argument takes; follows from its Java type. */
 public enum Kind {
   /** One number. */
   NUMBER,
@@ -18,6 +20,40 @@ public enum Kind {
   TABLE,
   /** Everything that follows, as it comes. */
   REST;
+
+  static Kind of(Class<?> type) {
+    if (type == double.class
+        || type == OptionalDouble.class
+        || type == int.class
+        || type == boolean.class) {
+      return NUMBER;
+    }
+    if (type == String.class) {
+      return TEXT;
+    }
+    if (type.isEnum()) {
+      return CHOICE;
+    }
+    if (type == double[].class) {
+      return NUMBERS;
+    }
+    if (type == String[].class) {
+      return TEXTS;
+    }
+    if (type == double[][].class) {
+      return NUMBER_TABLE;
+    }
+    if (type == Rows.class
+        || type == Cell[][].class
+        || type == Cell.class
+        || type == Cell[].class) {
+      return TABLE;
+    }
+    if (type == Object[].class) {
+      return REST;
+    }
+    throw new IllegalStateException("no kind of argument has the type " + type);
+  }
 
   /** Whether a column given here means one value per row. */
   public boolean isScalar() {

@@ -3,6 +3,7 @@ package meadcell.catalogue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * One function call with literal arguments, as check rows and examples write it: {@code
@@ -45,10 +46,28 @@ public final class LiteralCall {
     return parse("X(" + source + ")").arguments.get(0);
   }
 
+  /** A value as a literal that {@link #parseValue} reads: ranges in braces, texts in quotes. */
+  static String literal(Object value) {
+    if (value instanceof Object[][] rows) {
+      return Arrays.stream(rows)
+          .map(
+              row ->
+                  Arrays.stream(row)
+                      .map(cell -> cell == null || cell.equals("") ? "" : literal(cell))
+                      .collect(Collectors.joining(",")))
+          .collect(Collectors.joining(";", "{", "}"));
+    }
+    return value instanceof Double number
+        ? Numbers.text(number, 15)
+        : '"' + String.valueOf(value).replace("\"", "\"\"") + '"';
+  }
+
+  /** The function's name. */
   public String function() {
     return function;
   }
 
+  /** What is given, null where an argument is left out. */
   public Object[] arguments() {
     return arguments.toArray();
   }

@@ -10,11 +10,14 @@ public final class Numbers {
   private static final Pattern PLAIN =
       Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
 
+  /** Significant digits of a number in a sentence. */
+  static final int DIGITS = 6;
+
   private Numbers() {}
 
   /** Six significant digits, no exponent, no trailing zeros: for sentences. */
   public static String text(double value) {
-    return text(value, 6);
+    return text(value, DIGITS);
   }
 
   /** The number in plain digits, rounded to so many significant ones. */

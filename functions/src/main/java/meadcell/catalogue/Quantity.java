@@ -1,12 +1,11 @@
 package meadcell.catalogue;
 
-import java.util.function.UnaryOperator;
+import java.util.Optional;
 
 /**
  * What a number measures, with its metric and its US unit.
  *
- * <p>US factors are exact by definition (international yard and pound 1959; US gallon 231 in³): 1
- * in = 2.54 cm, 1 lb = 0.45359237 kg, 1 US gal = 3.785411784 L.
+ * <p>Factors are those of {@link Unit}.
  */
 public enum Quantity {
   NUMBER(""),
@@ -45,21 +44,17 @@ public enum Quantity {
   MILLIMETRE("mm"),
   SQUARE_CENTIMETRE("cm²"),
   SQUARE_CENTIMETRE_PER_LITRE("cm²/L"),
-  TEMPERATURE("°C", "°F", 1 / 1.8, -32 / 1.8),
-  VOLUME("L", "US gal", Quantity.LITRE_PER_GALLON),
-  MASS("kg", "lb", Quantity.KILOGRAM_PER_POUND),
-  MASS_PER_HOUR("kg/h", "lb/h", Quantity.KILOGRAM_PER_POUND),
-  DENSITY("kg/L", "lb/US gal", Quantity.KILOGRAM_PER_POUND / Quantity.LITRE_PER_GALLON),
-  GRAVITY_YIELD(
-      "points·L/kg", "points·gal/lb", Quantity.LITRE_PER_GALLON / Quantity.KILOGRAM_PER_POUND),
-  LENGTH("cm", "in", 2.54),
-  AREA("m²", "ft²", 0.09290304),
-  ROOM("m³", "ft³", 0.028316846592),
-  /** Gauge pressure: 1 psi = 1 lb × 9.80665 m/s² on 1 in². */
-  PRESSURE("kPa", "psi", Quantity.KILOGRAM_PER_POUND * 9.80665 / 0.64516);
-
-  private static final double LITRE_PER_GALLON = 3.785411784;
-  private static final double KILOGRAM_PER_POUND = 0.45359237;
+  TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT, -32 / 1.8),
+  VOLUME(Unit.LITRE, Unit.GALLON, 0),
+  MASS(Unit.KILOGRAM, Unit.POUND, 0),
+  MASS_PER_HOUR(Unit.KILOGRAM_PER_HOUR, Unit.POUND_PER_HOUR, 0),
+  DENSITY(Unit.KILOGRAM_PER_LITRE, Unit.POUND_PER_GALLON, 0),
+  GRAVITY_YIELD(Unit.POINTS_LITRE_PER_KILOGRAM, Unit.POINTS_GALLON_PER_POUND, 0),
+  LENGTH(Unit.CENTIMETRE, Unit.INCH, 0),
+  AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT, 0),
+  ROOM(Unit.CUBIC_METRE, Unit.CUBIC_FOOT, 0),
+  /** Gauge pressure. */
+  PRESSURE(Unit.KILOPASCAL, Unit.PSI, 0);
 
   private final String metricUnit;
   private final String usUnit;
@@ -67,18 +62,17 @@ public enum Quantity {
   private final double offset;
 
   Quantity(String unit) {
-    this(unit, unit, 1, 0);
-  }
-
-  Quantity(String metricUnit, String usUnit, double scale) {
-    this(metricUnit, usUnit, scale, 0);
+    this.metricUnit = unit;
+    this.usUnit = unit;
+    this.scale = 1;
+    this.offset = 0;
   }
 
   /** A metric value is {@code scale · US value + offset}. */
-  Quantity(String metricUnit, String usUnit, double scale, double offset) {
-    this.metricUnit = metricUnit;
-    this.usUnit = usUnit;
-    this.scale = scale;
+  Quantity(Unit metric, Unit us, double offset) {
+    this.metricUnit = metric.word();
+    this.usUnit = us.word();
+    this.scale = us.factor();
     this.offset = offset;
   }
 
@@ -91,10 +85,21 @@ public enum Quantity {
     return system == UnitSystem.US ? usUnit : metricUnit;
   }
 
-  /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */
-  String units(UnaryOperator<String> words) {
-    String metric = words.apply(metricUnit);
-    return isDimensional() ? metric + " (" + words.apply(usUnit) + ")" : metric;
+  /** The unit as one that can be recognised and converted; none where only its word is known. */
+  public Optional<Unit> unitIn(UnitSystem system) {
+    return Unit.named(unit(system));
+  }
+
+  /** Under which other languages translate the unit. */
+  String key(UnitSystem system) {
+    boolean us = system == UnitSystem.US && isDimensional();
+    return "CATALOGUE.unit." + name() + (us ? ".us" : "");
+  }
+
+  /** What a cellar really measures, in the metric unit; none where anything is possible. */
+  public Optional<Range> plausible() {
+    // a lighter or heavier number is a gravity on another scale (common practice, no source)
+    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.2)) : Optional.empty();
   }
 
   /** The value in the metric unit. */
@@ -102,31 +107,32 @@ public enum Quantity {
     return system == UnitSystem.US && isDimensional() ? scale * value + offset : value;
   }
 
-  double fromMetric(double value, UnitSystem system) {
+  /** The value in a system's unit. */
+  public double fromMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? (value - offset) / scale : value;
   }
 
-  /** The likely slip behind a value out of range, as a question, or nothing. */
-  String likelySlip(double value, UnitSystem system) {
+  /** The likely slip behind a value out of range, in the caller's unit. */
+  Optional<Slip> likelySlip(double value, UnitSystem system) {
     if (value == 0) {
-      return " It is 0 or a blank cell.";
+      return Optional.of(Slip.of(Slip.What.ZERO_OR_BLANK));
     }
     return switch (this) {
       case SPECIFIC_GRAVITY ->
           value >= 900 && value <= 1300
-              ? " Did you mean " + Numbers.text(value / 1000) + "?"
-              : value > 1.3 && value <= 50 ? " Is it °Brix? Use GRAVITY.FROMBRIX." : "";
+              ? Optional.of(new Slip(Slip.What.THOUSANDFOLD, value / 1000))
+              : value > 1.3 && value <= 50
+                  ? Optional.of(Slip.of(Slip.What.BRIX_FOR_GRAVITY))
+                  : Optional.empty();
       case PERCENT, PERCENT_VOL, PERCENT_MASS, BRIX ->
           value > 0 && value < 1
-              ? " A cell formatted as percent holds a hundredth: give "
-                  + Numbers.text(value * 100)
-                  + "."
-              : "";
+              ? Optional.of(new Slip(Slip.What.PERCENT_FORMAT, value * 100))
+              : Optional.empty();
       case TEMPERATURE ->
           system == UnitSystem.METRIC && value > 45 && value <= 120
-              ? " Is it °F? Then end the call with \"US\"."
-              : "";
-      default -> "";
+              ? Optional.of(Slip.of(Slip.What.FAHRENHEIT))
+              : Optional.empty();
+      default -> Optional.empty();
     };
   }
 }

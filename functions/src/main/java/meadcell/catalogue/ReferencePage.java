@@ -1,8 +1,9 @@
 package meadcell.catalogue;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.Map;
 
 /** One function's page: the same sections in the terminal, in the office and in the manual. */
 public record ReferencePage(String title, List<Section> sections) {
@@ -10,68 +11,49 @@ public record ReferencePage(String title, List<Section> sections) {
   /** A headed part of the page; each line stands alone. */
   public record Section(String heading, List<String> lines) {}
 
+  /** The page in English. */
   public static ReferencePage of(FunctionSpec function) {
-    return of(function, UnaryOperator.identity());
+    return of(function, Words.ENGLISH);
   }
 
-  /** The same in another language, given what turns our phrases into it, line by line. */
-  public static ReferencePage of(FunctionSpec function, UnaryOperator<String> words) {
-    CellarFunction declaration = function.declaration();
+  /** The page in a language. */
+  public static ReferencePage of(FunctionSpec function, Words words) {
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
       arguments.add(arg.name() + ": " + arg.description(words));
     }
     if (function.takesUnits()) {
-      arguments.add(FunctionSpec.UNITS + ": " + words.apply(FunctionSpec.UNITS_HELP));
+      arguments.add(FunctionSpec.UNITS + ": " + FunctionSpec.unitsHelp(words));
     }
+    Map<Phrase, List<String>> parts = new LinkedHashMap<>();
+    parts.put(Phrase.PURPOSE, lines(function.summary(words)));
+    parts.put(Phrase.USE, List.of(function.signature()));
+    parts.put(Phrase.ARGUMENTS, arguments);
+    parts.put(Phrase.RESULT, List.of(function.result().description(words)));
+    parts.put(Phrase.FORMULA, lines(function.formula(words)));
+    parts.put(Phrase.EXAMPLE, List.of(example(function, words)));
+    parts.put(Phrase.NOTE, lines(function.note(words)));
+    parts.put(Phrase.CAUTION, lines(function.caution(words)));
+    parts.put(Phrase.SOURCE, lines(function.source(words)));
     List<Section> sections = new ArrayList<>();
-    add(sections, words, "Purpose", lines(declaration.summary(), words));
-    add(sections, words, "Use", List.of(function.signature()));
-    add(sections, words, "Arguments", arguments);
-    add(sections, words, "Result", List.of(function.result().description(words)));
-    add(sections, words, "Formula", lines(declaration.formula(), words));
-    add(sections, words, "Example", List.of(example(function, words)));
-    add(sections, words, "Note", lines(declaration.note(), words));
-    add(sections, words, "Caution", lines(declaration.caution(), words));
-    add(sections, words, "Source", lines(declaration.source(), words));
+    parts.forEach(
+        (heading, lines) -> {
+          if (!lines.isEmpty()) {
+            sections.add(new Section(words.say(heading), lines));
+          }
+        });
     return new ReferencePage(function.name(), List.copyOf(sections));
   }
 
-  private static void add(
-      List<Section> sections, UnaryOperator<String> words, String heading, List<String> lines) {
-    if (!lines.isEmpty()) {
-      sections.add(new Section(words.apply(heading), lines));
-    }
-  }
-
-  private static List<String> lines(String text, UnaryOperator<String> words) {
-    return text.lines().map(words).toList();
+  private static List<String> lines(String text) {
+    return text.lines().toList();
   }
 
   /** The declared example with what it really gives. */
-  private static String example(FunctionSpec function, UnaryOperator<String> words) {
+  private static String example(FunctionSpec function, Words words) {
     String call = function.declaration().example();
-    Object result = function.call(LiteralCall.parse(call).arguments());
-    return words.apply("%s gives %s").formatted(call, shown(result));
-  }
-
-  /** A result as one line: cells by commas, rows by semicolons. */
-  public static String shown(Object result) {
-    if (result instanceof Double number) {
-      return Numbers.text(number);
-    }
-    if (result instanceof Object[][] rows) {
-      List<String> lines = new ArrayList<>();
-      for (Object[] row : rows) {
-        List<String> cells = new ArrayList<>();
-        for (Object cell : row) {
-          cells.add(cell == null ? "" : shown(cell));
-        }
-        lines.add(String.join(", ", cells));
-      }
-      return String.join("; ", lines);
-    }
-    return String.valueOf(result);
+    Object result = function.callIn(words, LiteralCall.parse(call).arguments());
+    return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
   }
 
   /** The page as plain text of the given width. */

@@ -1,11 +1,21 @@
 package meadcell.catalogue;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
- * Input that a function does not answer, with the sentence that says why. Each host maps the {@link
- * Kind} to its own error; the sentence is what {@code CELLAR.WHY} gives.
+ * Input that a function does not answer, as data: a {@link Reason} and the values it names. Each
+ * host maps the {@link Kind} to its own error; the sentence, in the caller's units and any of the
+ * languages, is made only when it is asked for, and is what {@code CELLAR.WHY} gives.
+ *
+ * <pre>{@code
+ * throw new Refusal(GROSS_NOT_ABOVE_EMPTY)
+ *     .with("gross", grossKg, Quantity.MASS)
+ *     .with("wetEmpty", wetEmptyKg, Quantity.MASS);
+ * }</pre>
  */
 public final class Refusal extends RuntimeException {
-  private static final long serialVersionUID = 1;
+  private static final long serialVersionUID = 2;
 
   /** The causes, told apart because hosts show different errors for them. */
   public enum Kind {
@@ -25,40 +35,183 @@ public final class Refusal extends RuntimeException {
     UNKNOWN_NAME
   }
 
-  private final Kind kind;
+  private final transient Reason reason;
+  private final transient Statement statement;
+  private transient String argument = "";
+  private transient Place place;
+  private transient Slip slip;
+  private transient String suggestion;
+  private transient UnitSystem system;
 
-  public Refusal(Kind kind, String sentence) {
-    super(sentence, null, false, false); // no stack trace: refusals are answers, and frequent
-    this.kind = kind;
+  /** A refusal for a reason; what it names is added by {@code with}. */
+  public Refusal(Reason reason) {
+    super(null, null, false, false); // no stack trace: refusals are answers, and frequent
+    this.reason = reason;
+    this.statement = Statement.of(reason);
   }
 
-  public Kind kind() {
-    return kind;
+  /** An unknown name, given at the place {@code given}, with the nearest known one if one is. */
+  public static Refusal unknownName(Reason reason, String given, Iterable<String> known) {
+    Refusal refusal = new Refusal(reason).with("given", given);
+    refusal.suggestion = Nearest.to(given, known).orElse(null);
+    return refusal;
+  }
+
+  // ---- sentences made by a family: these go as soon as the last family has its own reasons ----
+
+  private record Sentence(Kind kind, String english) implements Reason {
+    @Override
+    public String name() {
+      return "SENTENCE";
+    }
   }
 
   public static Refusal outOfRange(String sentence) {
-    return new Refusal(Kind.OUT_OF_RANGE, sentence);
+    return new Refusal(new Sentence(Kind.OUT_OF_RANGE, sentence));
   }
 
   public static Refusal wrongKind(String sentence) {
-    return new Refusal(Kind.WRONG_KIND, sentence);
+    return new Refusal(new Sentence(Kind.WRONG_KIND, sentence));
   }
 
   public static Refusal inconsistent(String sentence) {
-    return new Refusal(Kind.INCONSISTENT, sentence);
+    return new Refusal(new Sentence(Kind.INCONSISTENT, sentence));
   }
 
   public static Refusal noSolution(String sentence) {
-    return new Refusal(Kind.NO_SOLUTION, sentence);
+    return new Refusal(new Sentence(Kind.NO_SOLUTION, sentence));
   }
 
   public static Refusal notConverged(String sentence) {
-    return new Refusal(Kind.NOT_CONVERGED, sentence);
+    return new Refusal(new Sentence(Kind.NOT_CONVERGED, sentence));
   }
 
-  /** An unknown name, with the nearest known one as a suggestion where one is near. */
   public static Refusal unknownName(String what, String given, Iterable<String> known) {
-    String hint = Nearest.to(given, known).map(near -> " Did you mean " + near + "?").orElse("");
-    return new Refusal(Kind.UNKNOWN_NAME, what + " \"" + given + "\" is not known." + hint);
+    return unknownName(
+        new Sentence(Kind.UNKNOWN_NAME, what + " \"{given}\" is not known."), given, known);
+  }
+
+  // ----
+
+  /** A number in its metric unit. */
+  public Refusal with(String name, double metric, Quantity quantity) {
+    return with(name, metric, quantity, Numbers.DIGITS);
+  }
+
+  /** A number in its metric unit, to be said with so many significant digits. */
+  public Refusal with(String name, double metric, Quantity quantity, int digits) {
+    statement.with(name, metric, quantity, digits);
+    return this;
+  }
+
+  /** A text, a count, an enum's constant, a message, a statement, or a list of them. */
+  public Refusal with(String name, Object value) {
+    statement.with(name, value);
+    return this;
+  }
+
+  /** The numbers that are allowed, in their metric unit. */
+  public Refusal with(String name, Range range, Quantity quantity) {
+    statement.with(name, range, quantity);
+    return this;
+  }
+
+  /** The argument that the reason is about, at the place {@code argument}. */
+  public Refusal about(String argument) {
+    return about(argument, null);
+  }
+
+  /** The argument that the reason is about and where in its range. */
+  public Refusal about(String argument, Place place) {
+    this.argument = argument;
+    this.place = place;
+    return this;
+  }
+
+  Refusal withSlip(Optional<Slip> slip) {
+    this.slip = slip.orElse(null);
+    return this;
+  }
+
+  Refusal withSuggestion(Optional<String> name) {
+    this.suggestion = name.orElse(null);
+    return this;
+  }
+
+  /** Sets the caller's units, unless an inner call has set them. */
+  Refusal in(UnitSystem system) {
+    if (this.system == null) {
+      this.system = system;
+    }
+    return this;
+  }
+
+  /** Why. */
+  public Reason reason() {
+    return reason;
+  }
+
+  /** The kind of the reason. */
+  public Kind kind() {
+    return reason.kind();
+  }
+
+  /** The values that the reason names. */
+  public List<Statement.Parameter> parameters() {
+    return statement.parameters();
+  }
+
+  /** The argument that the reason is about; empty where it is about several. */
+  public String argument() {
+    return argument;
+  }
+
+  /** Where in the argument's range. */
+  public Optional<Place> place() {
+    return Optional.ofNullable(place);
+  }
+
+  /** What the caller most likely did. */
+  public Optional<Slip> slip() {
+    return Optional.ofNullable(slip);
+  }
+
+  /** The name that the caller most likely meant. */
+  public Optional<String> suggestion() {
+    return Optional.ofNullable(suggestion);
+  }
+
+  /** The units of the call that was refused. */
+  public UnitSystem system() {
+    return system == null ? UnitSystem.METRIC : system;
+  }
+
+  /** The sentence in a language, in the caller's units, with the likely slip if there is one. */
+  public String sentence(Words words) {
+    StringBuilder said = new StringBuilder(withoutHints(words));
+    if (slip != null) {
+      said.append(' ')
+          .append(words.say(slip.what(), "meant", words.number(slip.meant(), Numbers.DIGITS)));
+    }
+    if (suggestion != null) {
+      said.append(' ').append(words.say(Phrase.DID_YOU_MEAN, "suggestion", suggestion));
+    }
+    return said.toString();
+  }
+
+  private String withoutHints(Words words) {
+    if (argument.isEmpty()) {
+      return statement.text(system(), words);
+    }
+    return Statement.of(reason)
+        .withAll(statement)
+        .with("argument", place == null ? argument : place.of(argument, words))
+        .text(system(), words);
+  }
+
+  /** The English sentence. */
+  @Override
+  public String getMessage() {
+    return sentence(Words.ENGLISH);
   }
 }

@@ -5,7 +5,8 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** What a function gives back, and how it is put into cells. */
@@ -28,19 +29,23 @@ public final class ResultSpec {
   private final Quantity quantity;
   private final RecordComponent[] components;
 
-  private ResultSpec(Shape shape, Quantity quantity, RecordComponent[] components) {
+  private final String function;
+
+  private ResultSpec(
+      Shape shape, Quantity quantity, RecordComponent[] components, String function) {
+    this.function = function;
     this.shape = shape;
     this.quantity = quantity;
     this.components = components;
   }
 
-  static ResultSpec of(Method method, Quantity gives) {
+  static ResultSpec of(Method method, Quantity gives, String function) {
     Class<?> type = method.getReturnType();
     RecordComponent[] components = type.isRecord() ? type.getRecordComponents() : null;
     Shape shape;
-    if (type == double.class || type == boolean.class) {
+    if (type == double.class || type == int.class || type == boolean.class) {
       shape = Shape.NUMBER;
-    } else if (type == String.class) {
+    } else if (type == String.class || type == Optional.class) {
       shape = Shape.TEXT;
     } else if (components != null) {
       shape = Shape.ROW;
@@ -56,7 +61,7 @@ public final class ResultSpec {
     } else {
       throw new IllegalStateException(method + ": no result has the type " + type);
     }
-    return new ResultSpec(shape, gives, components);
+    return new ResultSpec(shape, gives, components, function);
   }
 
   public Shape shape() {
@@ -79,41 +84,59 @@ public final class ResultSpec {
     return component.getAnnotation(Gives.class);
   }
 
-  /** Unit of a plain number or column; for a row, each number's name and unit. */
-  public String description() {
-    return description(UnaryOperator.identity());
+  private String key(RecordComponent component) {
+    return function + ".gives." + component.getName();
   }
 
-  String description(UnaryOperator<String> words) {
+  void texts(BiConsumer<String, String> each) {
     if (components != null) {
-      String parts =
-          Arrays.stream(components)
-              .map(c -> words.apply(gives(c).value()) + unit(gives(c).is(), ", ", words))
-              .collect(Collectors.joining("; "));
-      return words.apply("a row of %s").formatted(parts);
+      for (RecordComponent component : components) {
+        each.accept(key(component), gives(component).value());
+      }
     }
+  }
+
+  /** Unit of a plain number or column; for a row, each number's name and unit. */
+  public String description() {
+    return description(Words.ENGLISH);
+  }
+
+  String description(Words words) {
+    String unit = words.units(quantity);
     return switch (shape) {
-      case TEXT -> words.apply("a text");
-      case TABLE -> words.apply("rows of cells");
-      case COLUMN -> words.apply("a column") + unit(quantity, words.apply(" of "), words);
-      case NUMBER ->
-          quantity.units(words).isEmpty() ? words.apply("a number") : quantity.units(words);
-      default -> words.apply("what the called function gives");
+      case NUMBER -> unit.isEmpty() ? words.say(Phrase.A_NUMBER) : unit;
+      case TEXT -> words.say(Phrase.A_TEXT);
+      case ROW -> words.say(Phrase.A_ROW, "parts", parts(words));
+      case COLUMN ->
+          unit.isEmpty() ? words.say(Phrase.A_COLUMN) : words.say(Phrase.A_COLUMN_OF, "unit", unit);
+      case TABLE -> words.say(Phrase.ROWS);
+      case ANY -> words.say(Phrase.WHATEVER);
     };
   }
 
-  private static String unit(Quantity quantity, String before, UnaryOperator<String> words) {
-    return quantity.units(words).isEmpty() ? "" : before + quantity.units(words);
+  private String parts(Words words) {
+    return Arrays.stream(components)
+        .map(
+            component -> {
+              String name = words.text(key(component), gives(component).value());
+              String unit = words.units(gives(component).is());
+              return unit.isEmpty() ? name : name + ", " + unit;
+            })
+        .collect(Collectors.joining("; "));
   }
 
   /** The result for cells: Double, String, or rows of them. */
-  Object toCells(Object result, UnitSystem system) {
+  Object toCells(Object result, UnitSystem system, Words words) {
     return switch (shape) {
       case NUMBER ->
           result instanceof Boolean yes
               ? (Object) (yes ? 1.0 : 0.0)
-              : number((Double) result, quantity, system);
-      case TEXT, ANY -> result;
+              : number(((Number) result).doubleValue(), quantity, system);
+      case TEXT ->
+          result instanceof Optional<?> refused
+              ? refused.map(refusal -> ((Refusal) refusal).sentence(words)).orElse("")
+              : result;
+      case ANY -> result;
       case ROW -> new Object[][] {row(result, system)};
       case COLUMN -> {
         double[] numbers = (double[]) result;
@@ -133,7 +156,9 @@ public final class ResultSpec {
       try {
         Object value = component.getAccessor().invoke(record);
         row.add(
-            value instanceof Double number ? number(number, gives(component).is(), system) : value);
+            value instanceof Number number
+                ? number(number.doubleValue(), gives(component).is(), system)
+                : value);
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(component + " cannot be read", e);
       }
@@ -154,7 +179,7 @@ public final class ResultSpec {
 
   private static double number(double value, Quantity quantity, UnitSystem system) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
-      throw Refusal.inconsistent("These values together have no finite result.");
+      throw new Refusal(General.NOT_FINITE);
     }
     return quantity.fromMetric(value, system);
   }

@@ -3,7 +3,10 @@ package meadcell.cellar;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.Properties;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.Catalogue;
@@ -14,10 +17,17 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** What a user asks about the functions themselves. */
-@Family(name = "CELLAR", about = "The functions themselves: version, reasons, sources, columns.")
+@Family(
+    name = "CELLAR",
+    about = "The functions themselves: version, reasons, sources, columns.",
+    says = CellarReason.class)
 public final class Cellar {
   private static final Catalogue CATALOGUE = Catalogue.load(Cellar.class.getClassLoader());
   private static final String VERSION = readVersion();
+
+  @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface FunctionName {}
 
   private Cellar() {}
 
@@ -57,16 +67,15 @@ public final class Cellar {
       source = "None needed.",
       example = "CELLAR.WHY(\"BARREL.VOLUME\";50;0;81)",
       note = "Put it beside a failing cell with the same arguments.")
-  public static String why(
-      @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
-          String function,
+  public static Optional<Refusal> why(
+      @FunctionName String function,
       @Arg(name = "arguments", help = "The same arguments as in the failing cell")
           Object... arguments) {
     try {
       CATALOGUE.get(function).call(arguments);
-      return "";
+      return Optional.empty();
     } catch (Refusal refusal) {
-      return refusal.getMessage();
+      return Optional.of(refusal);
     }
   }
 
@@ -77,9 +86,7 @@ public final class Cellar {
       formula = "None.",
       source = "None needed.",
       example = "CELLAR.SOURCE(\"BARREL.VOLUME\")")
-  public static String source(
-      @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
-          String function) {
+  public static String source(@FunctionName String function) {
     return CATALOGUE.get(function).declaration().source();
   }
 
@@ -99,8 +106,7 @@ public final class Cellar {
           Object... columns) {
     FunctionSpec called = CATALOGUE.get(function);
     if (!called.result().isScalar()) {
-      throw Refusal.outOfRange(
-          "function is \"" + called.name() + "\"; it must be one that gives one value.");
+      throw new Refusal(CellarReason.NOT_ONE_VALUE).with("function", called.name());
     }
     return new Columns(columns).map(called);
   }
@@ -119,11 +125,12 @@ public final class Cellar {
         if (columns[c] instanceof Object[][] range && (range.length > 1 || range[0].length > 1)) {
           ranges[c] = range.length == 1 ? transposed(range[0]) : range;
           if (range.length > 1 && range[0].length > 1) {
-            throw Refusal.wrongKind("columns takes single columns, not a block of cells.");
+            throw new Refusal(CellarReason.BLOCK);
           }
           if (longest > 1 && ranges[c].length != longest) {
-            throw Refusal.inconsistent(
-                "columns have " + longest + " and " + ranges[c].length + " cells.");
+            throw new Refusal(CellarReason.UNEQUAL_COLUMNS)
+                .with("first", longest)
+                .with("other", ranges[c].length);
           }
           longest = ranges[c].length;
         }

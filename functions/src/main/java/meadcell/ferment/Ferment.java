@@ -86,7 +86,7 @@ public final class Ferment {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
               to = 1.15,
-              byDefault = "0.995")
+              byDefault = 0.995)
           double finalGravity) {
     requireBelow(original, finalGravity);
     return 100
@@ -118,7 +118,7 @@ public final class Ferment {
               is = Quantity.PERCENT,
               above = 0,
               to = 100,
-              byDefault = "33.3")
+              byDefault = 33.3)
           double sharePercent,
       @Arg(
               name = "final",
@@ -126,7 +126,7 @@ public final class Ferment {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
               to = 1.15,
-              byDefault = "0.995")
+              byDefault = 0.995)
           double finalGravity) {
     requireBelow(original, finalGravity);
     return Course.gravity(original, finalGravity, sharePercent / 100);
@@ -232,7 +232,7 @@ public final class Ferment {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.0001,
               to = 0.01,
-              byDefault = "0.001")
+              byDefault = 0.001)
           double tolerance) {
     requireOrder(days);
     return Forecasting.of(days, gravities, tolerance);
@@ -282,7 +282,7 @@ public final class Ferment {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.00005,
               to = 0.01,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double u,
       @Arg(
               name = "minFall",
@@ -290,7 +290,7 @@ public final class Ferment {
               is = Quantity.GRAVITY_PER_DAY,
               from = 0.00005,
               to = 0.01,
-              byDefault = "0.0005")
+              byDefault = 0.0005)
           double minFall) {
     requireOrder(days);
     return new Trend(days, gravities, u, minFall).state(expected, minFall);
@@ -425,7 +425,7 @@ public final class Ferment {
               is = Quantity.PARTS_PER_MILLION,
               from = 300,
               to = 2000,
-              byDefault = "420")
+              byDefault = 420)
           double outsidePpm) {
     double air = roomM3 * airChanges;
     double gas = gasKgPerHour / CO2_MOLAR_MASS * MOLAR_VOLUME;

@@ -1,10 +1,11 @@
 package meadcell.gravity;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
@@ -13,7 +14,10 @@ import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
 
 /** What an instrument says, made true. */
-@Family(name = "GRAVITY", about = "What an instrument says, made true.")
+@Family(
+    name = "GRAVITY",
+    about = "What an instrument says, made true.",
+    says = {GravityReason.class, Unclear.class})
 public final class Gravity {
   private static final String SPS4 =
       "Sucrose density: ICUMSA Methods Book SPS-4; SG is true 20/20 °C.";
@@ -29,6 +33,10 @@ public final class Gravity {
   private static final String MUST = "Specific gravity of the unfermented must";
 
   private static final double BAUME_MODULUS = 145;
+
+  @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Sg {}
 
   private Gravity() {}
 
@@ -79,8 +87,8 @@ public final class Gravity {
               is = Quantity.TEMPERATURE,
               from = 4,
               to = 30,
-              byDefault = "20",
-              byDefaultUs = "60")
+              byDefault = 20,
+              byDefaultUs = 60)
           double calibrationC,
       @Arg(
               name = "original",
@@ -102,9 +110,7 @@ public final class Gravity {
       note =
           "Printed tables of gravity often hold apparent gravities, weighed in air: at 20 °Bx they"
               + " are 0.0001 higher than true ones.")
-  public static double toBrix(
-      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
-          double sg) {
+  public static double toBrix(@Sg double sg) {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
 
@@ -149,9 +155,7 @@ public final class Gravity {
       note =
           "Other moduli are in use, such as 144.3 (from memory): 0.06 °Bé less at 1.100. Look what your"
               + " instrument says.")
-  public static double toBaume(
-      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
-          double sg) {
+  public static double toBaume(@Sg double sg) {
     return BAUME_MODULUS - BAUME_MODULUS / sg;
   }
 
@@ -267,15 +271,12 @@ public final class Gravity {
               is = Quantity.PERCENT_VOL,
               from = 0,
               to = 30,
-              byDefault = "0")
+              byDefault = 0)
           double abv) {
     if (sg < EthanolWater.gravity20(abv / 100)) {
-      throw Refusal.inconsistent(
-          "sg "
-              + Numbers.text(sg)
-              + " is lighter than water with "
-              + Numbers.text(abv)
-              + " % vol of alcohol; is abv left out?");
+      throw new Refusal(GravityReason.LIGHTER_THAN_ALCOHOL)
+          .with("sg", sg, Quantity.SPECIFIC_GRAVITY)
+          .with("abv", abv, Quantity.PERCENT_VOL);
     }
     return Mixture.density(sg, abv / 100, temperatureC) / 1000;
   }
@@ -290,9 +291,7 @@ public final class Gravity {
       note =
           "Of honey's solids about 94 % is fermentable sugar: HONEY.SUGAR. For fermenting mead take"
               + " ALCOHOL.SUGARLEFT.")
-  public static double sugar(
-      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
-          double sg) {
+  public static double sugar(@Sg double sg) {
     return Sucrose.gramsPerLitre(sg);
   }
 

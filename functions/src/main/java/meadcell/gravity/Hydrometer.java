@@ -1,7 +1,7 @@
 package meadcell.gravity;
 
 import java.util.OptionalDouble;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Balling;
 import meadcell.density.Mixture;
@@ -36,12 +36,9 @@ final class Hydrometer {
 
   private static void refuseAbove(double gravity, double original) {
     if (gravity > original + READING_NOISE) {
-      throw Refusal.inconsistent(
-          "reading, corrected to "
-              + Numbers.text(gravity, 5)
-              + ", is above the original gravity "
-              + Numbers.text(original)
-              + ".");
+      throw new Refusal(GravityReason.ABOVE_ORIGINAL)
+          .with("corrected", gravity, Quantity.SPECIFIC_GRAVITY, 5)
+          .with("original", original, Quantity.SPECIFIC_GRAVITY);
     }
   }
 }

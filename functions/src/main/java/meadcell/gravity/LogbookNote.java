@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Statement;
 
 /** A gravity as people write it, read only where it can mean one thing. */
 final class LogbookNote {
@@ -30,20 +32,18 @@ final class LogbookNote {
     BAUME(-2.9, 24.1, Gravity::fromBaume, "be", "baume"),
     OECHSLE(-19, 199, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
 
-    final double least;
-    final double most;
+    final Range range;
     final DoubleUnaryOperator toGravity;
     private final List<String> words;
 
     Scale(double least, double most, DoubleUnaryOperator toGravity, String... words) {
-      this.least = least;
-      this.most = most;
+      this.range = Range.between(least, most);
       this.toGravity = toGravity;
       this.words = List.of(words);
     }
 
     boolean holds(double value) {
-      return value >= least && value <= most;
+      return range.contains(value);
     }
 
     /** A lone p is as likely points as Plato. */
@@ -58,7 +58,7 @@ final class LogbookNote {
   static double gravity(String text) {
     Matcher note = NOTE.matcher(plain(text));
     if (!note.matches() || note.group(1) != null && note.group(5) != null) {
-      throw refused(text, "it is not one number with at most a scale before or after it");
+      throw refused(text, Statement.of(Unclear.NOT_ONE_NUMBER));
     }
     double value = Double.parseDouble(note.group(2).replace(',', '.'));
     String word = note.group(1) != null ? note.group(1) : note.group(5);
@@ -67,17 +67,13 @@ final class LogbookNote {
     }
     Scale scale =
         Scale.named(word.replaceAll("\\s", ""))
-            .orElseThrow(() -> refused(text, "its scale must be SG, Bx, °P, Bé or Oe"));
+            .orElseThrow(() -> refused(text, Statement.of(Unclear.UNKNOWN_SCALE)));
     if (scale == Scale.GRAVITY && scale.holds(value / THOUSAND)) {
       return value / THOUSAND;
     }
     if (!scale.holds(value)) {
       throw refused(
-          text,
-          "on this scale it must be "
-              + Numbers.text(scale.least)
-              + " to "
-              + Numbers.text(scale.most));
+          text, Statement.of(Unclear.OFF_SCALE).with("range", scale.range, Quantity.NUMBER));
     }
     return scale.toGravity.applyAsDouble(value);
   }
@@ -89,10 +85,7 @@ final class LogbookNote {
     if (Scale.GRAVITY.holds(value / THOUSAND)) {
       return value / THOUSAND;
     }
-    throw refused(
-        text,
-        "without a scale only 0.98 to 1.2 with two decimals or more, or 980 to 1200, is surely a"
-            + " gravity");
+    throw refused(text, Statement.of(Unclear.NO_SCALE));
   }
 
   private static int decimals(Matcher note) {
@@ -113,7 +106,7 @@ final class LogbookNote {
         .strip();
   }
 
-  private static Refusal refused(String text, String why) {
-    return Refusal.wrongKind("text is \"" + text + "\"; " + why + ".");
+  private static Refusal refused(String text, Statement why) {
+    return new Refusal(GravityReason.UNCLEAR_NOTE).with("text", text).with("why", why);
   }
 }

@@ -1,24 +1,28 @@
 package meadcell.honey;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Sucrose;
 import meadcell.density.Water;
 
 /** Honey by its moisture: sugar, density, gravity, amounts. */
-@Family(name = "HONEY", about = "Honey by its moisture: sugar, density, gravity, amounts.")
+@Family(
+    name = "HONEY",
+    about = "Honey by its moisture: sugar, density, gravity, amounts.",
+    says = HoneyReason.class)
 public final class Honey {
   private static final String MOISTURE = "Water in the honey";
 
   /** Mean of 490 US honeys: White et al. 1962, USDA Technical Bulletin 1261. */
-  public static final String MEAN_MOISTURE = "17.2";
+  public static final double MEAN_MOISTURE = 17.2;
 
   /** Share of honey solids that yeast can ferment: White et al. 1962, 78.1 of 82.8. */
-  public static final String FERMENTABLE = "94";
+  public static final double FERMENTABLE = 94;
 
   /** Specific gravity above which a mixture is no must. */
   public static final double THICKEST_MUST = 1.3;
@@ -34,6 +38,30 @@ public final class Honey {
   private static final String DENSITY_SOURCE =
       "From memory: White 1975, specific gravity by moisture, reprinted in Krell, FAO Agricultural"
           + " Services Bulletin 124 (1996). Water 0.9982 kg/L: Tanaka et al. 2001.";
+
+  @Arg(
+      name = "moisture",
+      help = MOISTURE,
+      is = Quantity.PERCENT,
+      from = HoneyDensity.DRIEST,
+      to = HoneyDensity.WETTEST,
+      byDefault = MEAN_MOISTURE)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface TabledMoisture {}
+
+  @Arg(name = "mass", help = "Honey", is = Quantity.MASS, above = 0, to = 1e6)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Mass {}
+
+  @Arg(
+      name = "moisture",
+      help = MOISTURE,
+      is = Quantity.PERCENT,
+      from = 10,
+      to = 30,
+      byDefault = MEAN_MOISTURE)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Moisture {}
 
   private Honey() {}
 
@@ -88,17 +116,16 @@ public final class Honey {
               is = Quantity.TEMPERATURE,
               from = 10,
               to = 40,
-              byDefault = "20")
+              byDefault = 20)
           double temperatureC) {
     double indexAt20 = index + 0.00023 * (temperatureC - 20);
     double percent = (-0.26810 - Math.log10(indexAt20 - 1)) / 0.002243;
     if (percent < 12.95 || percent > 25.05) {
-      throw Refusal.outOfRange(
-          "index is "
-              + Numbers.text(index)
-              + ", a moisture of "
-              + Numbers.text(percent, 3)
-              + " %; the table behind this function runs from 13 to 25 %.");
+      throw new Refusal(HoneyReason.MOISTURE_BEYOND_TABLE)
+          .with("index", index, Quantity.REFRACTIVE_INDEX)
+          .with("moisture", percent, Quantity.PERCENT, 3)
+          .with("least", 13, Quantity.PERCENT)
+          .with("most", 25, Quantity.PERCENT);
     }
     return percent;
   }
@@ -111,15 +138,7 @@ public final class Honey {
       source = DENSITY_SOURCE,
       example = "HONEY.DENSITY(17.2)",
       note = "Other tables differ by up to 0.004.")
-  public static double density(
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = HoneyDensity.DRIEST,
-              to = HoneyDensity.WETTEST,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+  public static double density(@TabledMoisture double moisturePercent) {
     return HoneyDensity.kilogramsPerLitre(moisturePercent);
   }
 
@@ -130,16 +149,7 @@ public final class Honey {
       formula = "mass / density.",
       source = DENSITY_SOURCE,
       example = "HONEY.VOLUME(100;17.2)")
-  public static double volume(
-      @Arg(name = "mass", help = "Honey", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = HoneyDensity.DRIEST,
-              to = HoneyDensity.WETTEST,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+  public static double volume(@Mass double massKg, @TabledMoisture double moisturePercent) {
     return massKg / density(moisturePercent);
   }
 
@@ -158,15 +168,8 @@ public final class Honey {
               + "Honeydew honeys hold more sugars that yeast leaves; take 90 or less (common"
               + " practice, no source).")
   public static double sugar(
-      @Arg(name = "mass", help = "Honey", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent,
+      @Mass double massKg,
+      @Moisture double moisturePercent,
       @Arg(
               name = "fermentable",
               help = "Share of the solids that yeast can ferment",
@@ -196,23 +199,14 @@ public final class Honey {
               above = 0,
               to = 1e6)
           double volumeL,
-      @Arg(name = "mass", help = "Honey", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+      @Mass double massKg,
+      @Moisture double moisturePercent) {
     double gramsPerLitre = 1000 * solids(massKg, moisturePercent) / volumeL;
     if (gramsPerLitre > Sucrose.gramsPerLitre(THICKEST_MUST)) {
-      throw Refusal.inconsistent(
-          "mass and volume together make "
-              + Numbers.text(gramsPerLitre, 4)
-              + " g/L of honey solids; a must holds at most "
-              + Numbers.text(Sucrose.gramsPerLitre(THICKEST_MUST), 4)
-              + " (SG 1.3). Are volume and mass swapped?");
+      throw new Refusal(HoneyReason.TOO_THICK)
+          .with("solids", gramsPerLitre, Quantity.GRAM_PER_LITRE, 4)
+          .with("most", Sucrose.gramsPerLitre(THICKEST_MUST), Quantity.GRAM_PER_LITRE, 4)
+          .with("thickest", THICKEST_MUST, Quantity.SPECIFIC_GRAVITY);
     }
     return Sucrose.gravityFromGramsPerLitre(gramsPerLitre);
   }
@@ -242,14 +236,7 @@ public final class Honey {
               above = 1,
               to = THICKEST_MUST)
           double gravity,
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     return Sucrose.gramsPerLitre(gravity) * volumeL / 1000 / (1 - moisturePercent / 100);
   }
 
@@ -264,7 +251,7 @@ public final class Honey {
       example = "HONEY.WATER(32;1.1;17.2)",
       note = MUST_NOTE)
   public static double water(
-      @Arg(name = "mass", help = "Honey", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
+      @Mass double massKg,
       @Arg(
               name = "gravity",
               help = "Specific gravity wanted",
@@ -272,14 +259,7 @@ public final class Honey {
               from = 1.002,
               to = THICKEST_MUST)
           double gravity,
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+      @Moisture double moisturePercent) {
     double mustKg = solids(massKg, moisturePercent) / Sucrose.massFractionFromGravity(gravity);
     return (mustKg - massKg) / (Water.density(20) / 1000);
   }
@@ -294,15 +274,7 @@ public final class Honey {
       note =
           "Points are not quite proportional to honey: the yield is 0.5 % higher at 1.050 and 0.5 %"
               + " lower at 1.150. HONEY.NEEDED is exact.")
-  public static double yield(
-      @Arg(
-              name = "moisture",
-              help = MOISTURE,
-              is = Quantity.PERCENT,
-              from = 10,
-              to = 30,
-              byDefault = MEAN_MOISTURE)
-          double moisturePercent) {
+  public static double yield(@Moisture double moisturePercent) {
     return 100 / needed(1, 1.1, moisturePercent);
   }
 
@@ -334,12 +306,10 @@ public final class Honey {
           double fructoseGlucosePercent,
       @Arg(name = "sucrose", help = "Sucrose", is = Quantity.PERCENT, from = 0, to = 60)
           double sucrosePercent,
-      @Arg(name = "kind", help = "Kind of honey", byDefault = "blossom") Kind kind) {
+      @Arg(name = "kind", help = "Kind of honey", byDefaultWord = "blossom") Kind kind) {
     if (moisturePercent + fructoseGlucosePercent + sucrosePercent > 100) {
-      throw Refusal.inconsistent(
-          "moisture, fructoseGlucose and sucrose add up to "
-              + Numbers.text(moisturePercent + fructoseGlucosePercent + sucrosePercent)
-              + " %, more than 100.");
+      throw new Refusal(HoneyReason.MORE_THAN_100)
+          .with("sum", moisturePercent + fructoseGlucosePercent + sucrosePercent, Quantity.PERCENT);
     }
     return moisturePercent <= kind.mostMoisture
         && fructoseGlucosePercent >= kind.leastFructoseGlucose

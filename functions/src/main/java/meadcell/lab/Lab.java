@@ -1,5 +1,7 @@
 package meadcell.lab;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -16,12 +18,31 @@ public final class Lab {
 
   private static final double MILLIGRAMS = 1000;
 
-  private static final String TITRE = "Titrant used, less the blank";
-  private static final String ALKALI = "Concentration of the alkali";
-  private static final String SAMPLE = "Sample taken";
   private static final String CAUTION =
       "Titrants and reagents are corrosive: wear goggles and gloves, and follow a laboratory's own"
           + " procedure.";
+
+  @Arg(
+      name = "titre",
+      help = "Titrant used, less the blank",
+      is = Quantity.MILLILITRE,
+      above = 0,
+      to = 100)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Titre {}
+
+  @Arg(
+      name = "normality",
+      help = "Concentration of the alkali",
+      is = Quantity.NORMALITY,
+      from = 0.005,
+      to = 1)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Normality {}
+
+  @Arg(name = "sample", help = "Sample taken", is = Quantity.MILLILITRE, from = 1, to = 500)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Sample {}
 
   private Lab() {}
 
@@ -38,12 +59,7 @@ public final class Lab {
               + " 8.2, which finds more (from memory). MUST.ACIDAS restates it as another acid.",
       caution = CAUTION)
   public static double acidity(
-      @Arg(name = "titre", help = TITRE, is = Quantity.MILLILITRE, above = 0, to = 100)
-          double titre,
-      @Arg(name = "normality", help = ALKALI, is = Quantity.NORMALITY, from = 0.005, to = 1)
-          double normality,
-      @Arg(name = "sample", help = SAMPLE, is = Quantity.MILLILITRE, from = 1, to = 500)
-          double sample) {
+      @Titre double titre, @Normality double normality, @Sample double sample) {
     return TARTARIC_ACID * titre * normality / sample;
   }
 
@@ -59,12 +75,7 @@ public final class Lab {
               + " are taken off as the procedure says.",
       caution = CAUTION)
   public static double Volatile(
-      @Arg(name = "titre", help = TITRE, is = Quantity.MILLILITRE, above = 0, to = 100)
-          double titre,
-      @Arg(name = "normality", help = ALKALI, is = Quantity.NORMALITY, from = 0.005, to = 1)
-          double normality,
-      @Arg(name = "sample", help = SAMPLE, is = Quantity.MILLILITRE, from = 1, to = 500)
-          double sample) {
+      @Titre double titre, @Normality double normality, @Sample double sample) {
     return ACETIC_ACID * titre * normality / sample;
   }
 
@@ -83,8 +94,7 @@ public final class Lab {
               + " too much in red melomels.",
       caution = CAUTION + " Acidified samples give off sulfur dioxide, which irritates the lungs.")
   public static double so2(
-      @Arg(name = "titre", help = TITRE, is = Quantity.MILLILITRE, above = 0, to = 100)
-          double titre,
+      @Titre double titre,
       @Arg(
               name = "normality",
               help = "Concentration of the alkali, or of iodine atoms",
@@ -92,8 +102,7 @@ public final class Lab {
               from = 0.001,
               to = 0.2)
           double normality,
-      @Arg(name = "sample", help = SAMPLE, is = Quantity.MILLILITRE, from = 1, to = 500)
-          double sample) {
+      @Sample double sample) {
     return MILLIGRAMS * SULFUR_DIOXIDE * titre * normality / sample;
   }
 }

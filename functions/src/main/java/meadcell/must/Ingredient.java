@@ -33,8 +33,8 @@ record Ingredient(
     double refusePercent,
     OptionalDouble brix) {
 
-  private static final double MEAN_MOISTURE = Double.parseDouble(Honey.MEAN_MOISTURE);
-  private static final double FERMENTABLE = Double.parseDouble(Honey.FERMENTABLE);
+  private static final double MEAN_MOISTURE = Honey.MEAN_MOISTURE;
+  private static final double FERMENTABLE = Honey.FERMENTABLE;
 
   static final Ingredient WATER = pure("water", "", 100, 0, 0);
   static final Ingredient HONEY =
@@ -102,19 +102,19 @@ record Ingredient(
   }
 
   static Ingredient fruit(String name) {
-    return find(name, "The fruit", FRUITS);
+    return find(name, MustReason.UNKNOWN_FRUIT, FRUITS);
   }
 
   static Ingredient named(String name) {
-    return find(name, "The ingredient", ALL);
+    return find(name, MustReason.UNKNOWN_INGREDIENT, ALL);
   }
 
-  private static Ingredient find(String name, String what, Map<String, Ingredient> known) {
+  private static Ingredient find(String name, MustReason unknown, Map<String, Ingredient> known) {
     Ingredient found = known.get(key(name));
     if (found == null) {
       List<String> names = new ArrayList<>();
       known.values().forEach(ingredient -> names.add(ingredient.name));
-      throw Refusal.unknownName(what, name, names);
+      throw Refusal.unknownName(unknown, name, names);
     }
     return found;
   }
@@ -141,16 +141,14 @@ record Ingredient(
   /** The dissolved solids of the liquid, %: as measured, or the table's. */
   double brix(OptionalDouble measured) {
     if (measured.isEmpty() && brix.isEmpty()) {
-      throw Refusal.noSolution(
-          "There is no °Brix of the juice of " + name + " in the table; measure it and give it.");
+      throw new Refusal(MustReason.NO_BRIX).with("fruit", name);
     }
     return measured.orElseGet(brix::getAsDouble);
   }
 
   double sugarKg(double edibleKg, OptionalDouble measuredPercent) {
     if (measuredPercent.isEmpty() && sugarsPercent.isEmpty()) {
-      throw Refusal.noSolution(
-          "USDA's table has no sugars for " + name + "; give them, in % of the edible part.");
+      throw new Refusal(MustReason.NO_SUGARS).with("fruit", name);
     }
     return edibleKg * measuredPercent.orElseGet(sugarsPercent::getAsDouble) / 100;
   }

@@ -1,5 +1,7 @@
 package meadcell.must;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -7,9 +9,9 @@ import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 import meadcell.density.Water;
 import meadcell.ferment.Ferment;
@@ -17,16 +19,9 @@ import meadcell.ferment.Ferment;
 /** What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast. */
 @Family(
     name = "MUST",
-    about = "What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast.")
+    about = "What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast.",
+    says = MustReason.class)
 public final class Must {
-  private static final String RECIPE =
-      "Rows of ingredient, mass, and if need be moisture of honey or °Brix of juice, and sugars in %"
-          + " of the fruit's flesh";
-  private static final String FRUIT = "Name of the fruit; MUST.FRUITS lists them";
-  private static final String WHOLE =
-      "1 if weighed with stones, stems or peel, which are taken off; 0 if prepared";
-  private static final String SUGARS_GIVEN = "Sugars you know of, of the edible part";
-  private static final String BRIX_GIVEN = "°Brix of the juice as measured";
 
   private static final String MIXING =
       "Mass balance; sucrose density: ICUMSA SPS-4. That honey and fruit solids count as sucrose is"
@@ -43,6 +38,51 @@ public final class Must {
   private static final String MOLAR =
       "Computed from molar masses; tartaric acid 150.086 g/mol, two" + " protons.";
 
+  @Arg(name = "recipe", help = "A row for each ingredient")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface RecipeTable {}
+
+  @Arg(name = "fruit", help = "Name of the fruit; MUST.FRUITS lists them")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Fruit {}
+
+  @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Mass {}
+
+  @Arg(
+      name = "whole",
+      help = "1 if weighed with stones, stems or peel, which are taken off; 0 if prepared",
+      byDefault = 1)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Whole {}
+
+  @Arg(
+      name = "brix",
+      help = "°Brix of the juice as measured",
+      is = Quantity.BRIX,
+      from = 1,
+      to = 85)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Brix {}
+
+  @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MustVolume {}
+
+  @Arg(
+      name = "gravity",
+      help = "Gravity of the must",
+      is = Quantity.SPECIFIC_GRAVITY,
+      above = 1,
+      to = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MustGravity {}
+
+  @Arg(name = "volume", help = "Must or mead", is = Quantity.VOLUME, above = 0, to = 1e6)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface MeadVolume {}
+
   private Must() {}
 
   /** Gravity of a recipe. */
@@ -55,12 +95,7 @@ public final class Must {
       source = MIXING + USDA + JUICE,
       example = "MUST.GRAVITY({\"honey\",30;\"water\",70;\"raspberry\",10})",
       note = RECIPE_NOTE)
-  public static double gravity(
-      @Arg(
-              name = "recipe",
-              help = RECIPE,
-              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
-          Object[][] recipe) {
+  public static double gravity(@RecipeTable Rows<RecipeRow> recipe) {
     return new Recipe(recipe).liquid().gravity();
   }
 
@@ -72,12 +107,7 @@ public final class Must {
       source = MIXING + USDA + JUICE,
       example = "MUST.VOLUME({\"honey\",30;\"water\",70;\"raspberry\",10})",
       note = RECIPE_NOTE + "\nLeave room in the tank for pulp and foam.")
-  public static double volume(
-      @Arg(
-              name = "recipe",
-              help = RECIPE,
-              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
-          Object[][] recipe) {
+  public static double volume(@RecipeTable Rows<RecipeRow> recipe) {
     return new Recipe(recipe).liquid().volumeL();
   }
 
@@ -94,12 +124,7 @@ public final class Must {
               + " Sugars in proportion to °Brix: common practice, no source.",
       example = "MUST.SUGAR({\"honey\",30;\"water\",70;\"raspberry\",10})",
       note = RECIPE_NOTE)
-  public static double sugar(
-      @Arg(
-              name = "recipe",
-              help = RECIPE,
-              columns = {Quantity.TEXT, Quantity.MASS, Quantity.NUMBER})
-          Object[][] recipe) {
+  public static double sugar(@RecipeTable Rows<RecipeRow> recipe) {
     return new Recipe(recipe).sugarKg();
   }
 
@@ -144,10 +169,15 @@ public final class Must {
           "For black currant, elderberry, muscadine, prickly pear and quince USDA has no sugars: give"
               + " your own. Fruit differs with kind and ripeness: apples from 5.7 to 16.1 %, grapes from 11.5 to 17.6 % (a compilation at plantanswers.com).")
   public static double fruitSugar(
-      @Arg(name = "fruit", help = FRUIT) String fruit,
-      @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
-      @Arg(name = "whole", help = WHOLE, from = 0, to = 1, byDefault = "1") double whole,
-      @Arg(name = "sugars", help = SUGARS_GIVEN, is = Quantity.PERCENT, from = 1, to = 100)
+      @Fruit String fruit,
+      @Mass double massKg,
+      @Whole boolean whole,
+      @Arg(
+              name = "sugars",
+              help = "Sugars you know of, of the edible part",
+              is = Quantity.PERCENT,
+              from = 1,
+              to = 100)
           OptionalDouble sugarsPercent) {
     Ingredient found = Ingredient.fruit(fruit);
     return found.sugarKg(edibleKg(found, massKg, whole), sugarsPercent);
@@ -166,25 +196,18 @@ public final class Must {
       note =
           "All that can come, after weeks on the fruit. A press gets less: see what yours leaves.")
   public static double fruitJuice(
-      @Arg(name = "fruit", help = FRUIT) String fruit,
-      @Arg(name = "mass", help = "Fruit", is = Quantity.MASS, above = 0, to = 1e6) double massKg,
-      @Arg(name = "whole", help = WHOLE, from = 0, to = 1, byDefault = "1") double whole,
-      @Arg(name = "brix", help = BRIX_GIVEN, is = Quantity.BRIX, from = 1, to = 85)
-          OptionalDouble brix) {
+      @Fruit String fruit, @Mass double massKg, @Whole boolean whole, @Brix OptionalDouble brix) {
     Ingredient found = Ingredient.fruit(fruit);
     return juice(found, edibleKg(found, massKg, whole), brix).volumeL();
   }
 
-  private static double edibleKg(Ingredient fruit, double massKg, double whole) {
-    if (whole != 0 && whole != 1) {
-      throw Refusal.outOfRange("whole is " + Numbers.text(whole) + "; it must be 0 or 1.");
-    }
-    return whole == 1 ? fruit.edibleKg(massKg) : massKg;
+  private static double edibleKg(Ingredient fruit, double massKg, boolean whole) {
+    return whole ? fruit.edibleKg(massKg) : massKg;
   }
 
-  private static Liquid juice(Ingredient fruit, double edibleKg, OptionalDouble brix) {
+  private static Juice juice(Ingredient fruit, double edibleKg, OptionalDouble brix) {
     double kg = fruit.liquidKg(edibleKg);
-    return new Liquid(kg, kg * fruit.brix(brix) / 100);
+    return new Juice(kg, kg * fruit.brix(brix) / 100);
   }
 
   /** Gravity after fruit. */
@@ -213,13 +236,12 @@ public final class Must {
               from = 0.98,
               to = 1.2)
           double gravity,
-      @Arg(name = "fruit", help = FRUIT) String fruit,
+      @Fruit String fruit,
       @Arg(name = "mass", help = "Whole fruit", is = Quantity.MASS, above = 0, to = 1e6)
           double massKg,
-      @Arg(name = "brix", help = BRIX_GIVEN, is = Quantity.BRIX, from = 1, to = 85)
-          OptionalDouble brix) {
+      @Brix OptionalDouble brix) {
     Ingredient found = Ingredient.fruit(fruit);
-    return Liquid.of(volumeL, gravity).plus(juice(found, found.edibleKg(massKg), brix)).gravity();
+    return Juice.of(volumeL, gravity).plus(juice(found, found.edibleKg(massKg), brix)).gravity();
   }
 
   /** Water for a lower gravity. */
@@ -236,8 +258,7 @@ public final class Must {
           "In the United States water may not bring the juice of honey wine below 13 °Brix (27 CFR"
               + " 24.203).")
   public static double dilute(
-      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @MustVolume double volumeL,
       @Arg(
               name = "gravity",
               help = "Its gravity",
@@ -253,14 +274,11 @@ public final class Must {
               to = 1.3)
           double target) {
     if (target > gravity) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + ", above the must's gravity "
-              + Numbers.text(gravity)
-              + "; water cannot raise it.");
+      throw new Refusal(MustReason.WATER_CANNOT_RAISE)
+          .with("target", target, Quantity.SPECIFIC_GRAVITY)
+          .with("gravity", gravity, Quantity.SPECIFIC_GRAVITY);
     }
-    Liquid must = Liquid.of(volumeL, gravity);
+    Juice must = Juice.of(volumeL, gravity);
     double waterKg = must.solidsKg() / Sucrose.massFractionFromGravity(target) - must.kg();
     return waterKg / (Water.density(20) / 1000);
   }
@@ -335,21 +353,16 @@ public final class Must {
               + " published says how much. Honey itself brings almost none (from memory).\n"
               + "More than yeast uses feeds spoilage.")
   public static double nitrogen(
-      @Arg(
-              name = "gravity",
-              help = "Gravity of the must",
-              is = Quantity.SPECIFIC_GRAVITY,
-              above = 1,
-              to = 1.2)
-          double gravity,
-      @Arg(name = "demand", help = "What the yeast asks for", byDefault = "medium") Demand demand,
+      @MustGravity double gravity,
+      @Arg(name = "demand", help = "What the yeast asks for", byDefaultWord = "medium")
+          Demand demand,
       @Arg(
               name = "present",
               help = "Assimilable nitrogen that is there",
               is = Quantity.MILLIGRAM_PER_LITRE,
               from = 0,
               to = 1000,
-              byDefault = "0")
+              byDefault = 0)
           double present) {
     double brix = 100 * Sucrose.massFractionFromGravity(gravity);
     double table = Math.min(350, 200 + 25 * (brix - 21));
@@ -393,8 +406,7 @@ public final class Must {
           "The limit is for all ammonium phosphate that the lot ever gets. Laws change: the text in"
               + " force decides.")
   public static Nutrient nutrient(
-      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @MustVolume double volumeL,
       @Arg(
               name = "nitrogen",
               help = "Nitrogen to add, as MUST.NITROGEN gives it",
@@ -408,9 +420,9 @@ public final class Must {
               is = Quantity.PERCENT,
               from = 1,
               to = 15,
-              byDefault = "4")
+              byDefault = 4)
           double organicPercent,
-      @Arg(name = "rule", help = "Whose limit", byDefault = "usa") Rule rule) {
+      @Arg(name = "rule", help = "Whose limit", byDefaultWord = "usa") Rule rule) {
     double share = 2 * 14.007 / 132.056;
     double phosphate = Math.min(nitrogen / 1000 / share, rule.mostPhosphate);
     double rest = nitrogen / 1000 - phosphate * share;
@@ -434,8 +446,7 @@ public final class Must {
           "Powder thrown into a working ferment makes it foam over: dissolve it first. Stirring frees"
               + " carbon dioxide: ventilate.")
   public static Object[][] feeding(
-      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @MustVolume double volumeL,
       @Arg(
               name = "nitrogen",
               help = "Nitrogen to add in all, as MUST.NITROGEN gives it",
@@ -456,11 +467,8 @@ public final class Must {
               is = Quantity.COUNT,
               from = 1,
               to = 10,
-              byDefault = "4")
-          double parts) {
-    if (parts != Math.rint(parts)) {
-      throw Refusal.outOfRange("parts is " + Numbers.text(parts) + "; a whole number is due.");
-    }
+              byDefault = 4)
+          int parts) {
     List<Object[]> rows = new ArrayList<>();
     for (int i = 0; i < parts; i++) {
       double gravity =
@@ -518,8 +526,7 @@ public final class Must {
               + " and taste.",
       caution = "Which acids may be added, and how much, is a matter of law where you sell.")
   public static double acidAdd(
-      @Arg(name = "volume", help = "Must or mead", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @MeadVolume double volumeL,
       @Arg(
               name = "present",
               help = "Titratable acidity now, as tartaric",
@@ -536,12 +543,9 @@ public final class Must {
           double target,
       @Arg(name = "acid", help = "The acid to add") Acid acid) {
     if (target < present) {
-      throw Refusal.inconsistent(
-          "target is "
-              + Numbers.text(target)
-              + " g/L, below the present "
-              + Numbers.text(present)
-              + "; to lower acidity see MUST.DEACIDIFY.");
+      throw new Refusal(MustReason.ACID_CANNOT_LOWER)
+          .with("target", target, Quantity.GRAM_PER_LITRE)
+          .with("present", present, Quantity.GRAM_PER_LITRE);
     }
     return volumeL * acidAs(target - present, Acid.TARTARIC, acid);
   }
@@ -579,8 +583,7 @@ public final class Must {
               + " In the United States the fixed acids may not be brought below 5 g/L (27 CFR"
               + " 24.246); other laws differ.")
   public static double deacidify(
-      @Arg(name = "volume", help = "Must or mead", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @MeadVolume double volumeL,
       @Arg(
               name = "drop",
               help = "Titratable acidity to take away, as tartaric",
@@ -603,15 +606,8 @@ public final class Must {
       example = "MUST.YEAST(100;1.12)",
       note = "The maker's leaflet goes before this. Rehydrate as it says.")
   public static double yeast(
-      @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
-      @Arg(
-              name = "gravity",
-              help = "Gravity of the must",
-              is = Quantity.SPECIFIC_GRAVITY,
-              above = 1,
-              to = 1.2)
-          double gravity,
+      @MustVolume double volumeL,
+      @MustGravity double gravity,
       @Arg(
               name = "dose",
               help = "Dry yeast for a litre",

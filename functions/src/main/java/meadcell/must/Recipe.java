@@ -1,17 +1,21 @@
 package meadcell.must;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.General;
+import meadcell.catalogue.Place;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 import meadcell.honey.Honey;
 
-/** A must by its ingredients, as a range of cells holds them. */
+/** A must by its ingredients. */
 final class Recipe {
+  private static final Range MOISTURE = Range.between(10, 30);
+  private static final Range BRIX = Range.between(1, 85);
 
   private record Part(
       Ingredient ingredient, double massKg, OptionalDouble strength, OptionalDouble sugars) {
@@ -36,84 +40,47 @@ final class Recipe {
 
   private final List<Part> parts = new ArrayList<>();
 
-  Recipe(Object[][] rows) {
-    for (int i = 0; i < rows.length; i++) {
-      if (!Arrays.stream(rows[i]).allMatch(Objects::isNull)) {
-        parts.add(part(rows[i], "recipe, row " + (i + 1) + ": "));
-      }
-    }
-    if (parts.isEmpty()) {
-      throw Refusal.wrongKind("recipe has only blank cells.");
+  Recipe(Rows<RecipeRow> rows) {
+    for (RecipeRow row : rows) {
+      parts.add(part(row));
     }
   }
 
-  private static Part part(Object[] row, String where) {
-    if (row.length < 2 || row.length > 4) {
-      throw Refusal.wrongKind(
-          "recipe has "
-              + row.length
-              + " columns; due are ingredient, mass, and if need be moisture or °Brix, and sugars.");
+  private static Part part(RecipeRow row) {
+    Ingredient ingredient = Ingredient.named(row.ingredient());
+    boolean honey = ingredient == Ingredient.HONEY;
+    Range allowed = honey ? MOISTURE : BRIX;
+    if (row.strength().isPresent() && !allowed.contains(row.strength().getAsDouble())) {
+      Quantity quantity = honey ? Quantity.PERCENT : Quantity.BRIX;
+      throw new Refusal(General.OUTSIDE)
+          .about("recipe", new Place(row.row(), 3, honey ? "moisture" : "strength"))
+          .with("value", row.strength().getAsDouble(), quantity)
+          .with("range", allowed, quantity);
     }
-    if (!(row[0] instanceof String name)) {
-      throw Refusal.wrongKind(where + "the name of an ingredient is due.");
-    }
-    Ingredient ingredient = Ingredient.named(name);
-    OptionalDouble mass = number(row, 1, 0, 1e6, where + "mass");
-    if (mass.isEmpty()) {
-      throw Refusal.wrongKind(where + "mass is blank.");
-    }
-    OptionalDouble strength =
-        ingredient == Ingredient.HONEY
-            ? number(row, 2, 10, 30, where + "moisture, %,")
-            : number(row, 2, 1, 85, where + "°Brix");
-    OptionalDouble sugars = number(row, 3, 1, 100, where + "sugars, %,");
     boolean fixed = ingredient == Ingredient.WATER || ingredient == Ingredient.SUGAR;
-    if (fixed && (strength.isPresent() || sugars.isPresent())) {
-      throw Refusal.inconsistent(where + name + " takes a mass and nothing else.");
+    if (fixed && (row.strength().isPresent() || row.sugars().isPresent())) {
+      throw new Refusal(MustReason.MASS_ONLY)
+          .about("recipe", Place.row(row.row()))
+          .with("ingredient", ingredient.name());
     }
-    return new Part(ingredient, mass.getAsDouble(), strength, sugars);
-  }
-
-  private static OptionalDouble number(
-      Object[] row, int column, double from, double to, String what) {
-    if (column >= row.length || row[column] == null) {
-      return OptionalDouble.empty();
-    }
-    if (!(row[column] instanceof Double value)) {
-      throw Refusal.wrongKind(what + " is the text \"" + row[column] + "\"; a number is due.");
-    }
-    if (!(value >= from && value <= to)) {
-      throw Refusal.outOfRange(
-          what
-              + " is "
-              + Numbers.text(value)
-              + "; it must be "
-              + Numbers.text(from)
-              + " to "
-              + Numbers.text(to)
-              + ".");
-    }
-    return OptionalDouble.of(value);
+    return new Part(ingredient, row.massKg(), row.strength(), row.sugars());
   }
 
   double sugarKg() {
     return parts.stream().mapToDouble(Part::sugarKg).sum();
   }
 
-  Liquid liquid() {
+  Juice liquid() {
     double liquidKg = parts.stream().mapToDouble(Part::liquidKg).sum();
     double solidsKg = parts.stream().mapToDouble(p -> p.liquidKg() * p.brix() / 100).sum();
     if (liquidKg == 0) {
-      throw Refusal.inconsistent("recipe holds nothing: every mass is 0.");
+      throw new Refusal(MustReason.EVERY_MASS_0);
     }
     if (solidsKg > liquidKg * Sucrose.massFractionFromGravity(Honey.THICKEST_MUST)) {
-      throw Refusal.inconsistent(
-          "recipe is "
-              + Numbers.text(100 * solidsKg / liquidKg, 3)
-              + " % solids, above the SG of "
-              + Honey.THICKEST_MUST
-              + " up to which a mixture is a must. Is the water missing?");
+      throw new Refusal(MustReason.TOO_THICK)
+          .with("solids", 100 * solidsKg / liquidKg, Quantity.PERCENT, 3)
+          .with("thickest", Honey.THICKEST_MUST, Quantity.SPECIFIC_GRAVITY);
     }
-    return new Liquid(liquidKg, solidsKg);
+    return new Juice(liquidKg, solidsKg);
   }
 }

@@ -1,15 +1,16 @@
 package meadcell.panel;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Tasting panels: tests, ranks, scores. */
-@Family(name = "PANEL", about = "Tasting panels: tests, ranks, scores.")
+@Family(name = "PANEL", about = "Tasting panels: tests, ranks, scores.", says = PanelReason.class)
 public final class Panel {
   private static final String SIX_TASTERS =
       "Six tasters see little: a triangle test of six needs five right, and notices a difference"
@@ -30,8 +31,6 @@ public final class Panel {
       "Σ C(n,i) pⁱ (1−p)ⁿ⁻ⁱ for i from correct to n tasters, p = ";
 
   private static final String LEAST = "Smallest k with P(X ≥ k) ≤ alpha, X binomial with p = ";
-
-  private static final String RANKS = "A row for each taster, a column for each mead";
 
   private static final String RANK_NOTE =
       "Each row holds 1 to the number of meads; ties share the mean of their places, as RANK.AVG"
@@ -60,6 +59,36 @@ public final class Panel {
     }
   }
 
+  @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Answers {}
+
+  @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Correct {}
+
+  @Arg(
+      name = "alpha",
+      help = "Risk of seeing a difference that is not there",
+      is = Quantity.PROBABILITY,
+      from = 0.0001,
+      to = 0.5,
+      byDefault = 0.05)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Alpha {}
+
+  @Arg(name = "sides", help = "1 or 2", is = Quantity.COUNT, from = 1, to = 2, byDefault = 1)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Sides {}
+
+  @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Test {}
+
+  @Arg(name = "ranks", help = "A row for each taster, a column for each mead", from = 1, to = 12)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Ranks {}
+
   private Panel() {}
 
   /** Triangle test. */
@@ -70,11 +99,7 @@ public final class Panel {
       source = TRIANGLE_SOURCE,
       example = "PANEL.TRIANGLE(24;13)",
       note = SIX_TASTERS)
-  public static double triangle(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
-          double correct) {
+  public static double triangle(@Answers int tasters, @Correct int correct) {
     return probability(tasters, correct, Protocol.TRIANGLE);
   }
 
@@ -86,17 +111,7 @@ public final class Panel {
       source = TRIANGLE_SOURCE,
       example = "PANEL.TRIANGLENEEDED(24)",
       note = SIX_TASTERS)
-  public static double triangleNeeded(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(
-              name = "alpha",
-              help = "Risk of seeing a difference that is not there",
-              is = Quantity.PROBABILITY,
-              from = 0.0001,
-              to = 0.5,
-              byDefault = "0.05")
-          double alpha) {
+  public static int triangleNeeded(@Answers int tasters, @Alpha double alpha) {
     return needed(tasters, alpha, alpha, Protocol.TRIANGLE);
   }
 
@@ -108,11 +123,7 @@ public final class Panel {
       source = DUO_TRIO_SOURCE,
       example = "PANEL.DUOTRIO(30;20)",
       note = "Easier to taste than a triangle, and sees less with the same panel.\n" + SIX_TASTERS)
-  public static double duotrio(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
-          double correct) {
+  public static double duotrio(@Answers int tasters, @Correct int correct) {
     return probability(tasters, correct, Protocol.DUO_TRIO);
   }
 
@@ -124,17 +135,7 @@ public final class Panel {
       source = DUO_TRIO_SOURCE,
       example = "PANEL.DUOTRIONEEDED(30)",
       note = SIX_TASTERS)
-  public static double duotrioNeeded(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(
-              name = "alpha",
-              help = "Risk of seeing a difference that is not there",
-              is = Quantity.PROBABILITY,
-              from = 0.0001,
-              to = 0.5,
-              byDefault = "0.05")
-          double alpha) {
+  public static int duotrioNeeded(@Answers int tasters, @Alpha double alpha) {
     return needed(tasters, alpha, alpha, Protocol.DUO_TRIO);
   }
 
@@ -152,17 +153,16 @@ public final class Panel {
               + " Two sides: either may win (which do you like).\n"
               + SIX_TASTERS)
   public static double paired(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
+      @Answers int tasters,
       @Arg(
               name = "correct",
               help = "Answers for the one mead",
               is = Quantity.COUNT,
               from = 0,
               to = 1000)
-          double correct,
-      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
-    double majority = isTwoSided(sides) ? Math.max(correct, tasters - correct) : correct;
+          int correct,
+      @Sides int sides) {
+    int majority = sides == 2 ? Math.max(correct, tasters - correct) : correct;
     return Math.min(1, sides * probability(tasters, majority, Protocol.PAIRED));
   }
 
@@ -174,19 +174,8 @@ public final class Panel {
       source = PAIRED_SOURCE,
       example = "PANEL.PAIREDNEEDED(20;0.05;2)",
       note = SIX_TASTERS)
-  public static double pairedNeeded(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(
-              name = "alpha",
-              help = "Risk of seeing a difference that is not there",
-              is = Quantity.PROBABILITY,
-              from = 0.0001,
-              to = 0.5,
-              byDefault = "0.05")
-          double alpha,
-      @Arg(name = "sides", help = "1 or 2", from = 1, to = 2, byDefault = "1") double sides) {
-    double tail = isTwoSided(sides) ? alpha / 2 : alpha;
+  public static int pairedNeeded(@Answers int tasters, @Alpha double alpha, @Sides int sides) {
+    double tail = sides == 2 ? alpha / 2 : alpha;
     return needed(tasters, alpha, tail, Protocol.PAIRED);
   }
 
@@ -204,17 +193,15 @@ public final class Panel {
               + " not shown, not unlike. One answer from each taster.\n"
               + SIX_TASTERS)
   public static boolean similar(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
-      @Arg(name = "correct", help = "Right answers", is = Quantity.COUNT, from = 0, to = 1000)
-          double correct,
+      @Answers int tasters,
+      @Correct int correct,
       @Arg(
               name = "share",
               help = "Share of people who may notice",
               is = Quantity.PERCENT,
               from = 1,
               to = 99,
-              byDefault = "30")
+              byDefault = 30)
           double sharePercent,
       @Arg(
               name = "beta",
@@ -222,11 +209,10 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double beta) {
-    int n = tasters(tasters);
     double chance = Protocol.TRIANGLE.model.shareRight(sharePercent / 100);
-    return RightAnswers.atMost(correct(correct, n), n, chance) <= beta;
+    return RightAnswers.atMost(possible(correct, tasters), tasters, chance) <= beta;
   }
 
   /** Power. */
@@ -240,8 +226,7 @@ public final class Panel {
       example = "PANEL.POWER(30;30)",
       note = SIX_TASTERS)
   public static double power(
-      @Arg(name = "tasters", help = "Answers given", is = Quantity.COUNT, from = 2, to = 1000)
-          double tasters,
+      @Answers int tasters,
       @Arg(
               name = "discriminators",
               help = "Share of people who truly notice",
@@ -249,22 +234,15 @@ public final class Panel {
               from = 1,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
-      @Arg(
-              name = "alpha",
-              help = "Risk of seeing a difference that is not there",
-              is = Quantity.PROBABILITY,
-              from = 0.0001,
-              to = 0.5,
-              byDefault = "0.05")
-          double alpha) {
-    return RightAnswers.power(tasters(tasters), discriminatorsPercent / 100, test.model, alpha);
+      @Test Protocol test,
+      @Alpha double alpha) {
+    return RightAnswers.power(tasters, discriminatorsPercent / 100, test.model, alpha);
   }
 
   /** Panels that notice with 80 and 90 %. */
   public record Tasters(
-      @Gives(value = "tasters for a chance of 80 %", is = Quantity.COUNT) double for80,
-      @Gives(value = "tasters for a chance of 90 %", is = Quantity.COUNT) double for90) {}
+      @Gives(value = "tasters for a chance of 80 %", is = Quantity.COUNT) int for80,
+      @Gives(value = "tasters for a chance of 90 %", is = Quantity.COUNT) int for90) {}
 
   /** Panel size. */
   @CellarFunction(
@@ -286,15 +264,8 @@ public final class Panel {
               from = 10,
               to = 100)
           double discriminatorsPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test,
-      @Arg(
-              name = "alpha",
-              help = "Risk of seeing a difference that is not there",
-              is = Quantity.PROBABILITY,
-              from = 0.0001,
-              to = 0.5,
-              byDefault = "0.05")
-          double alpha) {
+      @Test Protocol test,
+      @Alpha double alpha) {
     double noticing = discriminatorsPercent / 100;
     return new Tasters(
         RightAnswers.tasters(noticing, test.model, alpha, 0.8),
@@ -321,15 +292,12 @@ public final class Panel {
               from = 1,
               to = 99.9)
           double correctPercent,
-      @Arg(name = "test", help = "Kind of test", byDefault = "triangle") Protocol test) {
+      @Test Protocol test) {
     double share = correctPercent / 100;
     if (share < test.model.guess - 1e-12) {
-      throw Refusal.noSolution(
-          "correctPercent is "
-              + Numbers.text(correctPercent)
-              + " %, less than the "
-              + Numbers.text(100 * test.model.guess)
-              + " % that guessing gives: there is no d′.");
+      throw new Refusal(PanelReason.BELOW_GUESSING)
+          .with("correct", correctPercent, Quantity.PERCENT)
+          .with("guess", 100 * test.model.guess, Quantity.PERCENT);
     }
     return test.model.distance(share);
   }
@@ -345,8 +313,7 @@ public final class Panel {
       source = FRIEDMAN_SOURCE,
       example = "PANEL.RANKTEST({1,2,3,4;2,1,4,3;1,3,2,4;1,2,4,3})",
       note = RANK_NOTE)
-  public static double rankTest(
-      @Arg(name = "ranks", help = RANKS, from = 1, to = 12) double[][] ranks) {
+  public static double rankTest(@Ranks double[][] ranks) {
     return Ranking.of(ranks).probability();
   }
 
@@ -359,8 +326,7 @@ public final class Panel {
       note =
           "Only when PANEL.RANKTEST is significant, and for pairs chosen before tasting. "
               + RANK_NOTE)
-  public static double rankDifference(
-      @Arg(name = "ranks", help = RANKS, from = 1, to = 12) double[][] ranks) {
+  public static double rankDifference(@Ranks double[][] ranks) {
     return Ranking.of(ranks).leastDifference();
   }
 
@@ -371,8 +337,7 @@ public final class Panel {
       source = "Kendall and Babington Smith 1939 (from memory: the reference). " + FRIEDMAN_SOURCE,
       example = "PANEL.AGREEMENT({1,2,3,4;2,1,4,3;1,3,2,4;1,2,4,3})",
       note = RANK_NOTE)
-  public static double agreement(
-      @Arg(name = "ranks", help = RANKS, from = 1, to = 12) double[][] ranks) {
+  public static double agreement(@Ranks double[][] ranks) {
     return Ranking.of(ranks).agreement();
   }
 
@@ -415,7 +380,7 @@ public final class Panel {
           "Places are counted without blank cells, from 1. At least three scores.\n"
               + "An outlier is a question, not an error: ask the taster before leaving a score out."
               + " If all other scores are the same, any odd one is an outlier.")
-  public static double outlier(
+  public static int outlier(
       @Arg(
               name = "scores",
               help = "Scores of one mead",
@@ -429,7 +394,7 @@ public final class Panel {
               is = Quantity.PROBABILITY,
               from = 0.0001,
               to = 0.5,
-              byDefault = "0.05")
+              byDefault = 0.05)
           double alpha) {
     return Scores.outlier(scores, alpha);
   }
@@ -474,53 +439,31 @@ public final class Panel {
               is = Quantity.COUNT,
               from = 0,
               to = 10_000,
-              byDefault = "0")
-          double last) {
-    return Scores.trend(days, scores, whole("last", last));
+              byDefault = 0)
+          int last) {
+    return Scores.trend(days, scores, last);
   }
 
-  private static double probability(double tasters, double correct, Protocol test) {
-    int n = tasters(tasters);
-    return RightAnswers.atLeast(correct(correct, n), n, test.model.guess);
+  private static double probability(int tasters, int correct, Protocol test) {
+    return RightAnswers.atLeast(possible(correct, tasters), tasters, test.model.guess);
   }
 
-  private static double needed(double tasters, double alpha, double tail, Protocol test) {
-    int n = tasters(tasters);
-    int least = RightAnswers.least(n, test.model.guess, tail);
-    if (least > n) {
-      throw Refusal.noSolution(
-          "Even "
-              + n
-              + " right answers of "
-              + n
-              + " tasters do not reach alpha = "
-              + Numbers.text(alpha)
-              + ": ask more tasters.");
+  private static int needed(int tasters, double alpha, double tail, Protocol test) {
+    int least = RightAnswers.least(tasters, test.model.guess, tail);
+    if (least > tasters) {
+      throw new Refusal(PanelReason.TOO_FEW_TASTERS)
+          .with("tasters", tasters)
+          .with("alpha", alpha, Quantity.NUMBER);
     }
     return least;
   }
 
-  private static boolean isTwoSided(double sides) {
-    return whole("sides", sides) == 2;
-  }
-
-  private static int tasters(double tasters) {
-    return whole("tasters", tasters);
-  }
-
-  private static int correct(double correct, int tasters) {
+  private static int possible(int correct, int tasters) {
     if (correct > tasters) {
-      throw Refusal.inconsistent(
-          "correct is " + Numbers.text(correct) + ", more than the " + tasters + " tasters.");
+      throw new Refusal(PanelReason.MORE_RIGHT_THAN_TASTERS)
+          .with("correct", correct)
+          .with("tasters", tasters);
     }
-    return whole("correct", correct);
-  }
-
-  private static int whole(String name, double value) {
-    if (value != Math.rint(value)) {
-      throw Refusal.outOfRange(
-          name + " is " + Numbers.text(value) + "; it must be a whole number.");
-    }
-    return (int) value;
+    return correct;
   }
 }

@@ -2,6 +2,7 @@ package meadcell.panel;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -28,14 +29,15 @@ final class RankSums {
   private static final int REMEMBERED = 32;
 
   private static final Map<List<List<Integer>>, RankSums> CACHE =
-      new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
-        private static final long serialVersionUID = 1;
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(REMEMBERED, 0.75f, true) {
+            private static final long serialVersionUID = 1;
 
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<List<List<Integer>>, RankSums> eldest) {
-          return size() > REMEMBERED;
-        }
-      };
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<List<List<Integer>>, RankSums> eldest) {
+              return size() > REMEMBERED;
+            }
+          });
 
   /** Rows with most different ranks first: ties make many sets of sums, late they do it once. */
   private static final Comparator<List<Integer>> TIES_LAST =
@@ -60,9 +62,12 @@ final class RankSums {
             .map(row -> Arrays.stream(row).sorted().boxed().toList())
             .sorted(TIES_LAST)
             .toList();
-    synchronized (CACHE) {
-      return CACHE.computeIfAbsent(rows, RankSums::count);
+    RankSums known = CACHE.get(rows);
+    if (known == null) {
+      known = count(rows); // outside of any lock: it may take long
+      CACHE.put(rows, known);
     }
+    return known;
   }
 
   double atLeast(double[] sums) {

@@ -1,6 +1,7 @@
 package meadcell.panel;
 
 import java.util.Arrays;
+import meadcell.catalogue.Place;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.special.Gamma;
 
@@ -27,12 +28,9 @@ final class Ranking {
   static Ranking of(double[][] ranks) {
     int meads = ranks[0].length;
     if (ranks.length < 2 || meads < 3) {
-      throw Refusal.inconsistent(
-          "ranks has "
-              + ranks.length
-              + " tasters (rows) and "
-              + meads
-              + " meads (columns); it must have at least 2 and 3. For two meads use PANEL.PAIRED.");
+      throw new Refusal(PanelReason.TOO_FEW_RANKS)
+          .with("tasters", ranks.length)
+          .with("meads", meads);
     }
     double[] sums = new double[meads];
     int[][] doubled = new int[ranks.length][meads];
@@ -46,7 +44,7 @@ final class Ranking {
       }
     }
     if (ties == ranks.length * (Math.pow(meads, 3) - meads)) {
-      throw Refusal.inconsistent("ranks tell nothing: every taster ranked all meads the same.");
+      throw new Refusal(PanelReason.ALL_RANKED_ALIKE);
     }
     return new Ranking(meads, doubled, sums, ties);
   }
@@ -63,14 +61,9 @@ final class Ranking {
       }
     }
     if (row.length != meads || row[at] != below + (equal + 1) / 2.0) {
-      throw Refusal.inconsistent(
-          "ranks in row "
-              + (rowIndex + 1)
-              + " do not order "
-              + meads
-              + " meads: each needs 1 to "
-              + meads
-              + ", ties the mean of the places they share (RANK.AVG gives it).");
+      throw new Refusal(PanelReason.NOT_AN_ORDER)
+          .about("ranks", Place.row(rowIndex + 1))
+          .with("meads", meads);
     }
     return equal;
   }

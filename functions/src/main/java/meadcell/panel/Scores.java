@@ -66,7 +66,7 @@ final class Scores {
       line.addData(days[byDay[i]], scores[byDay[i]]);
     }
     if (line.getXSumSquares() == 0) {
-      throw Refusal.inconsistent("days are all the same: one day shows no trend.");
+      throw new Refusal(PanelReason.ONE_DAY);
     }
     double slope = line.getSlope() * DAYS_PER_MONTH;
     double t = student(used - 2).inverseCumulativeProbability(0.975);
@@ -76,8 +76,10 @@ final class Scores {
 
   private static void atLeast(String what, int given, int least) {
     if (given < least) {
-      throw Refusal.inconsistent(
-          what + ": only " + given + " tasted; at least " + least + " are needed.");
+      throw new Refusal(PanelReason.TOO_FEW_SCORES)
+          .about(what)
+          .with("given", given)
+          .with("least", least);
     }
   }
 

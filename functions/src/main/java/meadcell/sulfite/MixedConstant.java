@@ -1,6 +1,7 @@
 package meadcell.sulfite;
 
-import meadcell.catalogue.Numbers;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 
 /**
@@ -26,11 +27,19 @@ final class MixedConstant {
 
   static double at(double abv, double temperatureC) {
     if (abv > MOST_ABV) {
-      throw Refusal.outOfRange(
-          "abv is " + Numbers.text(abv) + " % vol; the OIV table ends at 15 % vol.");
+      throw new Refusal(SulfiteReason.OUTSIDE_OIV_TABLE)
+          .about("abv")
+          .with("value", abv, Quantity.PERCENT_VOL)
+          .with("range", Range.between(0, MOST_ABV), Quantity.PERCENT_VOL);
     }
     if (temperatureC < LEAST_TEMPERATURE_C || temperatureC > MOST_TEMPERATURE_C) {
-      throw Refusal.outOfRange("temperature is outside the OIV table, 20 to 40 °C (68 to 104 °F).");
+      throw new Refusal(SulfiteReason.OUTSIDE_OIV_TABLE)
+          .about("temperature")
+          .with("value", temperatureC, Quantity.TEMPERATURE)
+          .with(
+              "range",
+              Range.between(LEAST_TEMPERATURE_C, MOST_TEMPERATURE_C),
+              Quantity.TEMPERATURE);
     }
     double row = abv / STEP;
     double column = (temperatureC - LEAST_TEMPERATURE_C) / STEP;

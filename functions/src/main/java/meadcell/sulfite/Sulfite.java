@@ -1,16 +1,16 @@
 package meadcell.sulfite;
 
-import java.util.Locale;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Sulfur dioxide and sorbate. */
-@Family(name = "SULFITE", about = "Sulfur dioxide and sorbate.")
+@Family(name = "SULFITE", about = "Sulfur dioxide and sorbate.", says = SulfiteReason.class)
 public final class Sulfite {
   /** Sorbic acid in potassium sorbate: 112.128 of 150.218 g/mol (standard atomic weights). */
   private static final double SORBIC_ACID = 112.128 / 150.218;
@@ -35,6 +35,51 @@ public final class Sulfite {
           + " is limited, from memory: USA 350 mg/L (27 CFR 4.22, 24.246), EU mead 200 mg/L"
           + " (Regulation 1333/2008 Annex II, 14.2.5); check the current law. Salt and solution give"
           + " off SO₂ gas, more so with acid: air the room, keep your face away.";
+
+  @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Ph {}
+
+  @Arg(name = "method", help = "Dissociation constant", byDefaultWord = "pk181")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface DissociationConstant {}
+
+  @Arg(name = "abv", help = "Alcohol, for method oiv", is = Quantity.PERCENT_VOL, from = 0, to = 25)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Abv {}
+
+  @Arg(
+      name = "temperature",
+      help = "Temperature of the mead, for method oiv",
+      is = Quantity.TEMPERATURE,
+      from = -5,
+      to = 45,
+      zeroIsBlank = true)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Temperature {}
+
+  @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Volume {}
+
+  @Arg(
+      name = "rise",
+      help = "Rise of free SO₂ wanted",
+      is = Quantity.MILLIGRAM_PER_LITRE,
+      above = 0,
+      to = 350)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Rise {}
+
+  @Arg(
+      name = "bound",
+      help = "Share of the SO₂ added that soon binds",
+      is = Quantity.PERCENT,
+      from = 0,
+      to = 90,
+      byDefault = 0)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Bound {}
 
   private Sulfite() {}
 
@@ -71,23 +116,10 @@ public final class Sulfite {
   public static double molecular(
       @Arg(name = "free", help = "Free SO₂", is = Quantity.MILLIGRAM_PER_LITRE, from = 0, to = 1000)
           double free,
-      @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
-      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
-      @Arg(
-              name = "abv",
-              help = "Alcohol, for method oiv",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 25)
-          OptionalDouble abv,
-      @Arg(
-              name = "temperature",
-              help = "Temperature of the mead, for method oiv",
-              is = Quantity.TEMPERATURE,
-              from = -5,
-              to = 45,
-              zeroIsBlank = true)
-          OptionalDouble temperatureC) {
+      @Ph double ph,
+      @DissociationConstant Method method,
+      @Abv OptionalDouble abv,
+      @Temperature OptionalDouble temperatureC) {
     return free / freePerMolecular(ph, method, abv, temperatureC);
   }
 
@@ -108,23 +140,10 @@ public final class Sulfite {
               above = 0,
               to = 5)
           double molecular,
-      @Arg(name = "ph", help = "pH of the mead", is = Quantity.PH, from = 2.5, to = 5) double ph,
-      @Arg(name = "method", help = "Dissociation constant", byDefault = "pk181") Method method,
-      @Arg(
-              name = "abv",
-              help = "Alcohol, for method oiv",
-              is = Quantity.PERCENT_VOL,
-              from = 0,
-              to = 25)
-          OptionalDouble abv,
-      @Arg(
-              name = "temperature",
-              help = "Temperature of the mead, for method oiv",
-              is = Quantity.TEMPERATURE,
-              from = -5,
-              to = 45,
-              zeroIsBlank = true)
-          OptionalDouble temperatureC) {
+      @Ph double ph,
+      @DissociationConstant Method method,
+      @Abv OptionalDouble abv,
+      @Temperature OptionalDouble temperatureC) {
     return molecular * freePerMolecular(ph, method, abv, temperatureC);
   }
 
@@ -143,7 +162,7 @@ public final class Sulfite {
   }
 
   private static Refusal missing(String argument) {
-    return Refusal.inconsistent(argument + " is missing; the method oiv needs it.");
+    return new Refusal(SulfiteReason.NEEDED_BY_OIV).about(argument);
   }
 
   /** Salt for a rise of free SO₂. */
@@ -160,31 +179,17 @@ public final class Sulfite {
               + " free SO₂ again after a few days.",
       caution = SO2_CAUTION)
   public static double dose(
-      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
-      @Arg(
-              name = "rise",
-              help = "Rise of free SO₂ wanted",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 350)
-          double rise,
+      @Volume double volumeL,
+      @Rise double rise,
       @Arg(
               name = "so2Percent",
               help = "SO₂ in the salt; sodium metabisulfite 67.4",
               is = Quantity.PERCENT,
               from = 20,
               to = 100,
-              byDefault = "" + POTASSIUM_METABISULFITE)
+              byDefault = POTASSIUM_METABISULFITE)
           double so2Percent,
-      @Arg(
-              name = "bound",
-              help = "Share of the SO₂ added that soon binds",
-              is = Quantity.PERCENT,
-              from = 0,
-              to = 90,
-              byDefault = "0")
-          double boundPercent) {
+      @Bound double boundPercent) {
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
 
@@ -201,30 +206,16 @@ public final class Sulfite {
       note = "Solution loses SO₂: keep it closed and cool, make it afresh.",
       caution = SO2_CAUTION)
   public static double solution(
-      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
-      @Arg(
-              name = "rise",
-              help = "Rise of free SO₂ wanted",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 350)
-          double rise,
+      @Volume double volumeL,
+      @Rise double rise,
       @Arg(
               name = "strength",
               help = "Salt in 100 mL of solution, g",
               from = 1,
               to = 30,
-              byDefault = "10")
+              byDefault = 10)
           double strength,
-      @Arg(
-              name = "bound",
-              help = "Share of the SO₂ added that soon binds",
-              is = Quantity.PERCENT,
-              from = 0,
-              to = 90,
-              byDefault = "0")
-          double boundPercent) {
+      @Bound double boundPercent) {
     return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
   }
 
@@ -277,8 +268,7 @@ public final class Sulfite {
           "Stabilised is not sterile: sweet mead in closed bottles can still ferment and burst them."
               + " Check the current law on additions and their declaration.")
   public static double sorbate(
-      @Arg(name = "volume", help = "Mead to treat", is = Quantity.VOLUME, above = 0, to = 1e6)
-          double volumeL,
+      @Volume double volumeL,
       @Arg(
               name = "sorbicAcid",
               help = "Sorbic acid wanted",
@@ -286,18 +276,13 @@ public final class Sulfite {
               above = 0,
               to = 1000)
           double sorbicAcid,
-      @Arg(name = "rule", help = "Whose law", byDefault = "usa") Rule rule) {
+      @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
     if (sorbicAcid > rule.mostSorbicAcid) {
-      throw Refusal.outOfRange(
-          "sorbicAcid is "
-              + Numbers.text(sorbicAcid)
-              + " mg/L; the rule "
-              + rule.name().toLowerCase(Locale.ROOT)
-              + " allows at most "
-              + Numbers.text(rule.mostSorbicAcid)
-              + " ("
-              + rule.law
-              + ").");
+      throw new Refusal(SulfiteReason.ABOVE_LAW)
+          .with("sorbicAcid", sorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
+          .with("rule", rule)
+          .with("most", rule.mostSorbicAcid, Quantity.MILLIGRAM_PER_LITRE)
+          .with("law", rule.law);
     }
     return volumeL * sorbicAcid / 1000 / SORBIC_ACID;
   }

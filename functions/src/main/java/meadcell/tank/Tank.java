@@ -3,12 +3,11 @@ package meadcell.tank;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
-import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /** Contents of upright tanks. */
-@Family(name = "TANK", about = "Contents of upright tanks.")
+@Family(name = "TANK", about = "Contents of upright tanks.", says = TankReason.class)
 public final class Tank {
   private Tank() {}
 
@@ -52,10 +51,9 @@ public final class Tank {
               to = 4000)
           double dipCm) {
     if (dipCm > coneCm + heightCm) {
-      throw Refusal.inconsistent(
-          "dip is "
-              + Numbers.text(dipCm / (coneCm + heightCm))
-              + " times the height of tank and cone together; it must not be more than they are.");
+      throw new Refusal(TankReason.DIP_ABOVE_TOP)
+          .with("dip", dipCm, Quantity.LENGTH)
+          .with("top", coneCm + heightCm, Quantity.LENGTH);
     }
     double circle = Math.PI / 4 * diameterCm * diameterCm;
     double inCone = Math.min(dipCm, coneCm);

@@ -13,11 +13,12 @@ class AirTest {
   void warmerLiquidAndThinnerAirHoldLess(
       @ForAll @DoubleRange(min = 0, max = 39) double temperatureC,
       @ForAll @DoubleRange(min = 60, max = 109) double pressureKPa) {
-    double held = Barrel.saturation(temperatureC, pressureKPa);
-    assertTrue(held > Barrel.saturation(temperatureC + 1, pressureKPa));
-    assertTrue(held < Barrel.saturation(temperatureC, pressureKPa + 1));
+    double held = AirContact.saturation(temperatureC, pressureKPa);
+    assertTrue(held > AirContact.saturation(temperatureC + 1, pressureKPa));
+    assertTrue(held < AirContact.saturation(temperatureC, pressureKPa + 1));
     assertTrue(
-        Barrel.headspaceOxygen(1, temperatureC) > Barrel.headspaceOxygen(1, temperatureC + 1));
+        AirContact.headspaceOxygen(1, temperatureC)
+            > AirContact.headspaceOxygen(1, temperatureC + 1));
   }
 
   @Property
@@ -26,8 +27,8 @@ class AirTest {
       @ForAll @DoubleRange(min = 0.1, max = 10) double oxygen) {
     double halving = headspaceL * Math.log(2);
     assertEquals(
-        Barrel.purge(headspaceL, oxygen),
-        Barrel.purge(headspaceL, 2 * oxygen) + halving,
+        AirContact.purge(headspaceL, oxygen),
+        AirContact.purge(headspaceL, 2 * oxygen) + halving,
         1e-9 * headspaceL);
   }
 
@@ -35,6 +36,7 @@ class AirTest {
   void oxygenAddsUpOverTime(
       @ForAll @DoubleRange(min = 1, max = 400) double days,
       @ForAll @DoubleRange(min = 1, max = 40) double rate) {
-    assertEquals(Barrel.oxygen(days + 365.25, rate), Barrel.oxygen(days, rate) + rate, 1e-9 * rate);
+    assertEquals(
+        AirContact.oxygen(days + 365.25, rate), AirContact.oxygen(days, rate) + rate, 1e-9 * rate);
   }
 }

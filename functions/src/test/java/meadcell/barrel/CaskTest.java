@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import meadcell.barrel.Barrel.Shape;
+import meadcell.barrel.Cask.Shape;
 import meadcell.catalogue.Refusal;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -64,40 +64,47 @@ class CaskTest {
   @Property(tries = 10_000)
   void contentsIsTheIntegralOfTheSegments(@ForAll("lying") Lying c) {
     double small = integral(c);
-    assertEquals(small, c.cask().below(c.depth(), "dip"), 1e-9 * small);
+    assertEquals(small, c.cask().below(c.depth(), BarrelReason.DIP_ABOVE_BILGE), 1e-9 * small);
     double large = c.cask().volume() - small;
-    assertEquals(large, c.cask().below(c.bilge - c.depth(), "dip"), 1e-9 * large);
+    assertEquals(
+        large, c.cask().below(c.bilge - c.depth(), BarrelReason.DIP_ABOVE_BILGE), 1e-9 * large);
   }
 
   @Property
   void depthInvertsContents(@ForAll("lying") Lying c) {
     Cask cask = c.cask();
-    assertEquals(c.depth(), cask.depth(cask.below(c.depth(), "dip")), 1e-11 * c.depth());
+    assertEquals(
+        c.depth(),
+        cask.depth(cask.below(c.depth(), BarrelReason.DIP_ABOVE_BILGE)),
+        1e-11 * c.depth());
     double deep = c.bilge - c.depth();
-    assertEquals(deep, cask.depth(cask.below(deep, "dip")), 1e-11 * deep);
+    assertEquals(deep, cask.depth(cask.below(deep, BarrelReason.DIP_ABOVE_BILGE)), 1e-11 * deep);
   }
 
   @Property
   void contentsAndHeadspaceFillTheBarrel(@ForAll("lying") Lying c) {
-    double full = Barrel.volume(c.head, c.bilge, c.length, c.shape);
-    double contents = Barrel.contents(c.head, c.bilge, c.length, c.depth(), c.shape);
-    double missing =
-        Barrel.headspace(c.head, c.bilge, c.length, c.bilge - c.depth() + 2.5, 2.5, c.shape);
+    double full = Gauging.volume(c.cask());
+    double contents = Gauging.contents(c.cask(), c.depth());
+    double missing = Gauging.headspace(c.cask(), c.bilge - c.depth() + 2.5, 2.5);
     assertEquals(full, contents + missing, 1e-9 * full);
   }
 
   @Property
   void contentsRisesWithTheDip(@ForAll("lying") Lying c) {
     Cask cask = c.cask();
-    assertTrue(cask.below(c.depth(), "dip") < cask.below(1.0001 * c.depth(), "dip"));
-    assertTrue(cask.below(c.depth(), "dip") < cask.below(c.bilge - c.depth() / 1.0001, "dip"));
+    assertTrue(
+        cask.below(c.depth(), BarrelReason.DIP_ABOVE_BILGE)
+            < cask.below(1.0001 * c.depth(), BarrelReason.DIP_ABOVE_BILGE));
+    assertTrue(
+        cask.below(c.depth(), BarrelReason.DIP_ABOVE_BILGE)
+            < cask.below(c.bilge - c.depth() / 1.0001, BarrelReason.DIP_ABOVE_BILGE));
   }
 
   @Property
   void halfIsHalf(@ForAll("lying") Lying c) {
     double full = c.cask().volume();
-    assertEquals(full / 2, c.cask().below(c.bilge / 2, "dip"), 1e-12 * full);
-    assertEquals(full, c.cask().below(c.bilge, "dip"), 0);
+    assertEquals(full / 2, c.cask().below(c.bilge / 2, BarrelReason.DIP_ABOVE_BILGE), 1e-12 * full);
+    assertEquals(full, c.cask().below(c.bilge, BarrelReason.DIP_ABOVE_BILGE), 0);
     assertEquals(c.bilge, c.cask().depth(full), 0);
   }
 
@@ -108,7 +115,7 @@ class CaskTest {
     double expected = c.length * segment(r, r - h);
     for (Shape shape : Shape.values()) {
       Cask straight = new Cask(c.bilge, c.bilge, c.length, shape);
-      assertEquals(expected, straight.below(h, "dip"), 1e-10 * expected);
+      assertEquals(expected, straight.below(h, BarrelReason.DIP_ABOVE_BILGE), 1e-10 * expected);
       assertEquals(Math.PI * r * r * c.length, straight.volume(), 1e-12 * straight.volume());
     }
   }
@@ -118,7 +125,9 @@ class CaskTest {
     Cask cask = c.cask();
     double depth = c.depth();
     double step = 1e-4 * depth;
-    double gain = cask.below(depth + step, "dip") - cask.below(depth - step, "dip");
+    double gain =
+        cask.below(depth + step, BarrelReason.DIP_ABOVE_BILGE)
+            - cask.below(depth - step, BarrelReason.DIP_ABOVE_BILGE);
     assertEquals(gain / (2 * step), cask.surface(depth), 1e-6 * cask.surface(depth));
     assertEquals(cask.surface(depth), cask.surface(c.bilge - depth), 1e-9 * cask.surface(depth));
     assertEquals(0, cask.surface(c.bilge), 0);
@@ -161,7 +170,7 @@ class CaskTest {
     double before = Double.POSITIVE_INFINITY;
     for (Shape shape :
         new Shape[] {Shape.ELLIPSE, Shape.PARABOLA, Shape.TWO_PARABOLOIDS, Shape.CONE}) {
-      double now = Barrel.volume(50, 64, 81, shape);
+      double now = Gauging.volume(new Cask(50, 64, 81, shape));
       assertTrue(now < before);
       before = now;
     }
@@ -180,12 +189,14 @@ class CaskTest {
     Cask cask = new Cask(50, 64, 80, Shape.ELLIPSE);
     assertEquals("depth is 81 cm, more than length, 80 cm.", refusal(() -> cask.standing(81)));
     assertTrue(
-        refusal(() -> Barrel.fromOutside(50, 64, 15, 2.7, 4, Shape.ELLIPSE))
+        refusal(() -> new OutsideCask(50, 64, 15, 2.7, 4, Shape.ELLIPSE).inside())
             .startsWith("stave and croze leave"));
-    assertEquals("dip is 65 cm, more than bilge, 64 cm.", refusal(() -> cask.below(65, "dip")));
+    assertEquals(
+        "dip is 65 cm, more than bilge, 64 cm.",
+        refusal(() -> cask.below(65, BarrelReason.DIP_ABOVE_BILGE)));
     assertTrue(refusal(() -> cask.depth(230_000)).startsWith("contents is 230 L; this barrel"));
     assertTrue(
-        refusal(() -> Barrel.headspace(50, 64, 80, 2.5, 2.7, Shape.ELLIPSE))
+        refusal(() -> Gauging.headspace(new Cask(50, 64, 80, Shape.ELLIPSE), 2.5, 2.7))
             .startsWith("drop is not more than stave"));
   }
 

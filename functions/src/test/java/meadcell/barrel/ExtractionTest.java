@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.Random;
 import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -23,9 +24,9 @@ class ExtractionTest {
       @ForAll @DoubleRange(min = 5, max = 600) double halfTime) {
     double[] notes =
         Arrays.stream(DAYS)
-            .map(day -> limit / 100 * Barrel.extraction(day, halfTime, 1, 50))
+            .map(day -> limit / 100 * WoodContact.extraction(day, halfTime, 1, 50))
             .toArray();
-    Barrel.ExtractionFit fit = Barrel.extractionFit(DAYS, notes);
+    WoodContact.ExtractionFit fit = WoodContact.extractionFit(DAYS, notes);
     assertEquals(limit, fit.limit(), 1e-6 * limit);
     assertEquals(halfTime, fit.halfTime(), 1e-6 * halfTime);
     assertEquals(0, fit.limitError(), 1e-6 * limit);
@@ -44,7 +45,7 @@ class ExtractionTest {
           Arrays.stream(DAYS)
               .map(day -> 8 * Extraction.share(day, 70) + 0.25 * noise.nextGaussian())
               .toArray();
-      Barrel.ExtractionFit fit = Barrel.extractionFit(DAYS, notes);
+      WoodContact.ExtractionFit fit = WoodContact.extractionFit(DAYS, notes);
       limitHits += Math.abs(fit.limit() - 8) < 2.306 * fit.limitError() ? 1 : 0;
       halfTimeHits += Math.abs(fit.halfTime() - 70) < 2.306 * fit.halfTimeError() ? 1 : 0;
     }
@@ -59,12 +60,12 @@ class ExtractionTest {
       @ForAll @DoubleRange(min = 5, max = 300) double halfTime,
       @ForAll @IntRange(min = 1, max = 8) int fill,
       @ForAll @DoubleRange(min = 5, max = 95) double depletion) {
-    double now = Barrel.extraction(days, halfTime, fill, depletion);
+    double now = WoodContact.extraction(days, halfTime, fill, depletion);
     assertTrue(now > 0 && now <= 100);
-    assertTrue(now <= Barrel.extraction(days * 1.1, halfTime, fill, depletion));
+    assertTrue(now <= WoodContact.extraction(days * 1.1, halfTime, fill, depletion));
     assertEquals(
         now * (1 - depletion / 100),
-        Barrel.extraction(days, halfTime, fill + 1, depletion),
+        WoodContact.extraction(days, halfTime, fill + 1, depletion),
         1e-9 * now);
   }
 
@@ -82,7 +83,10 @@ class ExtractionTest {
             .startsWith("days has 4 notes"));
     assertEquals(
         "fill is 1.5; it must be a whole number.",
-        assertThrows(Refusal.class, () -> Barrel.extraction(10, 50, 1.5, 50)).getMessage());
+        assertThrows(
+                Refusal.class,
+                () -> Cellar.catalogue().get("BARREL.EXTRACTION").call(10.0, 50.0, 1.5, 50.0))
+            .getMessage());
   }
 
   private static void assertRefused(
@@ -92,6 +96,7 @@ class ExtractionTest {
   }
 
   private static String message(double[] days, double[] intensities) {
-    return assertThrows(Refusal.class, () -> Barrel.extractionFit(days, intensities)).getMessage();
+    return assertThrows(Refusal.class, () -> WoodContact.extractionFit(days, intensities))
+        .getMessage();
   }
 }

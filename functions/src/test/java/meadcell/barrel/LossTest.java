@@ -22,10 +22,10 @@ class LossTest {
     double[] days = {100, 100 + first, 100 + first + second};
     double[] topups = {
       capacityL / 30,
-      Barrel.headspaceAfter(capacityL, rate, first, 0),
-      Barrel.headspaceAfter(capacityL, rate, second, 0)
+      Losses.headspaceAfter(capacityL, rate, first, 0),
+      Losses.headspaceAfter(capacityL, rate, second, 0)
     };
-    Barrel.LossRate found = Barrel.lossRate(days, topups, capacityL);
+    Losses.LossRate found = Losses.lossRate(days, topups, capacityL);
     assertEquals(rate, found.loss(), 1e-9 * rate);
     assertEquals(0, found.standardError(), 1e-6 * rate);
   }
@@ -43,10 +43,10 @@ class LossTest {
         int interval = 20 + noise.nextInt(30);
         days[i] = days[i - 1] + interval;
         topups[i] =
-            Barrel.headspaceAfter(225, 4, interval, 0)
+            Losses.headspaceAfter(225, 4, interval, 0)
                 + 0.02 * Math.sqrt(interval) * noise.nextGaussian();
       }
-      Barrel.LossRate found = Barrel.lossRate(days, topups, 225);
+      Losses.LossRate found = Losses.lossRate(days, topups, 225);
       double error = (found.loss() - 4) / found.standardError();
       squares += error * error;
     }
@@ -60,25 +60,25 @@ class LossTest {
       @ForAll @DoubleRange(min = 0.1, max = 20) double rate,
       @ForAll @DoubleRange(min = 0, max = 5) double startL,
       @ForAll @DoubleRange(min = 1, max = 300) double days) {
-    double limitL = Barrel.headspaceAfter(capacityL, rate, days, startL);
-    assertEquals(days, Barrel.daysToTop(capacityL, rate, limitL, startL), 1e-6 * days);
+    double limitL = Losses.headspaceAfter(capacityL, rate, days, startL);
+    assertEquals(days, Losses.daysToTop(capacityL, rate, limitL, startL), 1e-6 * days);
   }
 
   @Test
   void logsAndHeadspacesThatCannotBeAreRefused() {
     assertRefused(
         "days has 2 toppings; at least 3 are needed, the first of which only starts the count.",
-        () -> Barrel.lossRate(new double[] {0, 30}, new double[] {4, 1}, 225));
+        () -> Losses.lossRate(new double[] {0, 30}, new double[] {4, 1}, 225));
     assertRefused(
         "days in row 3 is 30, not after the day before it.",
-        () -> Barrel.lossRate(new double[] {0, 30, 30}, new double[] {4, 1, 1}, 225));
+        () -> Losses.lossRate(new double[] {0, 30, 30}, new double[] {4, 1, 1}, 225));
     assertRefused(
         "The headspace would be 230 L, more than capacity, 225 L.",
-        () -> Barrel.headspaceAfter(225, 40, 365.25, 140));
+        () -> Losses.headspaceAfter(225, 40, 365.25, 140));
     assertRefused(
-        "limit is 226 L, more than capacity, 225 L.", () -> Barrel.daysToTop(225, 4, 226, 0));
+        "limit is 226 L, more than capacity, 225 L.", () -> Losses.daysToTop(225, 4, 226, 0));
     assertRefused(
-        "start is 226 L, more than capacity, 225 L.", () -> Barrel.daysToTop(225, 4, 2, 226));
+        "start is 226 L, more than capacity, 225 L.", () -> Losses.daysToTop(225, 4, 2, 226));
   }
 
   private static void assertRefused(
@@ -92,9 +92,9 @@ class LossTest {
       @ForAll @DoubleRange(min = 0.5, max = 40) double loss,
       @ForAll @DoubleRange(min = 50, max = 80) double neutral,
       @ForAll @DoubleRange(min = 0.5, max = 5) double away) {
-    assertEquals(abv, Barrel.strength(abv, loss, neutral, neutral), 1e-9);
-    assertTrue(Barrel.strength(abv, loss, neutral - away, neutral) > abv);
-    assertTrue(Barrel.strength(abv, loss, neutral + away, neutral) < abv);
+    assertEquals(abv, Losses.strength(abv, loss, neutral, neutral), 1e-9);
+    assertTrue(Losses.strength(abv, loss, neutral - away, neutral) > abv);
+    assertTrue(Losses.strength(abv, loss, neutral + away, neutral) < abv);
   }
 
   @Property
@@ -105,8 +105,8 @@ class LossTest {
       @ForAll @DoubleRange(min = 40, max = 85) double humidity) {
     double both = 100 * (1 - (1 - first / 100) * (1 - second / 100));
     assertEquals(
-        Barrel.strength(abv, both, humidity, 67),
-        Barrel.strength(Barrel.strength(abv, first, humidity, 67), second, humidity, 67),
+        Losses.strength(abv, both, humidity, 67),
+        Losses.strength(Losses.strength(abv, first, humidity, 67), second, humidity, 67),
         1e-9);
   }
 }

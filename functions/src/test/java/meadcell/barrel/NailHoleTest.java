@@ -24,9 +24,9 @@ class NailHoleTest {
       @ForAll @DoubleRange(min = 0, max = 0.9) double heldBack,
       @ForAll @DoubleRange(min = 0.5, max = 0.9) double coefficient) {
     double vacuum = heldBack * NailHole.head(depthCm, density);
-    double amountMl = share * Barrel.sampleMax(headspaceL, depthCm, density, vacuum);
+    double amountMl = share * Sampling.sampleMax(headspaceL, depthCm, density, vacuum);
     double seconds =
-        Barrel.sampleTime(amountMl, headspaceL, holeMm, depthCm, density, vacuum, coefficient);
+        Sampling.sampleTime(amountMl, headspaceL, holeMm, depthCm, density, vacuum, coefficient);
     double run = drawn(seconds, headspaceL, holeMm, depthCm, density, vacuum, coefficient);
     assertEquals(amountMl, run, 1e-7 * amountMl);
   }
@@ -50,7 +50,7 @@ class NailHoleTest {
           @Override
           public void computeDerivatives(double t, double[] amount, double[] rate) {
             double gas = (101.325 - vacuum) * headspaceL / (headspaceL + amount[0] / 1000);
-            rate[0] = Barrel.sampleFlow(holeMm, depthCm, density, 101.325 - gas, coefficient);
+            rate[0] = Sampling.sampleFlow(holeMm, depthCm, density, 101.325 - gas, coefficient);
           }
         };
     double[] amount = {0};
@@ -64,7 +64,7 @@ class NailHoleTest {
       @ForAll @DoubleRange(min = 0.2, max = 50) double headspaceL,
       @ForAll @DoubleRange(min = 5, max = 90) double depthCm,
       @ForAll @DoubleRange(min = 0.98, max = 1.15) double density) {
-    double most = Barrel.sampleMax(headspaceL, depthCm, density, 0) / 1000;
+    double most = Sampling.sampleMax(headspaceL, depthCm, density, 0) / 1000;
     double gas = 101.325 * headspaceL / (headspaceL + most);
     assertEquals(101.325, gas + NailHole.head(depthCm, density), 1e-9);
   }
@@ -75,51 +75,51 @@ class NailHoleTest {
       @ForAll @DoubleRange(min = 5, max = 50) double headspaceL,
       @ForAll @DoubleRange(min = 20, max = 60) double depthCm,
       @ForAll @DoubleRange(min = 0, max = 0.5) double vacuum) {
-    double time = Barrel.sampleTime(amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7);
+    double time = Sampling.sampleTime(amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7);
     assertTrue(
-        time < Barrel.sampleTime(1.1 * amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7));
+        time < Sampling.sampleTime(1.1 * amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7));
     assertTrue(
-        time < Barrel.sampleTime(amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum + 0.1, 0.7));
-    assertTrue(time > amountMl / Barrel.sampleFlow(2.778, depthCm, 1.01, vacuum, 0.7));
+        time < Sampling.sampleTime(amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum + 0.1, 0.7));
+    assertTrue(time > amountMl / Sampling.sampleFlow(2.778, depthCm, 1.01, vacuum, 0.7));
   }
 
   @Property
   void thePushIsWhatMakesAHeldBackHoleRun(
       @ForAll @DoubleRange(min = 5, max = 90) double depthCm,
       @ForAll @DoubleRange(min = 0.1, max = 15) double vacuum) {
-    double push = Barrel.push(depthCm, 1.02, vacuum);
+    double push = Sampling.push(depthCm, 1.02, vacuum);
     if (push > 0) {
-      assertThrows(Refusal.class, () -> Barrel.sampleFlow(2.778, depthCm, 1.02, vacuum, 0.7));
+      assertThrows(Refusal.class, () -> Sampling.sampleFlow(2.778, depthCm, 1.02, vacuum, 0.7));
     }
     double leftVacuum = vacuum - push - 0.01;
-    assertTrue(Barrel.sampleFlow(2.778, depthCm, 1.02, leftVacuum, 0.7) > 0);
+    assertTrue(Sampling.sampleFlow(2.778, depthCm, 1.02, leftVacuum, 0.7) > 0);
   }
 
   @Test
   void whatWouldSuckAirOrBurstIsRefused() {
-    assertRefused("nothing runs", () -> Barrel.sampleFlow(2.778, 20, 1, 1.97, 0.7));
-    assertRefused("nothing runs", () -> Barrel.sampleMax(2, 20, 1, 1.97));
-    double most = Barrel.sampleMax(0.5, 30, 1.01, 0);
-    assertTrue(Barrel.sampleTime(most * 0.9999, 0.5, 2.778, 30, 1.01, 0, 0.7) > 0);
+    assertRefused("nothing runs", () -> Sampling.sampleFlow(2.778, 20, 1, 1.97, 0.7));
+    assertRefused("nothing runs", () -> Sampling.sampleMax(2, 20, 1, 1.97));
+    double most = Sampling.sampleMax(0.5, 30, 1.01, 0);
+    assertTrue(Sampling.sampleTime(most * 0.9999, 0.5, 2.778, 30, 1.01, 0, 0.7) > 0);
     assertRefused(
-        "own vacuum stops the flow", () -> Barrel.sampleTime(most, 0.5, 2.778, 30, 1.01, 0, 0.7));
+        "own vacuum stops the flow", () -> Sampling.sampleTime(most, 0.5, 2.778, 30, 1.01, 0, 0.7));
     double head = NailHole.head(20, 1);
-    assertEquals(15, Barrel.push(20, 1, 15 + head), 1e-9);
-    assertRefused("above 15 kPa a cask is not pushed", () -> Barrel.push(20, 1, 15.001 + head));
+    assertEquals(15, Sampling.push(20, 1, 15 + head), 1e-9);
+    assertRefused("above 15 kPa a cask is not pushed", () -> Sampling.push(20, 1, 15.001 + head));
   }
 
   @Test
   void onlyKnownPenniesHaveNails() {
-    for (Barrel.Nail kind : Barrel.Nail.values()) {
+    for (Sampling.Nail kind : Sampling.Nail.values()) {
       double before = 0;
-      for (double penny : new double[] {2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16}) {
-        assertTrue(Barrel.nail(penny, kind) >= before);
-        before = Barrel.nail(penny, kind);
+      for (int penny : new int[] {2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 16}) {
+        assertTrue(Sampling.nail(penny, kind) >= before);
+        before = Sampling.nail(penny, kind);
       }
-      assertTrue(Barrel.nail(4, kind) <= Barrel.nail(4, Barrel.Nail.COMMON));
+      assertTrue(Sampling.nail(4, kind) <= Sampling.nail(4, Sampling.Nail.COMMON));
     }
     assertRefused(
-        "penny is 4.5; the sizes are 2, 3, 4, 5", () -> Barrel.nail(4.5, Barrel.Nail.BOX));
+        "penny is 11; the sizes are 2, 3, 4, 5", () -> Sampling.nail(11, Sampling.Nail.BOX));
   }
 
   private static void assertRefused(String part, org.junit.jupiter.api.function.Executable call) {

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class WoodTest {
   private static double[] history(List<Double> fills, double soakedL, double exchange) {
     double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
-    return Barrel.history(volumesL, soakedL, exchange, 0);
+    return WoodContact.history(volumesL, soakedL, exchange, 0);
   }
 
   @Property
@@ -28,7 +28,7 @@ class WoodTest {
       @ForAll @DoubleRange(min = 1, max = 100) double exchange,
       @ForAll @DoubleRange(min = 0, max = 100) double toppedL) {
     double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
-    double[] shares = Barrel.history(volumesL, soakedL, exchange, toppedL);
+    double[] shares = WoodContact.history(volumesL, soakedL, exchange, toppedL);
     assertEquals(fills.size(), shares.length);
     assertEquals(100, Arrays.stream(shares).sum(), 1e-9);
     assertTrue(Arrays.stream(shares).allMatch(share -> share >= 0));
@@ -48,7 +48,7 @@ class WoodTest {
       assertTrue(after[i] <= before[i]);
     }
     double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
-    double[] topped = Barrel.history(volumesL, soakedL, exchange, nextL);
+    double[] topped = WoodContact.history(volumesL, soakedL, exchange, nextL);
     for (int i = 0; i < before.length - 1; i++) {
       assertTrue(topped[i] <= before[i]);
     }
@@ -60,10 +60,10 @@ class WoodTest {
       @ForAll @DoubleRange(min = 1, max = 600) double secondL,
       @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
       @ForAll @DoubleRange(min = 1, max = 100) double exchange) {
-    double carried = Barrel.carryover(secondL, soakedL, exchange);
+    double carried = WoodContact.carryover(secondL, soakedL, exchange);
     assertEquals(carried, history(List.of(firstL, secondL), soakedL, exchange)[0], 1e-9);
-    assertTrue(carried < Barrel.carryover(secondL, 1.1 * soakedL, exchange));
-    assertTrue(carried > Barrel.carryover(1.1 * secondL, soakedL, exchange));
+    assertTrue(carried < WoodContact.carryover(secondL, 1.1 * soakedL, exchange));
+    assertTrue(carried > WoodContact.carryover(1.1 * secondL, soakedL, exchange));
   }
 
   @Property
@@ -72,13 +72,13 @@ class WoodTest {
       @ForAll @DoubleRange(min = 0.5, max = 20) double abv,
       @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
       @ForAll @DoubleRange(min = 25, max = 96) double spiritAbv) {
-    double mixed = Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, 0);
+    double mixed = WoodContact.spiritGain(volumeL, abv, soakedL, spiritAbv, 0);
     double mass = volumeL * density(abv) + soakedL * density(spiritAbv);
     double mixedL = mass / density(mixed);
     assertEquals(volumeL * abv + soakedL * spiritAbv, mixedL * mixed, 1e-8 * mixedL * mixed);
     assertTrue(mixed > abv && mixed < spiritAbv);
-    assertTrue(mixed > Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL / 2));
-    assertEquals(abv, Barrel.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL), 1e-9);
+    assertTrue(mixed > WoodContact.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL / 2));
+    assertEquals(abv, WoodContact.spiritGain(volumeL, abv, soakedL, spiritAbv, soakedL), 1e-9);
   }
 
   private static double density(double abv) {
@@ -89,6 +89,6 @@ class WoodTest {
   void moreCannotDrainThanWasSoaked() {
     assertEquals(
         "drained is 6 L, more than soaked, 5 L.",
-        assertThrows(Refusal.class, () -> Barrel.spiritGain(220, 12, 5, 60, 6)).getMessage());
+        assertThrows(Refusal.class, () -> WoodContact.spiritGain(220, 12, 5, 60, 6)).getMessage());
   }
 }

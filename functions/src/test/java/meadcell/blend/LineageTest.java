@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
+import meadcell.catalogue.Tables;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -107,10 +109,24 @@ class LineageTest {
     }
   }
 
+  private static Rows<TransferRow> rows(Object[][] transfers) {
+    return Tables.read("BLEND.LINEAGE", 0, transfers);
+  }
+
+  private static Object[][] lineage(
+      Object[][] transfers, String lot, OptionalDouble day, double tolerance) {
+    return Blend.lineage(rows(transfers), lot, day, tolerance);
+  }
+
+  private static double age(
+      Object[][] transfers, String lot, String vessel, OptionalDouble day, double tolerance) {
+    return Blend.age(rows(transfers), lot, vessel, day, tolerance);
+  }
+
   private static Map<String, Double> shares(Object[][] transfers, String lot, double day) {
     Map<String, Double> shares = new TreeMap<>();
     double last = Double.MAX_VALUE;
-    for (Object[] row : Blend.lineage(transfers, lot, OptionalDouble.of(day), 0)) {
+    for (Object[] row : lineage(transfers, lot, OptionalDouble.of(day), 0)) {
       assertTrue((double) row[1] <= last, "largest first");
       last = (double) row[1];
       shares.put((String) row[0], last);
@@ -135,7 +151,7 @@ class LineageTest {
           assertEquals(100, shares.values().stream().mapToDouble(v -> v).sum(), 1e-9);
           double age = 0;
           for (String vessel : story.vessels.keySet()) {
-            double days = Blend.age(table, lot, vessel, OptionalDouble.of(story.day), 0);
+            double days = age(table, lot, vessel, OptionalDouble.of(story.day), 0);
             double expected = content.litreDays.getOrDefault(vessel, 0.0) / volume;
             assertEquals(expected, days, 1e-7 * story.day);
             age += days;
@@ -147,7 +163,7 @@ class LineageTest {
   @Property
   void whatCameInIsHeldOrLost(@ForAll long seed) {
     Story story = new Story(new Random(seed));
-    TransferLog log = new TransferLog(story.table(), AT_END, 0);
+    TransferLog log = new TransferLog(rows(story.table()), AT_END, 0);
     Map<String, Double> found = new TreeMap<>();
     double total = 0;
     for (int vessel = 0; vessel < log.size(); vessel++) {
@@ -186,16 +202,16 @@ class LineageTest {
 
   @Test
   void aLoopBackIsFollowed() {
-    Object[][] rows = Blend.lineage(LOOP, "tank", AT_END, 3);
+    Object[][] rows = lineage(LOOP, "tank", AT_END, 3);
     assertArrayEquals(new Object[] {"Heather", "Cherry"}, new Object[] {rows[0][0], rows[1][0]});
     assertEquals(200 / 3.0, (double) rows[0][1], 1e-12);
     // the 100 L that came back were 10 days in the tank, 20 in the cask, then in the tank again
-    assertEquals(20 / 3.0, Blend.age(LOOP, "Tank", "Cask", AT_END, 3), 1e-12);
-    assertEquals((40 + 20 + 10 + 10) / 3.0, Blend.age(LOOP, "Tank", "Tank", AT_END, 3), 1e-12);
-    assertEquals(30, Blend.age(LOOP, "Cask", "Cask", AT_END, 3), 1e-12);
-    assertEquals(59, Blend.age(LOOP, "Cask", "Cask", OptionalDouble.of(70), 3), 1e-12);
-    assertEquals(0, Blend.age(LOOP, "Cask", "Cask", OptionalDouble.of(11), 3), 1e-12);
-    assertEquals("Heather", Blend.lineage(LOOP, "LOSS", AT_END, 3)[0][0]);
+    assertEquals(20 / 3.0, age(LOOP, "Tank", "Cask", AT_END, 3), 1e-12);
+    assertEquals((40 + 20 + 10 + 10) / 3.0, age(LOOP, "Tank", "Tank", AT_END, 3), 1e-12);
+    assertEquals(30, age(LOOP, "Cask", "Cask", AT_END, 3), 1e-12);
+    assertEquals(59, age(LOOP, "Cask", "Cask", OptionalDouble.of(70), 3), 1e-12);
+    assertEquals(0, age(LOOP, "Cask", "Cask", OptionalDouble.of(11), 3), 1e-12);
+    assertEquals("Heather", lineage(LOOP, "LOSS", AT_END, 3)[0][0]);
   }
 
   private static Object[][] drawnTwice(double first, double second) {
@@ -207,14 +223,14 @@ class LineageTest {
   }
 
   private static String refusal(Object[][] transfers, String lot) {
-    Refusal refusal = assertThrows(Refusal.class, () -> Blend.lineage(transfers, lot, AT_END, 3));
+    Refusal refusal = assertThrows(Refusal.class, () -> lineage(transfers, lot, AT_END, 3));
     return refusal.getMessage();
   }
 
   @Test
   void aSmallOverdraftIsScaledAndALargerOneRefusedWithItsRow() {
-    assertEquals(100.0, Blend.lineage(drawnTwice(60, 43), "Keg", AT_END, 3)[0][1]);
-    assertEquals(100.0, Blend.lineage(drawnTwice(101, 2), "Keg", AT_END, 3)[0][1]);
+    assertEquals(100.0, lineage(drawnTwice(60, 43), "Keg", AT_END, 3)[0][1]);
+    assertEquals(100.0, lineage(drawnTwice(101, 2), "Keg", AT_END, 3)[0][1]);
     assertEquals(
         "Row 3 of transfers draws from \"Tank\" 3.1 % of its fill more than it holds by then;"
             + " tolerance is 3 %. Is a filling before it missing?",
@@ -234,10 +250,10 @@ class LineageTest {
     Object[][] opened = {
       {"gauge", "Cask", 50.0, 1.0}, {"Cherry", "Cask", 150.0, 2.0}, {"gauge", "Cask", 206.0, 3.0},
     };
-    Object[][] rows = Blend.lineage(opened, "Cask", AT_END, 3);
+    Object[][] rows = lineage(opened, "Cask", AT_END, 3);
     assertArrayEquals(new Object[] {"Cherry", 75.0}, rows[0]);
     assertArrayEquals(new Object[] {"Cask", 25.0}, rows[1]);
-    assertEquals(206, new TransferLog(opened, AT_END, 3).volumeL(2));
+    assertEquals(206, new TransferLog(rows(opened), AT_END, 3).volumeL(2));
     opened[2][2] = 206.1;
     assertTrue(refusal(opened, "Cask").startsWith("Row 3 of transfers gauges in \"Cask\" 3.05 %"));
   }
@@ -245,12 +261,12 @@ class LineageTest {
   @Test
   void anUnloggedFillingIsNotGuessed() {
     Object[][] rows = {{"Cask", "Tank", 50.0, 1.0}, {"Cherry", "Cask", 100.0, 2.0}};
-    assertEquals("Cask", Blend.lineage(rows, "Tank", OptionalDouble.of(1), 3)[0][0]);
+    assertEquals("Cask", lineage(rows, "Tank", OptionalDouble.of(1), 3)[0][0]);
     assertTrue(refusal(rows, "Cask").startsWith("Row 2 of transfers fills \"Cask\", which row 1"));
     Object[][] gauged = {
       rows[0], {"Cask", "gauge", 0.0, 2.0}, {"Cherry", "Cask", 100.0, 2.0},
     };
-    assertArrayEquals(new Object[][] {{"Cherry", 100.0}}, Blend.lineage(gauged, "Cask", AT_END, 3));
+    assertArrayEquals(new Object[][] {{"Cherry", 100.0}}, lineage(gauged, "Cask", AT_END, 3));
   }
 
   @Test
@@ -269,12 +285,14 @@ class LineageTest {
       assertTrue(
           refusal(new Object[][] {row}, "Cask").toLowerCase().contains("row 1 of transfers"));
     }
-    assertTrue(refusal(new Object[][] {{"Tank", "Cask", 5.0}}, "Cask").contains("four columns"));
+    assertTrue(
+        refusal(new Object[][] {{"Tank", "Cask", 5.0}}, "Cask")
+            .contains("3 columns; due are from, to, volume, day"));
     Object[][] plain = {{"Heather", "Tank", 5.0, 1.0}};
     assertEquals("The lot \"Tnk\" is not known. Did you mean Tank?", refusal(plain, "Tnk"));
     assertTrue(refusal(plain, "Heather").contains("holds nothing"));
     assertTrue(refusal(plain, "gauge").contains("not known"));
-    assertThrows(Refusal.class, () -> Blend.lineage(plain, "Tank", OptionalDouble.of(0.5), 3));
+    assertThrows(Refusal.class, () -> lineage(plain, "Tank", OptionalDouble.of(0.5), 3));
   }
 
   @Test
@@ -282,7 +300,7 @@ class LineageTest {
     Object[][] rows = {
       {20_240_317.0, 7.0, 5.0, 1.0}, {null, null, null, null}, {7.0, "Cask", 5.0, 2.0},
     };
-    assertArrayEquals(new Object[][] {{"20240317", 100.0}}, Blend.lineage(rows, "cask", AT_END, 3));
-    assertEquals(1, Blend.age(rows, "Cask", "7", AT_END, 3), 1e-12);
+    assertArrayEquals(new Object[][] {{"20240317", 100.0}}, lineage(rows, "cask", AT_END, 3));
+    assertEquals(1, age(rows, "Cask", "7", AT_END, 3), 1e-12);
   }
 }

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import meadcell.blend.Blend.Goal;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Tables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -189,7 +190,7 @@ class PlanTest {
       Case asked = Case.random(random);
       Optimisation.Result expected = new Referee(asked).plan(goal);
       try {
-        double[] volumes = Blend.plan(asked.stock, asked.targets, asked.volumeL, goal);
+        double[] volumes = plan(asked.stock, asked.targets, asked.volumeL, goal);
         assertTrue(expected.getState().isFeasible(), "case " + i);
         assertKept(asked, volumes);
         double value = asked.objective(volumes, goal);
@@ -236,11 +237,16 @@ class PlanTest {
     assertTrue(changes > 0, sentence);
     double least = new Referee(asked).relaxation();
     assertTrue(said > least - 1e-6 && said < least * 1.011 + 1e-6, said + " " + least);
-    Blend.plan(asked.stock, relaxed, asked.volumeL, Goal.COST);
+    plan(asked.stock, relaxed, asked.volumeL, Goal.COST);
+  }
+
+  private static double[] plan(Object[][] stock, Object[][] targets, double volumeL, Goal goal) {
+    return Blend.plan(
+        Tables.read("BLEND.PLAN", 0, stock), Tables.read("BLEND.PLAN", 1, targets), volumeL, goal);
   }
 
   private static Refusal refusal(Object[][] stock, Object[][] targets, double volumeL, Goal goal) {
-    return assertThrows(Refusal.class, () -> Blend.plan(stock, targets, volumeL, goal));
+    return assertThrows(Refusal.class, () -> plan(stock, targets, volumeL, goal));
   }
 
   private static final Object[][] STOCK = {{500.0, 2.0, 12.0}, {300.0, 3.0, 16.0}};
@@ -262,7 +268,7 @@ class PlanTest {
         refusal(new Object[][] {{500.0, null, 12.0}}, new Object[][] {{1.0}, {20.0}}, 9, Goal.COST)
             .getMessage());
     assertEquals(
-        "property 1 in row 1 of stock is \"dry\"; a number is due.",
+        "property 1 in row 1 of stock is the text \"dry\"; a number is due.",
         refusal(new Object[][] {{9.0, 1.0, "dry"}}, new Object[][] {{1.0}, {20.0}}, 9, Goal.COST)
             .getMessage());
   }
@@ -291,7 +297,7 @@ class PlanTest {
       {500.0, 2.0, 12.0, null}, {null, null, null, null}, {300.0, 3.0, 16.0, "sweet"}
     };
     Object[][] targets = {{13.0, null}, {14.0, null}};
-    double[] volumes = Blend.plan(stock, targets, 400, Goal.COST);
+    double[] volumes = plan(stock, targets, 400, Goal.COST);
     assertEquals(300, volumes[0], 1e-6);
     assertEquals(0, volumes[1]);
     assertEquals(100, volumes[2], 1e-6);
@@ -299,10 +305,10 @@ class PlanTest {
 
   @Test
   void anExactTargetAndLotsAllAlikeArePlanned() {
-    double[] exact = Blend.plan(STOCK, new Object[][] {{13.0}, {13.0}}, 400, Goal.CLOSEST);
+    double[] exact = plan(STOCK, new Object[][] {{13.0}, {13.0}}, 400, Goal.CLOSEST);
     assertEquals(300, exact[0], 1e-6);
     Object[][] alike = {{500.0, 2.0, 12.0}, {300.0, 1.0, 12.0}};
-    double[] cheap = Blend.plan(alike, new Object[][] {{12.0}, {12.0}}, 400, Goal.COST);
+    double[] cheap = plan(alike, new Object[][] {{12.0}, {12.0}}, 400, Goal.COST);
     assertEquals(300, cheap[1], 1e-6);
     assertTrue(
         refusal(alike, new Object[][] {{12.5}, {13.0}}, 400, Goal.COST)

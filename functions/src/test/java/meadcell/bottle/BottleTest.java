@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import meadcell.bottle.Bottle.Carbonation;
 import meadcell.bottle.Bottle.LabelRange;
 import meadcell.bottle.Bottle.Rule;
 import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -115,6 +115,8 @@ class BottleTest {
 
   @Test
   void madeOnlyFromHoneyAndWaterIsYesOrNo() {
-    assertThrows(Refusal.class, () -> Bottle.taxClass(8, 5, Carbonation.NATURAL, 0.5));
+    assertThrows(
+        Refusal.class,
+        () -> Cellar.catalogue().get("BOTTLE.TAXCLASS").call(8.0, 5.0, "natural", 0.5));
   }
 }

@@ -108,7 +108,7 @@ public final class CallMatrix {
   }
 
   private void numbers(int place, ArgSpec arg) {
-    Arg declared = arg.declaration();
+    Range declared = arg.range();
     Map<String, Double> values = new LinkedHashMap<>();
     values.put("lowest", declared.from());
     values.put("below lowest", below(declared.from()));
@@ -174,7 +174,7 @@ public final class CallMatrix {
     add(place, "a block", new Given(new Object[][] {{1.0, 2.0}, {3.0, 4.0}}));
     add(place, "a blank", new Given(new Object[][] {{""}, {""}}));
     if (arg.kind() == Kind.NUMBERS || arg.kind() == Kind.NUMBER_TABLE) {
-      Arg declared = arg.declaration();
+      Range declared = arg.range();
       for (double beyond : new double[] {below(declared.from()), above(declared.to())}) {
         if (Double.isFinite(beyond)) {
           Object[][] cells = copy(example.get(place));

@@ -30,12 +30,22 @@ class CheckRowsTest {
           String.format(
               "%s gave %s, expected %s ± %s (%s, %s)",
               row.call(),
-              ReferencePage.shown(verdict.got()),
-              ReferencePage.shown(row.expected()),
+              verdict.gotText(),
+              verdict.expectedText(),
               row.tolerance(),
               row.source(),
               row.where()));
     }
+  }
+
+  @Test
+  void aRowOfTheWrongShapeSaysSo() {
+    Object[][] column = {{785.398}};
+    CheckRow row = new CheckRow("X()", 785.398, 0.001, "test", "");
+    CheckRow.Verdict verdict = row.verdict(column);
+    assertEquals(false, verdict.holds());
+    assertEquals("{785.398}", verdict.gotText());
+    assertEquals("785.398", verdict.expectedText());
   }
 
   @Test

@@ -31,7 +31,7 @@ final class ReferenceManual {
         .forEach(
             (family, type) -> {
               out.append("**").append(family).append("** ");
-              out.append(type.getAnnotation(Family.class).about()).append('\n');
+              out.append(type.about(Words.ENGLISH)).append('\n');
               for (FunctionSpec function : catalogue.functions(family)) {
                 out.append("[").append(function.member().toUpperCase(Locale.ROOT)).append("](#");
                 out.append(anchor(function.name())).append(")\n");

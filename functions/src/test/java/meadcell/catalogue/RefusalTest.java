@@ -33,7 +33,7 @@ class RefusalTest {
   }
 
   private static void assertGuarded(FunctionSpec function, ArgSpec arg) {
-    Arg declared = arg.declaration();
+    Range declared = arg.range();
     List<Double> outside = new ArrayList<>();
     for (double low : new double[] {declared.from(), declared.above()}) {
       if (Double.isFinite(low)) {
@@ -51,17 +51,17 @@ class RefusalTest {
     if (Double.isFinite(declared.below())) {
       outside.add(declared.below());
     }
-    if (declared.zeroIsBlank()) {
+    if (arg.zeroIsBlank()) {
       outside.add(0.0);
     }
-    assertTrue(outside.size() >= 2 || declared.zeroIsBlank(), "limits on both sides");
+    assertTrue(outside.size() >= 2 || arg.zeroIsBlank(), "limits on both sides");
     for (double value : outside) {
       Refusal refusal = refusal(function, arg, value);
       assertEquals(Refusal.Kind.OUT_OF_RANGE, refusal.kind(), refusal.getMessage());
       String sentence = refusal.getMessage();
       assertTrue(sentence.startsWith(arg.name() + " is " + Numbers.text(value)), sentence);
       String range = arg.range(UnitSystem.METRIC);
-      assertTrue(sentence.contains(range.isEmpty() ? "other than 0" : range), sentence);
+      assertTrue(sentence.contains(declared.contains(value) ? "other than 0" : range), sentence);
     }
     for (Object wrong : new Object[] {Double.NaN, Double.POSITIVE_INFINITY, "x", "1,5", ""}) {
       Refusal refusal = refusal(function, arg, wrong);

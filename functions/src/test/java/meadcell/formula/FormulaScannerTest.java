@@ -100,8 +100,7 @@ class FormulaScannerTest {
     assertEquals(
         "F(A1;{1;2|3;4};\"a,b\")",
         translated("F(A1,{1,2;3,4},\"a,b\")", Dialect.EXCEL, Dialect.CALC));
-    assertEquals(
-        "F(1,{1,2;3,4},)", translated("F(1;{1,2;3,4};)", Dialect.PLAN, Dialect.EXCEL));
+    assertEquals("F(1,{1,2;3,4},)", translated("F(1;{1,2;3,4};)", Dialect.PLAN, Dialect.EXCEL));
   }
 
   /** Whatever is scanned, no sign is lost and none is read twice. */

@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Rows;
+import meadcell.catalogue.Tables;
+import meadcell.cellar.Cellar;
 import meadcell.ferment.Ferment;
 import meadcell.honey.Honey;
 import net.jqwik.api.ForAll;
@@ -17,8 +20,8 @@ import org.junit.jupiter.api.Test;
 class MustTest {
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
-  private static Object[][] recipe(Object[]... rows) {
-    return rows;
+  private static Rows<RecipeRow> recipe(Object[]... rows) {
+    return Tables.read("MUST.GRAVITY", 0, rows);
   }
 
   private static Object[] row(Object... cells) {
@@ -30,7 +33,7 @@ class MustTest {
       @ForAll @DoubleRange(min = 1, max = 100) double honey,
       @ForAll @DoubleRange(min = 50, max = 300) double water,
       @ForAll @DoubleRange(min = 13, max = 21) double moisture) {
-    Object[][] recipe = recipe(row("honey", honey, moisture), row("water", water, null));
+    Rows<RecipeRow> recipe = recipe(row("honey", honey, moisture), row("water", water, null));
     double volume = Must.volume(recipe);
     double gravity = Must.gravity(recipe);
     assertEquals(Honey.gravity(volume, honey, moisture), gravity, 1e-12);
@@ -42,8 +45,8 @@ class MustTest {
   void mixingEqualPartsChangesNothing(
       @ForAll @DoubleRange(min = 1, max = 40) double honey,
       @ForAll @DoubleRange(min = 1, max = 50) double fruit) {
-    Object[][] once = recipe(row("honey", honey), row("water", 80.0), row("plum", fruit));
-    Object[][] twice =
+    Rows<RecipeRow> once = recipe(row("honey", honey), row("water", 80.0), row("plum", fruit));
+    Rows<RecipeRow> twice =
         recipe(
             row("plum", fruit),
             row("honey", honey),
@@ -60,8 +63,8 @@ class MustTest {
   void fruitInTheRecipeOrAfterwardsIsTheSame(
       @ForAll @DoubleRange(min = 5, max = 40) double honey,
       @ForAll @DoubleRange(min = 1, max = 50) double fruit) {
-    Object[][] without = recipe(row("honey", honey, null), row("water", 80.0, null));
-    Object[][] with =
+    Rows<RecipeRow> without = recipe(row("honey", honey, null), row("water", 80.0, null));
+    Rows<RecipeRow> with =
         recipe(row("honey", honey, null), row("water", 80.0, null), row("pear", fruit, 13.0));
     assertEquals(
         Must.gravity(with),
@@ -151,33 +154,39 @@ class MustTest {
 
   @Test
   void namesInAnySpelling() {
-    double expected = Must.fruitSugar("sour cherry", 10, 1, NONE);
-    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, 1, NONE));
-    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, 1, NONE));
+    double expected = Must.fruitSugar("sour cherry", 10, true, NONE);
+    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, true, NONE));
+    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, true, NONE));
   }
 
   @Test
   void refusalsSayWhy() {
-    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, 1, NONE));
+    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, true, NONE));
     refuses("Did you mean honey?", () -> Must.gravity(recipe(row("hony", 1.0))));
-    refuses("is not known", () -> Must.fruitSugar("honey", 1, 1, NONE));
-    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, 1, NONE));
+    refuses("is not known", () -> Must.fruitSugar("honey", 1, true, NONE));
+    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, true, NONE));
     refuses("no sugars for elderberry", () -> Must.sugar(recipe(row("elderberry", 1.0))));
-    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, 1, NONE));
-    refuses("whole is 0.5", () -> Must.fruitJuice("apple", 1, 0.5, NONE));
+    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, true, NONE));
+    refuses("whole is 0.5", () -> call("MUST.FRUITJUICE", "apple", 1.0, 0.5));
     refuses("Is the water missing?", () -> Must.gravity(recipe(row("honey", 10.0))));
     refuses(
-        "row 2: mass is blank", () -> Must.gravity(recipe(row("honey", 1.0), row("water", null))));
-    refuses("row 1: mass is the text", () -> Must.gravity(recipe(row("honey", "1 kg"))));
+        "mass in row 2 of recipe is blank",
+        () -> Must.gravity(recipe(row("honey", 1.0), row("water", null))));
+    refuses(
+        "mass in row 1 of recipe is the text", () -> Must.gravity(recipe(row("honey", "1 kg"))));
     refuses("it must be 10 to 30", () -> Must.gravity(recipe(row("honey", 1.0, 0.172))));
     refuses("nothing else", () -> Must.gravity(recipe(row("water", 1.0, 5.0))));
-    refuses("name of an ingredient", () -> Must.gravity(recipe(row(3.0, 1.0))));
+    refuses("The ingredient \"3\" is not known.", () -> Must.gravity(recipe(row(3.0, 1.0))));
     refuses("1 columns", () -> Must.gravity(recipe(row("honey"))));
     refuses("every mass is 0", () -> Must.gravity(recipe(row("honey", 0.0))));
     refuses("only blank", () -> Must.gravity(recipe(row(null, null))));
     refuses("cannot raise", () -> Must.dilute(100, 1.08, 1.09));
     refuses("MUST.DEACIDIFY", () -> Must.acidAdd(100, 6, 5, Must.Acid.MALIC));
-    refuses("whole number", () -> Must.feeding(100, 200, 1.1, 2.5));
+    refuses("whole number", () -> call("MUST.FEEDING", 100.0, 200.0, 1.1, 2.5));
+  }
+
+  private static void call(String function, Object... arguments) {
+    Cellar.catalogue().get(function).call(arguments);
   }
 
   private static void refuses(String why, Runnable call) {

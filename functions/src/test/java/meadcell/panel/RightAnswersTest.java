@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
 import meadcell.panel.Panel.Protocol;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -46,13 +47,13 @@ class RightAnswersTest {
   void whatIsNeededIsTheFirstThatShowsADifference(
       @ForAll @IntRange(min = 12, max = 1000) int tasters,
       @ForAll @Scale(4) @DoubleRange(min = 0.0005, max = 0.5) double alpha) {
-    double triangle = Panel.triangleNeeded(tasters, alpha);
+    int triangle = Panel.triangleNeeded(tasters, alpha);
     assertTrue(Panel.triangle(tasters, triangle) <= alpha * (1 + 1e-12));
     assertTrue(Panel.triangle(tasters, triangle - 1) > alpha);
-    double duotrio = Panel.duotrioNeeded(tasters, alpha);
+    int duotrio = Panel.duotrioNeeded(tasters, alpha);
     assertTrue(Panel.duotrio(tasters, duotrio) <= alpha * (1 + 1e-12));
     assertTrue(Panel.duotrio(tasters, duotrio - 1) > alpha);
-    double paired = Panel.pairedNeeded(tasters, alpha, 2);
+    int paired = Panel.pairedNeeded(tasters, alpha, 2);
     assertTrue(Panel.paired(tasters, paired, 2) <= alpha * (1 + 1e-12));
     assertTrue(Panel.paired(tasters, paired - 1, 2) > alpha);
   }
@@ -99,9 +100,13 @@ class RightAnswersTest {
     assertEquals(
         "correct is 13, more than the 12 tasters.",
         assertThrows(Refusal.class, () -> Panel.triangle(12, 13)).getMessage());
-    assertThrows(Refusal.class, () -> Panel.triangle(12, 4.5));
-    assertThrows(Refusal.class, () -> Panel.triangle(12.5, 4));
-    assertThrows(Refusal.class, () -> Panel.paired(12, 4, 1.5));
+    assertThrows(Refusal.class, () -> call("PANEL.TRIANGLE", 12.0, 4.5));
+    assertThrows(Refusal.class, () -> call("PANEL.TRIANGLE", 12.5, 4.0));
+    assertThrows(Refusal.class, () -> call("PANEL.PAIRED", 12.0, 4.0, 1.5));
     assertThrows(Refusal.class, () -> Panel.similar(12, 13, 30, 0.05));
+  }
+
+  private static void call(String function, Object... arguments) {
+    Cellar.catalogue().get(function).call(arguments);
   }
 }

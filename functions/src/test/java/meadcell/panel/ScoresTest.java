@@ -95,7 +95,6 @@ class ScoresTest {
     double[] one = {1};
     assertThrows(Refusal.class, () -> Panel.trend(days, scores, 4));
     assertThrows(Refusal.class, () -> Panel.trend(days, scores, 2));
-    assertThrows(Refusal.class, () -> Panel.trend(days, scores, 0.5));
     assertThrows(Refusal.class, () -> Panel.trend(two, two, 0));
     assertThrows(Refusal.class, () -> Panel.trend(same, scores, 0));
     assertThrows(Refusal.class, () -> Panel.score(one));

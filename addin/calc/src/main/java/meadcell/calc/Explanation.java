@@ -25,6 +25,7 @@ import java.util.List;
 import meadcell.calc.menu.Texts;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 
 /**
@@ -134,7 +135,7 @@ final class Explanation {
                   "refused", shown, why.substring(1, why.length() - 1).replace("\"\"", "\""))
               : texts.say("hostError", shown));
     }
-    lines.add(texts.say("source", function.declaration().source()));
+    lines.add(texts.say("source", function.source(Words.in(texts.language()))));
   }
 
   private static boolean isScalar(FunctionSpec function, int place) {

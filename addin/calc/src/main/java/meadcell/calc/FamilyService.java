@@ -15,6 +15,7 @@ import java.util.Map;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Words;
 
 /**
  * One family's service: a proxy of the generated interface whose every method is looked up in the
@@ -28,6 +29,7 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
   private final Class<?> functionsType;
   private final Map<String, FunctionSpec> functions = new HashMap<>();
   private volatile Locale locale = new Locale("en", "US", "");
+  private volatile Words words = Words.ENGLISH;
 
   private FamilyService(Catalogue catalogue, String family, Class<?> functionsType) {
     this.family = family;
@@ -64,10 +66,10 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
     }
   }
 
-  private static Object call(FunctionSpec function, Object[] arguments) {
+  private Object call(FunctionSpec function, Object[] arguments) {
     Object result;
     try {
-      result = function.call(CellValues.fromOffice(function, arguments));
+      result = function.callIn(words, CellValues.fromOffice(function, arguments));
     } catch (Refusal refusal) {
       result = CellError.of(refusal).value();
     }
@@ -92,6 +94,7 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
   @Override
   public void setLocale(Locale locale) {
     this.locale = locale;
+    this.words = Words.in(locale.Language);
   }
 
   @Override

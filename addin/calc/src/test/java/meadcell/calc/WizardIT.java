@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.TestOffice;
 import meadcell.office.uno.Workbook;
@@ -56,7 +57,7 @@ class WizardIT {
       arguments.add(line(arg.name(), arg.description(), arg.isOptional()));
     }
     if (function.takesUnits()) {
-      arguments.add(line(FunctionSpec.UNITS, FunctionSpec.UNITS_HELP, true));
+      arguments.add(line(FunctionSpec.UNITS, FunctionSpec.unitsHelp(Words.ENGLISH), true));
     }
     return arguments;
   }

@@ -60,8 +60,7 @@ public final class SafeFile {
   private static void requireReplaceable(Path file) throws IOException {
     PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
     boolean isProtected =
-        view != null
-            && view.readAttributes().permissions().stream().noneMatch(WRITING::contains);
+        view != null && view.readAttributes().permissions().stream().noneMatch(WRITING::contains);
     if (isProtected || !Files.isWritable(file)) {
       throw new FileRefused(
           "The file " + file + " is write-protected; take the protection off, or use --out DIR.");

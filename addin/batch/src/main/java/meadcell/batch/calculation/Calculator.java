@@ -1,10 +1,14 @@
 package meadcell.batch.calculation;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
 import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.Nearest;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
@@ -47,10 +51,25 @@ public final class Calculator {
 
   /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
   public Answer evaluate(String expression) {
+    String typed = expression.strip().replaceFirst("^=", "");
+    StringBuilder formula = new StringBuilder();
+    Set<String> separators = new HashSet<>();
+    FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
+    while (tokens.next()) {
+      formula.append(Dialect.EXCEL.written(tokens));
+      if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
+        separators.add(tokens.text());
+      }
+    }
+    if (separators.size() > 1) { // then a comma may be meant as a decimal mark
+      return new Answer(
+          null,
+          "#NAME?",
+          "The arguments are separated by ; and by , in one formula. Use one of them, and a point"
+              + " as the decimal mark.");
+    }
     try {
-      return formula(Separators.toCommas(expression.strip().replaceFirst("^=", "")));
-    } catch (Separators.Mixed e) {
-      return new Answer(null, "#NAME?", e.getMessage());
+      return formula(formula.toString());
     } catch (FormulaParseException e) {
       return new Answer(
           null, "#NAME?", "The formula cannot be read; check its brackets, quotes and separators.");

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import meadcell.batch.book.Place;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
@@ -15,21 +16,11 @@ import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.formula.ptg.Pxg;
 import org.apache.poi.ss.formula.ptg.Pxg3D;
 import org.apache.poi.ss.formula.ptg.RefPtgBase;
-import org.apache.poi.ss.util.AreaReference;
-import org.apache.poi.ss.util.CellReference;
 
 /** Finds what a formula reads, from its tokens or, where POI cannot parse it, from its text. */
 final class FormulaReader {
   private static final int DEEPEST_NAME = 20;
   private static final Set<String> READS_ANYTHING = Set.of("INDIRECT", "OFFSET");
-  private static final Pattern REFERENCE =
-      Pattern.compile(
-          "\"[^\"]*\"|(?:(?:'([^']+)'|([A-Za-z0-9_.]+))!)?"
-              + "(?<![A-Za-z0-9_.$])(\\$?[A-Z]{1,3}\\$?[1-9][0-9]{0,6}"
-              + "(?::\\$?[A-Z]{1,3}\\$?[1-9][0-9]{0,6})?)(?![A-Za-z0-9_.(])");
-  private static final Pattern CALL =
-      Pattern.compile("([A-Za-z_][A-Za-z0-9_]*\\.[A-Za-z0-9_.]+)\\(");
-
   private final PoiWorkbook workbook;
   private final List<Reads.Area> areas = new ArrayList<>();
   private final Set<String> functions = new HashSet<>();
@@ -46,23 +37,51 @@ final class FormulaReader {
 
   /** The references that a formula's text shows. */
   Reads text(String formula, int sheet, String problem) {
-    Matcher reference = REFERENCE.matcher(formula);
-    while (reference.find()) {
-      if (reference.group(3) != null) {
-        String name = reference.group(1) == null ? reference.group(2) : reference.group(1);
-        int there = name == null ? sheet : workbook.getSheetIndex(name);
-        AreaReference area =
-            new AreaReference(reference.group(3), workbook.getSpreadsheetVersion());
-        CellReference first = area.getFirstCell();
-        CellReference last = area.getLastCell();
-        add(there, first.getRow(), last.getRow(), first.getCol(), last.getCol());
+    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    int there = sheet;
+    boolean isElsewhere = false; // in another workbook
+    String name = "";
+    Place corner = null;
+    while (tokens.next()) {
+      switch (tokens.kind()) {
+        case BRACKETED -> isElsewhere = true;
+        case NAME -> name = tokens.text();
+        case QUOTED -> name = tokens.inside().replace("''", "'");
+        case CELL -> {
+          Place cell = new Place(tokens.row(), tokens.column());
+          if (!tokens.isBefore(':')) {
+            add(isElsewhere ? -1 : there, corner == null ? cell : corner, cell);
+            there = sheet;
+            isElsewhere = false;
+          }
+          corner = tokens.isBefore(':') ? cell : null;
+        }
+        case FUNCTION -> {
+          if (tokens.text().contains(".")) {
+            functions.add(tokens.text());
+          }
+        }
+        default -> {
+          if (tokens.is('!')) {
+            there = workbook.getSheetIndex(name);
+          } else if (!tokens.is(':')) {
+            there = sheet;
+            isElsewhere = false;
+            corner = null;
+          }
+        }
       }
     }
-    Matcher call = CALL.matcher(formula);
-    while (call.find()) {
-      functions.add(call.group(1));
-    }
     return new Reads(areas, anything, functions, problem);
+  }
+
+  private void add(int sheet, Place a, Place b) {
+    add(
+        sheet,
+        Math.min(a.row(), b.row()),
+        Math.max(a.row(), b.row()),
+        Math.min(a.column(), b.column()),
+        Math.max(a.column(), b.column()));
   }
 
   private void add(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {

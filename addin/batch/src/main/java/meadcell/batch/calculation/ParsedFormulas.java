@@ -3,6 +3,8 @@ package meadcell.batch.calculation;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Pattern;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
@@ -20,9 +22,7 @@ final class ParsedFormulas {
 
   private record Parsed(int row, Ptg[] tokens) {}
 
-  /** POI takes {@code LAB.SO2} for a column and a cell; with its stored prefix it is a name. */
-  private static final Pattern LIKE_A_CELL =
-      Pattern.compile("(?<![A-Za-z0-9_.\"])(?=[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+\\()");
+  private static final Pattern LIKE_A_CELL = Pattern.compile("[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+");
 
   private final FormulaParsingWorkbook names;
   private final Map<Key, Parsed> known = new HashMap<>();
@@ -32,6 +32,9 @@ final class ParsedFormulas {
   }
 
   Ptg[] of(String formula, int sheet, int row, int column) {
+    if (formula.indexOf('[') >= 0) { // POI makes a table's name a relative range, that stays
+      return parse(formula, sheet, row);
+    }
     Key key = new Key(sheet, column, RelativeForm.of(formula, row, column));
     Parsed parsed = known.get(key);
     if (parsed == null) {
@@ -43,12 +46,24 @@ final class ParsedFormulas {
   }
 
   private Ptg[] parse(String formula, int sheet, int row) {
-    String readable = LIKE_A_CELL.matcher(formula).replaceAll("_xll.");
     try {
-      return FormulaParser.parse(readable, names, FormulaType.CELL, sheet, row);
+      return FormulaParser.parse(readable(formula), names, FormulaType.CELL, sheet, row);
     } catch (StackOverflowError e) {
       throw new FormulaParseException("it is nested too deeply");
     }
+  }
+
+  /** POI takes {@code LAB.SO2} for a column and a cell; with its stored prefix it is a name. */
+  private static String readable(String formula) {
+    StringBuilder out = new StringBuilder(formula.length() + 16);
+    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    while (tokens.next()) {
+      boolean isMistakable =
+          tokens.kind() == FormulaScanner.Kind.FUNCTION
+              && LIKE_A_CELL.matcher(tokens.text()).matches();
+      out.append(isMistakable ? "_xll." : "").append(formula, tokens.start(), tokens.end());
+    }
+    return out.toString();
   }
 
   private static Ptg[] moved(Ptg[] tokens, int rows) {

@@ -51,8 +51,7 @@ final class PoiCell implements EvaluationCell {
 
   @Override
   public CellType getCellType() {
-    boolean isComputed =
-        content.isFormula() && (content.value().isBlank() || sheet.isLive(place));
+    boolean isComputed = content.isFormula() && (content.value().isBlank() || sheet.isLive(place));
     return isComputed ? CellType.FORMULA : getCachedFormulaResultType();
   }
 

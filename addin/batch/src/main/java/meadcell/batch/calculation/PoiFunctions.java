@@ -40,8 +40,7 @@ public final class PoiFunctions implements UDFFinder {
     PoiFunction known = found.get(name);
     if (known == null && catalogue.find(name).isPresent()) {
       known =
-          adapters.computeIfAbsent(
-              catalogue.get(name), spec -> new PoiFunction(spec, this::add));
+          adapters.computeIfAbsent(catalogue.get(name), spec -> new PoiFunction(spec, this::add));
       found.put(name, known);
     }
     return known;

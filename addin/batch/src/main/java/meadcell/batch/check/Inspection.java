@@ -9,14 +9,14 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Affected;
+import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Reads;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
-import meadcell.batch.book.Value;
-import meadcell.batch.calculation.Calculation;
-import meadcell.batch.calculation.FormulaCell;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Refusal;
@@ -92,9 +92,7 @@ public final class Inspection {
       }
       String family = name.substring(0, Math.max(0, name.indexOf('.'))).toUpperCase(Locale.ROOT);
       String hint =
-          Nearest.to(name, catalogue.names())
-              .map(near -> " Did you mean " + near + "?")
-              .orElse("");
+          Nearest.to(name, catalogue.names()).map(near -> " Did you mean " + near + "?").orElse("");
       if (!hint.isEmpty() || catalogue.families().containsKey(family)) {
         remark(
             Report.Code.UNKNOWN_FUNCTION,

@@ -73,8 +73,7 @@ final class Destination {
   }
 
   /** Puts one workbook's new content in place, unless that is there already. */
-  FileResult store(
-      Path file, Encryption source, byte[] content, Report report, InputOptions input)
+  FileResult store(Path file, Encryption source, byte[] content, Report report, InputOptions input)
       throws IOException {
     Path target = of(file);
     boolean exists = Files.exists(target);
@@ -97,8 +96,7 @@ final class Destination {
   }
 
   /** Compares what the files hold: the same content is encrypted differently each time. */
-  private static boolean holds(
-      Path target, byte[] content, Encryption like, InputOptions input) {
+  private static boolean holds(Path target, byte[] content, Encryption like, InputOptions input) {
     try {
       return input.read(target).holds(content, like);
     } catch (FileRefused e) {

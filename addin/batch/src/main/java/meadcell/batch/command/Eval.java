@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import meadcell.batch.ExitCode;
 import meadcell.batch.calculation.Calculator;
-import meadcell.catalogue.ReferencePage;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -85,7 +85,7 @@ public final class Eval implements Callable<Integer> {
       }
       out.println(gson.toJson(object));
     } else if (answer.isValue()) {
-      out.println(ReferencePage.shown(answer.value()));
+      out.println(Words.ENGLISH.shown(answer.value()));
     } else {
       out.println(answer.error() + " " + answer.why());
     }

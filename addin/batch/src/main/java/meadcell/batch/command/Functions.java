@@ -2,8 +2,8 @@ package meadcell.batch.command;
 
 import java.io.PrintWriter;
 import meadcell.catalogue.Catalogue;
-import meadcell.catalogue.Family;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,11 +24,11 @@ public final class Functions implements Runnable {
     catalogue
         .families()
         .forEach(
-            (name, type) -> {
-              out.println(name + ": " + type.getAnnotation(Family.class).about());
+            (name, family) -> {
+              out.println(name + ": " + family.about(Words.ENGLISH));
               for (FunctionSpec function : catalogue.functions(name)) {
                 out.println("  " + function.signature());
-                out.println("      " + function.declaration().summary());
+                out.println("      " + function.summary(Words.ENGLISH));
               }
             });
   }

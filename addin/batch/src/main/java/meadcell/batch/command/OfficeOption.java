@@ -43,8 +43,9 @@ final class OfficeOption implements AutoCloseable {
 
   /** The office's results for one workbook, or null where none are wanted. */
   OfficeResults resultsFor(WorkbookCommand.Opened workbook, InputOptions input) {
-    return office == null ? null : new OfficeResults(
-            office, workbook.name(), workbook.secret(), input.limits());
+    return office == null
+        ? null
+        : new OfficeResults(office, workbook.name(), workbook.secret(), input.limits());
   }
 
   @Override

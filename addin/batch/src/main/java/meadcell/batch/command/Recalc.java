@@ -30,7 +30,8 @@ public final class Recalc extends WorkbookCommand {
         .book()
         .caveats()
         .forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
-    new Recalculation(workbook.book(), Cellar.catalogue(), report, office.resultsFor(workbook, input))
+    new Recalculation(
+            workbook.book(), Cellar.catalogue(), report, office.resultsFor(workbook, input))
         .run();
     return new Work(report, !report.changes().isEmpty());
   }

@@ -7,7 +7,6 @@ import meadcell.batch.ExitCode;
 import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
-import meadcell.catalogue.ReferencePage;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,8 +46,8 @@ public final class SelfCheck implements Callable<Integer> {
                 "\t",
                 verdict.holds() ? "ok" : "FAILED",
                 row.call(),
-                "got " + ReferencePage.shown(verdict.got()),
-                "expected " + ReferencePage.shown(row.expected()),
+                "got " + verdict.gotText(),
+                "expected " + verdict.expectedText(),
                 "± " + row.tolerance(),
                 row.source(),
                 row.where()));

@@ -73,8 +73,7 @@ final class Summary {
     }
     long failed = results.stream().filter(result -> !result.isDone()).count();
     long left = results.stream().filter(result -> result.isLeft(false)).count();
-    String outcome =
-        failed > 0 ? failed + " failed" : left > 0 ? left + " not filled" : "all done";
+    String outcome = failed > 0 ? failed + " failed" : left > 0 ? left + " not filled" : "all done";
     out.println(row(results.size() + " workbooks", outcome, results));
   }
 

@@ -11,9 +11,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import me.tongfei.progressbar.ProgressBar;
-import me.tongfei.progressbar.ProgressBarBuilder;
-import me.tongfei.progressbar.ProgressBarStyle;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Encryption;
@@ -110,10 +107,10 @@ abstract class WorkbookCommand implements Callable<Integer> {
 
   private List<FileResult> run() throws InterruptedException, ExecutionException {
     ExecutorService pool = Executors.newFixedThreadPool(jobs);
-    try (ProgressBar bar = progressBar()) {
+    try (Progress progress = progress()) {
       List<Future<FileResult>> pending = new ArrayList<>();
       for (Path file : workbooks) {
-        pending.add(pool.submit(() -> stepped(file, bar)));
+        pending.add(pool.submit(() -> stepped(file, progress)));
       }
       List<FileResult> results = new ArrayList<>();
       for (Future<FileResult> result : pending) {
@@ -125,23 +122,16 @@ abstract class WorkbookCommand implements Callable<Integer> {
     }
   }
 
-  private ProgressBar progressBar() {
+  private Progress progress() {
     boolean shown = !noProgress && workbooks.size() > 1 && System.console() != null;
-    return shown
-        ? new ProgressBarBuilder()
-            .setTaskName(spec.name())
-            .setInitialMax(workbooks.size())
-            .setStyle(ProgressBarStyle.UNICODE_BLOCK) // without colours
-            .setUpdateIntervalMillis(200)
-            .build()
-        : null;
+    return shown ? new Progress(System.err, spec.name(), workbooks.size()) : null;
   }
 
-  private FileResult stepped(Path file, ProgressBar bar) {
+  private FileResult stepped(Path file, Progress progress) {
     long start = System.nanoTime();
     FileResult result = one(file).after(System.nanoTime() - start);
-    if (bar != null) {
-      bar.step();
+    if (progress != null) {
+      progress.step();
     }
     return result;
   }

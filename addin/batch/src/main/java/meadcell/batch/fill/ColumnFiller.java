@@ -107,7 +107,8 @@ final class ColumnFiller {
       Place place, Map<Reference, Table.Column> columns, Operands fixed, String found) {
     Operands operands = new Operands();
     columns.forEach(
-        (reference, column) -> operands.add(reference, inputs.cell(reference, column, place.row())));
+        (reference, column) ->
+            operands.add(reference, inputs.cell(reference, column, place.row())));
     operands.addQuietly(fixed);
     if (!operands.isAnyFilled()) {
       cells.clearOwn(row, place, found);

@@ -15,7 +15,8 @@ final class Operands {
   void add(Reference reference, Input input) {
     inputs.put(reference, input);
     problem = problem.isEmpty() ? input.problem() : problem;
-    note = note.isEmpty() || input.note().isEmpty() ? note + input.note() : note + " " + input.note();
+    note =
+        note.isEmpty() || input.note().isEmpty() ? note + input.note() : note + " " + input.note();
     isAnyFilled |= !input.isBlank();
   }
 

@@ -91,7 +91,7 @@ public record Plan(List<PlanRow> rows, Names names) {
         throw new PlanMistake(where, "a line needs both a Result and a Formula.");
       }
       String pattern = text(sheet, row, columns.get("sheet"));
-      PlanFormula parsed = PlanFormula.parse(where, formula, catalogue);
+      PlanFormula parsed = PlanFormulaReader.read(where, formula, catalogue);
       String format = text(sheet, row, columns.get("format"));
       rows.add(
           new PlanRow(

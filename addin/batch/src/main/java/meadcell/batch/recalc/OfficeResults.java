@@ -9,17 +9,17 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.Place;
-import meadcell.batch.calculation.Affected;
-import meadcell.batch.calculation.CellSet;
-import meadcell.office.Office;
 import meadcell.batch.book.Limits;
+import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
+import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.Calculation;
+import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Live;
 import meadcell.batch.calculation.Outcome;
 import meadcell.catalogue.Catalogue;
+import meadcell.office.Office;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy

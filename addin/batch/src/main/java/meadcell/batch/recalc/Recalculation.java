@@ -11,9 +11,9 @@ import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Outcome;
 import meadcell.batch.calculation.PoiFunctions;
-import meadcell.office.Office;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
+import meadcell.office.Office;
 
 /**
  * Computes again every formula that uses the catalogue's functions, and what rests on them. Each

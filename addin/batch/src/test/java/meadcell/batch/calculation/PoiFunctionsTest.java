@@ -17,7 +17,7 @@ import meadcell.batch.book.Place;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.LiteralCall;
-import meadcell.catalogue.ReferencePage;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.usermodel.Cell;
@@ -56,7 +56,7 @@ class PoiFunctionsTest {
                       Object expected = function.call(LiteralCall.parse(example).arguments());
                       assertTrue(answer.isValue(), () -> answer.why());
                       assertEquals(
-                          ReferencePage.shown(expected), ReferencePage.shown(answer.value()));
+                          Words.ENGLISH.shown(expected), Words.ENGLISH.shown(answer.value()));
                     }));
   }
 

@@ -154,8 +154,7 @@ class FilesTest {
         Map<String, byte[]> parts = new java.util.TreeMap<>(original);
         String text = Parts.text(original.get(part));
         String root = text.replaceFirst("(?s)^\\s*<([\\w:]+).*", "$1");
-        parts.put(
-            part, (listener.documentType(root) + text).getBytes(StandardCharsets.UTF_8));
+        parts.put(part, (listener.documentType(root) + text).getBytes(StandardCharsets.UTF_8));
         Files.write(file, Packages.zip(parts));
         for (String command : new String[] {"fill", "recalc", "freeze", "check"}) {
           String out = folder.resolve("out").toString();
@@ -188,8 +187,7 @@ class FilesTest {
 
   @Test
   void openDocumentsWithBasicLibrariesAreFilled() throws Exception {
-    Map<String, byte[]> parts =
-        Packages.parts(OdsLog.of(OdsLog.typed("17").replace("about", "")));
+    Map<String, byte[]> parts = Packages.parts(OdsLog.of(OdsLog.typed("17").replace("about", "")));
     parts.put(
         "Basic/Standard/Module1.xml",
         ("<?xml version=\"1.0\" encoding=\"UTF-8\"?><!DOCTYPE script:module PUBLIC"

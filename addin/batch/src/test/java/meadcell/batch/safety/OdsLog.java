@@ -13,7 +13,9 @@ final class OdsLog {
   private OdsLog() {}
 
   static String text(String text) {
-    return "<table:table-cell office:value-type=\"string\"><text:p>" + text + "</text:p></table:table-cell>";
+    return "<table:table-cell office:value-type=\"string\"><text:p>"
+        + text
+        + "</text:p></table:table-cell>";
   }
 
   static String number(String number) {

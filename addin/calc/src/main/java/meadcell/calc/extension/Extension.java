@@ -20,6 +20,7 @@ import meadcell.calc.UnoNames;
 import meadcell.calc.menu.Menu;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
+import meadcell.catalogue.Words;
 import org.apache.commons.math3.util.FastMath;
 
 /** Builds the package that the office installs, all of it from the catalogue. */
@@ -62,14 +63,8 @@ public final class Extension {
    * Arguments: folder of the package's fixed files, Java sources, work folder, package to write.
    */
   public static void main(String[] arguments) throws IOException {
-    List<Language> languages =
-        new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
-            .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
-    for (Language language : languages) {
-      for (String phrase : language.missing()) {
-        System.err.println("not translated into " + language.tag() + ": " + phrase);
-      }
-    }
+    new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
+        .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
   }
 
   /** The jars of the functions and of what they depend on. */
@@ -77,27 +72,25 @@ public final class Extension {
     return List.of(jarOf(Catalogue.class), jarOf(FastMath.class));
   }
 
-  /** Writes the package; the languages know what was not translated. */
-  List<Language> write(Path fixed, Path sources, Path target) throws IOException {
-    List<Language> languages = Language.all();
+  /** Writes the package. */
+  void write(Path fixed, Path sources, Path target) throws IOException {
     Archive archive =
         new Archive()
             .addAll("", fixed)
             .add("icon.png", Icon.png())
             .add("meadcell.components", Components.write(families))
-            .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families, languages))
+            .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families, Words.all()))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
             .add(JAR, componentJar())
             .add(MENU_JAR, menuJar(sources));
-    for (Language language : languages) {
-      archive.add(Menu.guide(language.tag()), GuideWorkbook.write(catalogue, families, language));
+    for (Words words : Words.all()) {
+      archive.add(Menu.guide(words.tag()), GuideWorkbook.write(catalogue, families, words));
     }
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
     Files.write(target, archive.bytes());
-    return languages;
   }
 
   byte[] typeLibrary() {

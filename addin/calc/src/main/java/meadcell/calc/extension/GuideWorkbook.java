@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.Catalogue;
-import meadcell.catalogue.Family;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.ReferencePage;
+import meadcell.catalogue.Words;
 
 /** The function guide: a list of all functions, and one sheet a family with a page a function. */
 final class GuideWorkbook {
@@ -15,16 +15,16 @@ final class GuideWorkbook {
 
   private final Catalogue catalogue;
   private final List<String> families;
-  private final Language language;
+  private final Words words;
 
-  private GuideWorkbook(Catalogue catalogue, List<String> families, Language language) {
+  private GuideWorkbook(Catalogue catalogue, List<String> families, Words words) {
     this.catalogue = catalogue;
     this.families = families;
-    this.language = language;
+    this.words = words;
   }
 
-  static byte[] write(Catalogue catalogue, List<String> families, Language language) {
-    GuideWorkbook guide = new GuideWorkbook(catalogue, families, language);
+  static byte[] write(Catalogue catalogue, List<String> families, Words words) {
+    GuideWorkbook guide = new GuideWorkbook(catalogue, families, words);
     return Sheets.write(
         sheets -> {
           sheets.sheet("Functions", COLUMNS, () -> guide.list(sheets));
@@ -36,18 +36,18 @@ final class GuideWorkbook {
 
   private void list(Sheets sheets) throws XMLStreamException {
     for (String family : families) {
-      String about = catalogue.families().get(family).getAnnotation(Family.class).about();
+      String about = catalogue.families().get(family).about(words);
       sheets.row(
           () -> {
             sheets.text(Sheets.HEADING, family);
-            sheets.text(Sheets.HEADING, language.apply(about));
+            sheets.text(Sheets.HEADING, about);
           });
       Map<String, Integer> rows = rows(family);
       for (FunctionSpec function : catalogue.functions(family)) {
         sheets.row(
             () -> {
               sheets.link(function.name(), family + ".A" + rows.get(function.name()));
-              sheets.text(Sheets.PLAIN, language.apply(function.declaration().summary()));
+              sheets.text(Sheets.PLAIN, function.summary(words));
             });
       }
     }
@@ -60,7 +60,7 @@ final class GuideWorkbook {
     for (FunctionSpec function : catalogue.functions(family)) {
       rows.put(function.name(), row);
       row += 1;
-      for (ReferencePage.Section section : ReferencePage.of(function, language).sections()) {
+      for (ReferencePage.Section section : ReferencePage.of(function, words).sections()) {
         row += section.lines().size();
       }
     }
@@ -70,7 +70,7 @@ final class GuideWorkbook {
   private void pages(Sheets sheets, String family) throws XMLStreamException {
     for (FunctionSpec function : catalogue.functions(family)) {
       sheets.row(Sheets.NEW_PAGE, () -> sheets.text(Sheets.TITLE, function.name()));
-      for (ReferencePage.Section section : ReferencePage.of(function, language).sections()) {
+      for (ReferencePage.Section section : ReferencePage.of(function, words).sections()) {
         String heading = section.heading();
         for (String line : section.lines()) {
           boolean first = line == section.lines().get(0);

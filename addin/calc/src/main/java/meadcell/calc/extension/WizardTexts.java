@@ -8,18 +8,19 @@ import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Words;
 
 /** The office's configuration of our functions: their names and what the function wizard says. */
 final class WizardTexts {
   private final Xml xml;
-  private final List<Language> languages;
+  private final List<Words> languages;
 
-  private WizardTexts(Xml xml, List<Language> languages) {
+  private WizardTexts(Xml xml, List<Words> languages) {
     this.xml = xml;
     this.languages = languages;
   }
 
-  static byte[] write(Catalogue catalogue, Iterable<String> families, List<Language> languages) {
+  static byte[] write(Catalogue catalogue, Iterable<String> families, List<Words> languages) {
     return Xml.document(
         xml ->
             xml.element(
@@ -67,12 +68,12 @@ final class WizardTexts {
             argument(arg.name(), arg::description);
           }
           if (function.takesUnits()) {
-            argument(FunctionSpec.UNITS, language -> language.apply(FunctionSpec.UNITS_HELP));
+            argument(FunctionSpec.UNITS, FunctionSpec::unitsHelp);
           }
         });
   }
 
-  private void argument(String name, Function<Language, String> description)
+  private void argument(String name, Function<Words, String> description)
       throws XMLStreamException {
     node(
         name,
@@ -86,12 +87,12 @@ final class WizardTexts {
     xml.element("node", with("oor:name", name, "oor:op", "replace"), content);
   }
 
-  private void local(String property, Function<Language, String> text) throws XMLStreamException {
+  private void local(String property, Function<Words, String> text) throws XMLStreamException {
     xml.element(
         "prop",
         with("oor:name", property),
         () -> {
-          for (Language language : languages) {
+          for (Words language : languages) {
             xml.text("value", with("xml:lang", language.tag()), text.apply(language));
           }
         });

@@ -30,7 +30,7 @@ public final class Texts {
   }
 
   /** The language that is spoken: the one asked for if we have it. */
-  String language() {
+  public String language() {
     return language;
   }
 

@@ -11,12 +11,11 @@ import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
 import meadcell.calc.menu.Installation;
 import meadcell.calc.menu.Menu;
-import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.ReferencePage;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 /** An office in German: German texts, the same function names, a decimal comma. */
 class LanguageIT {
-  private static final Language GERMAN = Language.all().get(1);
+  private static final Words GERMAN = Words.in("de");
 
   @Test
   void textsAreGermanAndNamesStay() throws Exception {
@@ -47,6 +46,9 @@ class LanguageIT {
         UnoRuntime.queryInterface(XPropertySet.class, book.cell("A1"))
             .setPropertyValue("FormulaLocal", "=GRAVITY.TOBRIX(1,05)");
         assertEquals(Cellar.catalogue().get("GRAVITY.TOBRIX").call(1.05), book.column(0, 1)[0]);
+        book.cell("A2").setFormula("=CELLAR.WHY(\"GRAVITY.TOBRIX\";1085)");
+        assertEquals(
+            "sg ist 1085 SG; erlaubt ist 1 bis 1,45. Ist 1,085 gemeint?", book.column(0, 2)[1]);
       }
       office.service(XJobExecutor.class, Menu.SERVICE).trigger("guide");
       try (Workbook guide = office.openWorkbooks().get(0)) {
@@ -68,27 +70,5 @@ class LanguageIT {
       assertEquals(page, List.of(guide.sheet(family).column(1, page.size())));
     }
     assertEquals("Zweck", guide.sheet("TANK").shown("A2"));
-  }
-
-  @Test
-  void nothingThatIsShownLacksGermanAndNoGermanIsLeftOver() {
-    Language german = Language.all().get(1);
-    Catalogue catalogue = Cellar.catalogue();
-    List<String> families = List.copyOf(catalogue.families().keySet());
-    WizardTexts.write(catalogue, families, List.of(german));
-    GuideWorkbook.write(catalogue, families, german);
-    assertEquals(Set.of(), german.missing());
-    assertEquals(Set.of(), german.unused());
-  }
-
-  @Test
-  void everyPhraseKeepsItsPlacesForValues() {
-    for (String phrase : GERMAN.translated()) {
-      assertEquals(places(phrase), places(GERMAN.apply(phrase)), phrase);
-    }
-  }
-
-  private static int places(String phrase) {
-    return phrase.split("%s", -1).length;
   }
 }

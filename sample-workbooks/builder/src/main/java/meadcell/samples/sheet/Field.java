@@ -54,8 +54,8 @@ public record Field(
         spec.choices().isEmpty() ? spec.quantity() : Quantity.TEXT,
         decimals,
         spec.description(),
-        Math.max(spec.declaration().from(), spec.declaration().above()),
-        Math.min(spec.declaration().to(), spec.declaration().below()),
+        spec.range().lowest(),
+        spec.range().highest(),
         spec.choices());
   }
 

@@ -15,7 +15,6 @@ import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
-import org.w3c.dom.Node;
 
 /** A sheet of an OpenDocument spreadsheet. */
 final class OdsSheet implements BookSheet {
@@ -80,7 +79,8 @@ final class OdsSheet implements BookSheet {
         };
     return new CellContent(
         OdsValues.read(cell, type, book.nullDate()),
-        formula.isEmpty() ? null : OpenFormula.toA1(formula), look);
+        formula.isEmpty() ? null : OpenFormula.toA1(formula),
+        look);
   }
 
   @Override

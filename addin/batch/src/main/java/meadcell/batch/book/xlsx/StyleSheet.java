@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.FileRefused;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
 

@@ -63,7 +63,8 @@ final class XlsxBook implements Book {
     types = new ContentTypes(parts);
     root = new Relations(parts, "");
     Relation toMain =
-        root.first("officeDocument").orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
+        root.first("officeDocument")
+            .orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
     kind = Kind.byRelation(toMain.type());
     main = toMain.part();
     mainXml = XmlPart.of(parts.read(main));

@@ -1,0 +1,90 @@
+package meadcell.blend;
+
+import static meadcell.catalogue.Refusal.Kind.INCONSISTENT;
+import static meadcell.catalogue.Refusal.Kind.NOT_CONVERGED;
+import static meadcell.catalogue.Refusal.Kind.NO_SOLUTION;
+import static meadcell.catalogue.Refusal.Kind.UNKNOWN_NAME;
+import static meadcell.catalogue.Refusal.Kind.WRONG_KIND;
+
+import meadcell.catalogue.Reason;
+import meadcell.catalogue.Refusal;
+
+/** Why functions of the blend refuse. */
+enum BlendReason implements Reason {
+  BOTH_ALIKE(INCONSISTENT, "first and second are both {first}; shares make no difference."),
+  TARGET_NOT_BETWEEN(
+      INCONSISTENT,
+      "target is {target}; it must lie between first, {first}, and second, {second}."),
+  ALL_0(INCONSISTENT, "volumes are all 0."),
+  SPIRIT_CANNOT_REACH(
+      INCONSISTENT,
+      "target is {target}; it must be at least abv, {abv}, and below spirit, {spirit}."),
+  WATER_CANNOT_RAISE(INCONSISTENT, "target is {target}, above abv, {abv}; water only lowers it."),
+  HONEY_CANNOT_LOWER(
+      INCONSISTENT, "target is {target}, below gravity, {gravity}; honey only raises it."),
+  LIGHTER_THAN_DRY(INCONSISTENT, "gravity is {gravity}; with {abv} it cannot be below {dry}."),
+
+  STOCK_TOO_NARROW(
+      INCONSISTENT,
+      "stock needs three columns or more: available, cost, and a column per property."),
+  TARGETS_SHAPE(
+      INCONSISTENT,
+      "targets must have two rows, minimum and maximum, and a column for each of the {count}"
+          + " properties in stock; it has {rows} rows and {columns} columns."),
+  NOTHING_AVAILABLE(WRONG_KIND, "stock has no lot of which anything is available."),
+  MINIMUM_ABOVE_MAXIMUM(
+      INCONSISTENT, "minimum of property {property} is {minimum}, above its maximum, {maximum}."),
+  TOO_LITTLE(NO_SOLUTION, "The lots together hold only {share} of volume."),
+  NO_RANGE(
+      INCONSISTENT,
+      "closest needs a property with both a minimum and a maximum: it aims at their middle."),
+  BY_A_HAIR(NOT_CONVERGED, "The targets are met or missed by a hair; widen them a little."),
+  NO_BLEND(
+      NO_SOLUTION,
+      "No blend of these lots meets the targets. The least that must give way: {changes}."),
+  LIMITS_NOT_KEPT(NOT_CONVERGED, "The plan found does not keep the limits; change them a little."),
+
+  UNKNOWN_LOT(UNKNOWN_NAME, "The lot \"{given}\" is not known."),
+  UNKNOWN_VESSEL(UNKNOWN_NAME, "The vessel \"{given}\" is not known."),
+  CANNOT_MOVE(INCONSISTENT, "Row {row} of transfers cannot move \"{from}\" to \"{to}\"."),
+  FILLS_A_SOURCE(
+      INCONSISTENT,
+      "Row {row} of transfers fills \"{vessel}\", which row {drawnRow} drew from; put a gauge row"
+          + " before it that says how much was left, 0 if nothing."),
+  DRAWN_FROM_EMPTY(
+      INCONSISTENT,
+      "Row {row} of transfers draws from \"{vessel}\", which is empty by then. Is a filling before"
+          + " it missing?"),
+  DRAWN_BEYOND(
+      INCONSISTENT,
+      "Row {row} of transfers draws from \"{vessel}\" {excess} of its fill more than it holds by"
+          + " then; tolerance is {tolerance}. Is a filling before it missing?"),
+  GAUGED_EMPTY(
+      INCONSISTENT,
+      "Row {row} of transfers gauges in \"{vessel}\", which is empty by then. Is a filling before it"
+          + " missing?"),
+  GAUGED_BEYOND(
+      INCONSISTENT,
+      "Row {row} of transfers gauges in \"{vessel}\" {excess} of its fill more than it holds by then;"
+          + " tolerance is {tolerance}. Is a filling before it missing?"),
+  NOTHING_LEFT(
+      NO_SOLUTION, "\"{lot}\" holds nothing at the end of that day, as far as transfers say.");
+
+  private final Refusal.Kind kind;
+  private final String english;
+
+  BlendReason(Refusal.Kind kind, String english) {
+    this.kind = kind;
+    this.english = english;
+  }
+
+  @Override
+  public Refusal.Kind kind() {
+    return kind;
+  }
+
+  @Override
+  public String english() {
+    return english;
+  }
+}

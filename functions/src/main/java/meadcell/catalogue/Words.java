@@ -1,0 +1,164 @@
+package meadcell.catalogue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+
+/**
+ * A language: what the library says in it.
+ *
+ * <p>English stands in the declarations. Every other language has a folder {@code
+ * /meadcell/words/<tag>/} with a file per family and one for what is common, UTF-8 properties keyed
+ * by function and part: {@code BARREL.HEADSPACE.summary}, {@code BARREL.HEADSPACE.arg.drop}, {@code
+ * BARREL.reason.SURFACE_IN_BUNG}. A value {@code @KEY} is the text of that other key. What a file
+ * lacks stays English. A new language is one folder and its tag in {@link #TAGS}.
+ */
+public final class Words {
+  private static final List<String> TAGS = List.of("en", "de");
+  private static final Map<String, Words> ALL = new ConcurrentHashMap<>();
+
+  /** The language of the declarations. */
+  public static final Words ENGLISH = in("en");
+
+  private final String tag;
+
+  /** Files by their section, read when first asked for. */
+  private final Map<String, Properties> files = new ConcurrentHashMap<>();
+
+  private Words(String tag) {
+    this.tag = tag;
+  }
+
+  /** The language of a tag such as {@code de} or {@code de-AT}; English where we do not have it. */
+  public static Words in(String tag) {
+    String language = tag.toLowerCase(Locale.ROOT).split("[-_]", 2)[0];
+    return ALL.computeIfAbsent(TAGS.contains(language) ? language : TAGS.get(0), Words::new);
+  }
+
+  /** All languages, English first. */
+  public static List<Words> all() {
+    return TAGS.stream().map(Words::in).toList();
+  }
+
+  /** The language's tag. */
+  public String tag() {
+    return tag;
+  }
+
+  /** The first part of a key for what a class declares: its package's last name, in capitals. */
+  static String section(Class<?> declaring) {
+    String name = declaring.getPackageName();
+    return name.substring(name.lastIndexOf('.') + 1).toUpperCase(Locale.ROOT);
+  }
+
+  /** The text of a key; the English one where the language has none. */
+  public String text(String key, String english) {
+    String found = translation(key);
+    return found == null ? english : found;
+  }
+
+  /** The language's own text of a key, or null. */
+  String translation(String key) {
+    if (this == ENGLISH) {
+      return null;
+    }
+    String section = key.substring(0, key.indexOf('.'));
+    String text = files.computeIfAbsent(section, this::read).getProperty(key);
+    return text != null && text.startsWith("@") ? translation(text.substring(1)) : text;
+  }
+
+  /** All keys of a section that the language translates. */
+  Iterable<String> keys(String section) {
+    return files.computeIfAbsent(section, this::read).stringPropertyNames();
+  }
+
+  private Properties read(String section) {
+    String path = "/meadcell/words/" + tag + "/" + section.toLowerCase(Locale.ROOT) + ".properties";
+    Properties texts = new Properties();
+    try (InputStream in = Words.class.getResourceAsStream(path)) {
+      if (in != null) {
+        texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+    return texts;
+  }
+
+  /** A message with its values: names and texts by turns. */
+  public String say(Message message, String... values) {
+    return filled(
+        message,
+        name -> {
+          for (int i = 0; i < values.length; i += 2) {
+            if (values[i].equals(name)) {
+              return values[i + 1];
+            }
+          }
+          return null;
+        });
+  }
+
+  /** Puts values in the places {@code {name}} of a message; a place without a value stays. */
+  String filled(Message message, UnaryOperator<String> values) {
+    String template = text(message.key(), message.english());
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    while (true) {
+      int open = template.indexOf('{', at);
+      int close = open < 0 ? -1 : template.indexOf('}', open);
+      if (close < 0) {
+        return out.append(template, at, template.length()).toString();
+      }
+      String value = values.apply(template.substring(open + 1, close));
+      out.append(template, at, open)
+          .append(value == null ? template.substring(open, close + 1) : value);
+      at = close + 1;
+    }
+  }
+
+  /** A number in plain digits, rounded to so many significant ones, with the decimal sign. */
+  public String number(double value, int significantDigits) {
+    String plain = Numbers.text(value, significantDigits);
+    return this == ENGLISH ? plain : plain.replace(".", say(Phrase.DECIMAL_POINT));
+  }
+
+  /** The unit of a quantity, in words where it is one. */
+  public String unit(Quantity quantity, UnitSystem system) {
+    String unit = quantity.unit(system);
+    return unit.isEmpty() ? unit : text(quantity.key(system), unit);
+  }
+
+  /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */
+  String units(Quantity quantity) {
+    String metric = unit(quantity, UnitSystem.METRIC);
+    return quantity.isDimensional() ? metric + " (" + unit(quantity, UnitSystem.US) + ")" : metric;
+  }
+
+  /** A result in one line: cells and rows apart by the language's separators. */
+  public String shown(Object result) {
+    if (result instanceof Double number) {
+      return number(number, Numbers.DIGITS);
+    }
+    if (result instanceof Object[][] rows) {
+      StringBuilder out = new StringBuilder();
+      for (Object[] row : rows) {
+        out.append(out.isEmpty() ? "" : say(Phrase.BETWEEN_ROWS) + " ");
+        for (int i = 0; i < row.length; i++) {
+          out.append(i == 0 ? "" : say(Phrase.BETWEEN_CELLS) + " ");
+          out.append(row[i] == null ? "" : shown(row[i]));
+        }
+      }
+      return out.toString();
+    }
+    return String.valueOf(result);
+  }
+}

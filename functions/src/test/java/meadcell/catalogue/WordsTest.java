@@ -1,0 +1,120 @@
+package meadcell.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every language says everything, with the numbers and the places of the English text. */
+class WordsTest {
+  private static final Pattern PLACE = Pattern.compile("\\{\\w+}");
+  private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)*");
+  private static final Map<String, String> TEXTS = Cellar.catalogue().texts();
+  private static final Words GERMAN = Words.in("de");
+
+  static List<Words> translations() {
+    return Words.all().stream().filter(words -> words != Words.ENGLISH).toList();
+  }
+
+  @ParameterizedTest
+  @MethodSource("translations")
+  void nothingIsMissingAndNothingLeftOver(Words words) {
+    Set<String> missing = new TreeSet<>();
+    Set<String> sections = new TreeSet<>();
+    TEXTS.forEach(
+        (key, english) -> {
+          sections.add(key.substring(0, key.indexOf('.')));
+          if (words.translation(key) == null) {
+            missing.add(key + "=" + english);
+          }
+        });
+    assertEquals(Set.of(), missing, "not said in " + words.tag());
+    Set<String> unused = new TreeSet<>();
+    for (String section : sections) {
+      words.keys(section).forEach(unused::add);
+    }
+    unused.removeAll(TEXTS.keySet());
+    assertEquals(Set.of(), unused, "said in " + words.tag() + " and nowhere else");
+  }
+
+  @ParameterizedTest
+  @MethodSource("translations")
+  void placesAndNumbersAreThoseOfTheEnglishText(Words words) {
+    List<String> differing = new ArrayList<>();
+    TEXTS.forEach(
+        (key, english) -> {
+          String text = words.text(key, english);
+          if (!found(PLACE, english).equals(found(PLACE, text))
+              || !found(NUMBER, english).equals(found(NUMBER, text))) {
+            differing.add(key + ": " + english + " | " + text);
+          }
+        });
+    assertEquals(List.of(), differing);
+  }
+
+  private static Set<String> found(Pattern pattern, String text) {
+    Set<String> found = new TreeSet<>();
+    pattern.matcher(text).results().map(MatchResult::group).forEach(m -> found.add(plain(m)));
+    return found;
+  }
+
+  private static String plain(String number) {
+    return number.replace(',', '.');
+  }
+
+  @Test
+  void germanSentencesHaveGermanNumbersAndTheCallersUnits() {
+    assertEquals(
+        "head ist 25 in; es muss mindestens die Hälfte von bilge sein, 25,0625 in.",
+        refusal("BARREL.VOLUME", 25.0, 50.125, 32.0, "US").sentence(GERMAN));
+    assertEquals(
+        "sg ist 1085 SG; erlaubt ist 1 bis 1,45. Ist 1,085 gemeint?",
+        refusal("GRAVITY.TOBRIX", 1085.0).sentence(GERMAN));
+    FunctionSpec why = Cellar.catalogue().get("CELLAR.WHY");
+    assertEquals(
+        "Die Funktion \"GRAVITY.TOBRICKS\" gibt es nicht. Ist GRAVITY.TOBRIX gemeint?",
+        why.callIn(GERMAN, "GRAVITY.TOBRICKS", 1.0));
+    String page = ReferencePage.of(Cellar.catalogue().get("BARREL.VOLUME"), GERMAN).text(200);
+    assertTrue(page.contains("BARREL.VOLUME(50.5;64;81.5) ergibt 229,204"), page);
+  }
+
+  private static Refusal refusal(String function, Object... arguments) {
+    try {
+      Cellar.catalogue().get(function).call(arguments);
+      throw new AssertionError(function + " is answered");
+    } catch (Refusal refusal) {
+      return refusal;
+    }
+  }
+
+  @Test
+  void sentencesSpeakTheCallersUnits() {
+    assertEquals(
+        "head is 30 in, wider than bilge, 25 in.",
+        refusal("BARREL.VOLUME", 30.0, 25.0, 32.0, "US").getMessage());
+    assertEquals(
+        "gross is 100 lb; it must be more than wetEmpty, 200 lb.",
+        refusal("BARREL.BYWEIGHT", 100.0, 200.0, 8.5, "US").getMessage());
+    assertEquals(
+        "gross is 100 lb; it must be more than wetEmpty, 200 lb.",
+        Cellar.catalogue().get("CELLAR.WHY").call("BARREL.BYWEIGHT", 100.0, 200.0, 8.5, "US"));
+  }
+
+  @Test
+  void unknownLanguagesAreEnglishAndRegionsTheirLanguage() {
+    assertEquals(Words.ENGLISH, Words.in("xx"));
+    assertEquals(GERMAN, Words.in("de-AT"));
+    assertEquals("1,5", GERMAN.number(1.5, 6));
+    assertEquals("1.5", Words.ENGLISH.number(1.5, 6));
+  }
+}
