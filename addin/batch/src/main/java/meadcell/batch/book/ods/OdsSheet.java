@@ -15,6 +15,7 @@ import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /** A sheet of an OpenDocument spreadsheet. */
 final class OdsSheet implements BookSheet {

@@ -154,7 +154,7 @@ final class XlsCells {
               place.row(),
               place.column(),
               record.number(4),
-              "text " + texts.getString(record.number(6) | record.number(8) << 16).getDebugInfo());
+              sharedText(record.number(6) | record.number(8) << 16));
       case ARRAY, TABLE -> {
         return place;
       }
@@ -166,6 +166,11 @@ final class XlsCells {
 
   private void put(int row, int column, int style, String value) {
     cells.put(new Place(row, column), new Cell(style, "", value));
+  }
+
+  private String sharedText(int index) {
+    boolean isThere = index >= 0 && index < texts.getNumUniqueStrings();
+    return isThere ? "text " + texts.getString(index).getDebugInfo() : "no text";
   }
 
   private static String rk(byte[] data, int at) {

@@ -110,9 +110,7 @@ final class Relations {
     for (TagScanner tags = xml.tags(); tags.next(); ) {
       if (tags.is("Relationship") && relation.id.equals(tags.attribute("Id"))) {
         int start = tags.start();
-        while (!tags.isEmpty() && !tags.isEnd()) {
-          tags.next();
-        }
+        tags.toEnd("Relationship");
         xml.replace(start, tags.end(), "");
       }
     }

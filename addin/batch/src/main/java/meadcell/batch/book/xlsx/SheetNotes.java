@@ -126,9 +126,7 @@ final class SheetNotes {
       } else if (tags.is("comment") && !tags.isEnd()) {
         Place place = Place.of(tags.attribute("ref"));
         int start = tags.start();
-        while (!tags.isEmpty() && !(tags.is("comment") && tags.isEnd())) {
-          tags.next();
-        }
+        tags.toEnd("comment");
         if (changed.contains(place)) {
           xml.replace(start, tags.end(), "");
         }

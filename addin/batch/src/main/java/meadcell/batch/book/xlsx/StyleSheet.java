@@ -70,9 +70,7 @@ final class StyleSheet {
         int start = tags.start();
         int tagEnd = tags.end();
         int format = number(tags, "numFmtId");
-        while (!tags.isEmpty() && !(tags.is("xf") && tags.isEnd())) {
-          tags.next();
-        }
+        tags.toEnd("xf");
         styles.add(new Format(start, tagEnd, tags.end(), format));
       }
     }

@@ -66,10 +66,7 @@ final class XmlPart {
       replace(slash, tags.end(), content + text + close);
       return;
     }
-    int depth = 1;
-    while (depth > 0 && tags.next()) {
-      depth += !tags.is(name) || tags.isEmpty() ? 0 : tags.isEnd() ? -1 : 1;
-    }
+    tags.toEnd(name);
     insert(tags.start(), text);
   }
 

@@ -29,7 +29,9 @@ public final class Sax {
     } catch (SAXException e) {
       boolean isDocumentType = e.getMessage().contains("DOCTYPE");
       throw FileRefused.damaged(
-          isDocumentType ? "a part of it has a document type, which is not read" : e.getMessage(),
+          isDocumentType
+              ? "a part of it has a document type, which is not read"
+              : e.getMessage().replaceFirst("\\.$", ""),
           e);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
