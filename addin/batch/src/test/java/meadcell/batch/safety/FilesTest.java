@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
-import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -114,7 +113,8 @@ class FilesTest {
           new Thread(
               () -> {
                 while (!port.isClosed()) {
-                  try (Socket visitor = port.accept()) {
+                  try {
+                    port.accept().close();
                     visits.incrementAndGet();
                   } catch (IOException e) {
                     return;

@@ -102,6 +102,7 @@ final class XlsxSheetXml {
 
   private void write(TreeMap<Integer, Integer> widths, String newLink) throws IOException {
     String link = newLink;
+    boolean isInColumns = false;
     int depth = 0;
     while (tags.next()) {
       depth -= tags.isEnd() ? 1 : 0;
@@ -113,12 +114,15 @@ final class XlsxSheetXml {
       }
       if (depth == 1 && tags.is("dimension") && tags.isEmpty()) {
         dimension();
-      } else if (tags.is("col") && !tags.isEnd()) {
+      } else if (depth == 2 && isInColumns && tags.is("col") && !tags.isEnd()) {
         widthsBefore(widths);
-      } else if (tags.is("cols") && tags.isEnd()) {
-        copyTo(tags.start());
-        widths.forEach(this::width);
-        widths.clear();
+      } else if (depth == 1 && tags.is("cols")) { // controls have elements of such names, too
+        isInColumns = !tags.isEnd() && !tags.isEmpty();
+        if (tags.isEnd()) {
+          copyTo(tags.start());
+          widths.forEach(this::width);
+          widths.clear();
+        }
       } else if (!link.isEmpty()
           && depth == (tags.isEnd() ? 0 : 1)
           && (tags.isEnd() || BEHIND_DRAWING.stream().anyMatch(tags::is))) {
