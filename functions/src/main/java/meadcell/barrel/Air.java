@@ -18,14 +18,14 @@ final class Air {
     return Math.exp(11.8571 - 3840.70 / kelvin - 216961 / (kelvin * kelvin));
   }
 
-  /** Oxygen in a litre of air saturated with water, at the standard pressure, mg. */
+  /** {@return oxygen in a litre of air saturated with water, at the standard pressure, mg} */
   static double oxygen(double temperatureC) {
     double kelvin = kelvin(temperatureC);
     double dryPressure = STANDARD_PRESSURE * (1 - vapour(kelvin));
     return 1000 * OXYGEN_SHARE * dryPressure * OXYGEN_GRAM_PER_MOLE / (GAS_CONSTANT * kelvin);
   }
 
-  /** Oxygen dissolved in fresh water in equilibrium with moist air, mg/L. */
+  /** {@return oxygen dissolved in fresh water in equilibrium with moist air, mg/L} */
   static double saturation(double temperatureC, double pressureKPa) {
     double kelvin = kelvin(temperatureC);
     double x = 1 / kelvin;

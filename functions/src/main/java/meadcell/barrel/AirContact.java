@@ -14,19 +14,28 @@ public final class AirContact {
 
   private AirContact() {}
 
-  /** Oxygen through the wood. */
+  /**
+   * {@return oxygen through the wood, mg/L}
+   *
+   * @param days days in the barrel, days
+   * @param rate oxygen that comes in, mg/L per year
+   */
   @CellarFunction(
       summary = "Oxygen that has come in through wood, joints and bung of a barrel.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
-      formula = "rate × days/365.25.",
+      formula = "rate × oakRatio × days/365.25.",
       source =
           "Default 10 for used wood, 20 for new: common practice, no source. Published: 11.4 mg/L"
               + " a year in new oak (Junqua, Zeng, Pons, OENO One 55(3), 2021), 20 to 27 by many"
-              + " authors (IVES Technical Reviews 5449).",
-      example = "BARREL.OXYGEN(180)",
+              + " authors (IVES Technical Reviews 5449), all for barrels of some 225 L. That oxygen"
+              + " goes with the wood that a litre meets: from memory.",
+      example = "BARREL.OXYGEN(180;10;1.6)",
       note =
-          "The spread of the rate, 8 to 45 mg/L a year, is far larger than anything else here."
-              + " Each topping and racking adds more.")
+          "Without oakRatio the answer is that of a 225 L barrel: a cask of 30 L lets in about twice"
+              + " as much. BARREL.OAKRATIO gives it from the inside sizes; where only the capacity is"
+              + " known, (225 L / capacity)^(1/3).\n"
+              + "The rate is uncertain by a factor of two (8 to 45 mg/L a year), more than anything else"
+              + " here. Each topping and racking adds more.")
   public static double oxygen(
       @Shared.DaysInBarrel double days,
       @Arg(
@@ -36,11 +45,23 @@ public final class AirContact {
               above = 0,
               to = 100,
               byDefault = 10)
-          double rate) {
-    return rate * Topping.years(days);
+          double rate,
+      @Arg(
+              name = "oakRatio",
+              help = "Wood that a litre meets against a 225 L barrel, as BARREL.OAKRATIO gives it",
+              from = 0.2,
+              to = 5,
+              byDefault = 1)
+          double oakRatio) {
+    return rate * oakRatio * Topping.years(days);
   }
 
-  /** Oxygen in the headspace. */
+  /**
+   * {@return oxygen in the headspace, mg}
+   *
+   * @param headspaceL volume of the headspace, L
+   * @param temperatureC temperature of the headspace, °C
+   */
   @CellarFunction(
       summary = "Oxygen in a headspace that has just been open to the air: an upper bound.",
       gives = Quantity.MILLIGRAM,
@@ -63,7 +84,12 @@ public final class AirContact {
     return headspaceL * Air.oxygen(temperatureC);
   }
 
-  /** Oxygen at saturation. */
+  /**
+   * {@return oxygen at saturation, mg/L}
+   *
+   * @param temperatureC temperature of the liquid, °C
+   * @param pressureKPa absolute pressure of the air, kPa
+   */
   @CellarFunction(
       summary = "Oxygen that water holds when it has stood under air.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -95,7 +121,12 @@ public final class AirContact {
     return Air.saturation(temperatureC, pressureKPa);
   }
 
-  /** Gas to purge a headspace. */
+  /**
+   * {@return gas to purge a headspace, L}
+   *
+   * @param headspaceL volume of the headspace, L
+   * @param oxygen oxygen to be left in the headspace, %
+   */
   @CellarFunction(
       summary = "Inert gas that brings the oxygen of a headspace full of air down to a share.",
       gives = Quantity.VOLUME,

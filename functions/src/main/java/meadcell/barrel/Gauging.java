@@ -32,7 +32,11 @@ public final class Gauging {
 
   private Gauging() {}
 
-  /** Contents of the full barrel. */
+  /**
+   * {@return contents of the full barrel, L}
+   *
+   * @param cask sizes of the barrel
+   */
   @CellarFunction(
       summary = "What a barrel holds when full, from its inside sizes.",
       gives = Quantity.VOLUME,
@@ -48,7 +52,12 @@ public final class Gauging {
     return cask.volume() / Cask.LITRE;
   }
 
-  /** Contents of the lying barrel by dipstick. */
+  /**
+   * {@return contents of the lying barrel by dipstick, L}
+   *
+   * @param cask sizes of the barrel
+   * @param dipCm wet length of the dipstick, from the inside bottom of the bilge, cm
+   */
   @CellarFunction(
       summary = "What a lying barrel holds, from the wet length of a dipstick under the bung.",
       gives = Quantity.VOLUME,
@@ -64,7 +73,13 @@ public final class Gauging {
     return cask.below(dipCm, BarrelReason.DIP_ABOVE_BILGE) / Cask.LITRE;
   }
 
-  /** Missing volume of the lying barrel. */
+  /**
+   * {@return missing volume of the lying barrel, L}
+   *
+   * @param cask sizes of the barrel
+   * @param dropCm distance from the inside top of the bilge down to the surface, cm
+   * @param staveCm thickness of the stave, if drop is measured from its outside, cm
+   */
   @CellarFunction(
       summary = "What is missing in a lying barrel, from how far the surface lies below the bung.",
       gives = Quantity.VOLUME,
@@ -101,7 +116,12 @@ public final class Gauging {
     return cask.below(dropCm - staveCm, BarrelReason.DROP_ABOVE_BILGE) / Cask.LITRE;
   }
 
-  /** Wet depth for a content. */
+  /**
+   * {@return wet depth for a content, cm}
+   *
+   * @param cask sizes of the barrel
+   * @param contentsL what the barrel holds, L
+   */
   @CellarFunction(
       summary = "How deep a dipstick under the bung of a lying barrel would be wet.",
       gives = Quantity.LENGTH,
@@ -121,7 +141,12 @@ public final class Gauging {
     return cask.depth(contentsL * Cask.LITRE);
   }
 
-  /** Contents of the barrel standing on a head. */
+  /**
+   * {@return contents of the barrel standing on a head, L}
+   *
+   * @param cask sizes of the barrel
+   * @param depthCm depth of the mead above the inside of the lower head, cm
+   */
   @CellarFunction(
       summary = "What a barrel standing on its head holds, from the depth of the mead.",
       gives = Quantity.VOLUME,
@@ -142,7 +167,12 @@ public final class Gauging {
     return cask.standing(depthCm) / Cask.LITRE;
   }
 
-  /** Free surface. */
+  /**
+   * {@return free surface, cm²}
+   *
+   * @param cask sizes of the barrel
+   * @param dipCm wet length of the dipstick, from the inside bottom of the bilge, cm
+   */
   @CellarFunction(
       summary = "Area of the mead's surface that lies open to the headspace of a lying barrel.",
       gives = Quantity.SQUARE_CENTIMETRE,
@@ -158,24 +188,35 @@ public final class Gauging {
     return cask.surface(dipCm);
   }
 
-  /** Contents from outside sizes. */
+  /**
+   * {@return contents from outside sizes, L}
+   *
+   * @param cask sizes of the barrel
+   */
   @CellarFunction(
       summary = "What a barrel holds when full, from its outside sizes.",
       gives = Quantity.VOLUME,
       formula =
           "BARREL.VOLUME of the inside: diameters less 2 stave, length less 2 (croze + stave).",
       source =
-          "Stave 2.7 cm: transport barrel, dimensionsguide.com. Croze 4 cm: common practice, no"
-              + " source. "
+          "Stave 2.7 cm: transport barrel of 225 L, dimensionsguide.com. Croze 4 cm: common practice,"
+              + " no source. "
               + GAUGING,
       example = "BARREL.FROMOUTSIDE(55.5;69;94.5)",
       note =
-          "A centimetre more of stave is 20 L less in a 225 L barrel: measure it at the bung hole.")
+          "A centimetre more of stave is 20 L less in a 225 L barrel: measure it at the bung hole. Casks"
+              + " of 30 L have staves of 1.8 to 2.2 cm, of 500 L 2.7 to 3.2 (from memory).")
   public static double fromOutside(OutsideCask cask) {
     return cask.inside().volume() / Cask.LITRE;
   }
 
-  /** Contents by weight. */
+  /**
+   * {@return contents by weight, L}
+   *
+   * @param grossKg weight of the barrel with the mead, kg
+   * @param wetEmptyKg weight of the empty barrel while still wet, kg
+   * @param densityKgPerL density of the mead, kg/L
+   */
   @CellarFunction(
       summary = "What a barrel holds, from its weight on a scale.",
       gives = Quantity.VOLUME,

@@ -17,12 +17,12 @@ final class NailHole {
 
   private NailHole() {}
 
-  /** Pressure of the mead standing above the hole. */
+  /** {@return pressure of the mead standing above the hole} */
   static double head(double depthCm, double densityKgPerL) {
     return densityKgPerL * STANDARD_GRAVITY * depthCm / 100;
   }
 
-  /** What drives the mead out; refused where the vacuum holds it back. */
+  /** {@return what drives the mead out; refused where the vacuum holds it back} */
   static double driving(double depthCm, double densityKgPerL, double vacuum) {
     double head = head(depthCm, densityKgPerL);
     if (vacuum >= head) {
@@ -33,7 +33,7 @@ final class NailHole {
     return head - vacuum;
   }
 
-  /** Torricelli's flow: mm² times m/s is mL/s. */
+  /** {@return torricelli's flow: mm² times m/s is mL/s} */
   static double flow(double holeMm, double driving, double densityKgPerL, double coefficient) {
     return coefficient * area(holeMm) * Math.sqrt(2 * driving / densityKgPerL);
   }
@@ -42,7 +42,7 @@ final class NailHole {
     return Math.PI / 4 * holeMm * holeMm;
   }
 
-  /** Amount after which the gas, p V constant, no longer lets mead out. */
+  /** {@return amount after which the gas, p V constant, no longer lets mead out} */
   static double most(double headspaceL, double depthCm, double densityKgPerL, double vacuum) {
     double atRest = Air.STANDARD_PRESSURE - head(depthCm, densityKgPerL);
     return 1000 * headspaceL * driving(depthCm, densityKgPerL, vacuum) / atRest;
@@ -84,7 +84,7 @@ final class NailHole {
     return Math.atan(tan) + tan / (1 + tanSquared);
   }
 
-  /** Gas pressure to add so that mead just runs against a vacuum. */
+  /** {@return gas pressure to add so that mead just runs against a vacuum} */
   static double push(double depthCm, double densityKgPerL, double vacuum) {
     double needed = Math.max(0, vacuum - head(depthCm, densityKgPerL));
     if (needed > HIGHEST_PUSH) {

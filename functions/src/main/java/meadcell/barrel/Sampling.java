@@ -69,7 +69,15 @@ public final class Sampling {
     FINISHING
   }
 
-  /** First flow from a nail hole. */
+  /**
+   * {@return first flow from a nail hole, mL/s}
+   *
+   * @param holeMm bore of the hole (a 7/64 in drill is 2.778 mm), mm
+   * @param depthCm how far the hole lies below the surface, cm
+   * @param densityKgPerL density of the mead, kg/L
+   * @param vacuumKPa vacuum in the headspace, below the air outside, kPa
+   * @param coefficient discharge coefficient of the hole
+   */
   @CellarFunction(
       summary = "Flow from a small hole in the head of a barrel when the nail is pulled.",
       gives = Quantity.MILLILITRE_PER_SECOND,
@@ -91,7 +99,17 @@ public final class Sampling {
         holeMm, NailHole.driving(depthCm, densityKgPerL, vacuumKPa), densityKgPerL, coefficient);
   }
 
-  /** Time to draw a sample. */
+  /**
+   * {@return time to draw a sample, s}
+   *
+   * @param amountMl size of the sample, mL
+   * @param headspaceL volume of the headspace, L
+   * @param holeMm bore of the hole (a 7/64 in drill is 2.778 mm), mm
+   * @param depthCm how far the hole lies below the surface, cm
+   * @param densityKgPerL density of the mead, kg/L
+   * @param vacuumKPa vacuum in the headspace, below the air outside, kPa
+   * @param coefficient discharge coefficient of the hole
+   */
   @CellarFunction(
       summary = "Seconds for a sample to run from a nail hole of a tight barrel.",
       gives = Quantity.SECONDS,
@@ -122,7 +140,14 @@ public final class Sampling {
         amountMl, headspaceL, holeMm, depthCm, densityKgPerL, vacuumKPa, coefficient);
   }
 
-  /** Largest sample of a tight barrel. */
+  /**
+   * {@return largest sample of a tight barrel, mL}
+   *
+   * @param headspaceL volume of the headspace, L
+   * @param depthCm how far the hole lies below the surface, cm
+   * @param densityKgPerL density of the mead, kg/L
+   * @param vacuumKPa vacuum in the headspace, below the air outside, kPa
+   */
   @CellarFunction(
       summary = "How much runs from a nail hole until the vacuum of a tight barrel stops it.",
       gives = Quantity.MILLILITRE,
@@ -143,7 +168,13 @@ public final class Sampling {
     return NailHole.most(headspaceL, depthCm, densityKgPerL, vacuumKPa);
   }
 
-  /** Pressure to push a sample out. */
+  /**
+   * {@return pressure to push a sample out, kPa}
+   *
+   * @param depthCm how far the hole lies below the surface, cm
+   * @param densityKgPerL density of the mead, kg/L
+   * @param vacuumKPa vacuum in the headspace, below the air outside, kPa
+   */
   @CellarFunction(
       summary =
           "Gas pressure to add in the headspace so that a hole held back by vacuum begins to run.",
@@ -166,7 +197,12 @@ public final class Sampling {
     return NailHole.push(depthCm, densityKgPerL, vacuumKPa);
   }
 
-  /** Shank of a nail. */
+  /**
+   * {@return shank of a nail, mm}
+   *
+   * @param penny penny size (2 to 10, 12 or 16), penny
+   * @param kind kind of nail
+   */
   @CellarFunction(
       summary = "Thickness of the shank of a nail, to match a drill to it.",
       gives = Quantity.MILLIMETRE,
@@ -181,7 +217,13 @@ public final class Sampling {
     return NailSizes.shankMm(penny, kind);
   }
 
-  /** Play of a nail in its hole. */
+  /**
+   * {@return play of a nail in its hole, mm}
+   *
+   * @param drillMm bore of the hole (a 7/64 in drill is 2.778 mm), mm
+   * @param penny penny size (2 to 10, 12 or 16), penny
+   * @param kind kind of nail
+   */
   @CellarFunction(
       summary = "Play between a drilled hole and the nail that shall close it.",
       gives = Quantity.MILLIMETRE,

@@ -22,7 +22,7 @@ final class Wood {
     return shares;
   }
 
-  /** Share of the mixed liquid that came out of the wood. */
+  /** {@return share of the mixed liquid that came out of the wood} */
   static double carried(double volumeL, double heldL) {
     return heldL / (volumeL + heldL);
   }

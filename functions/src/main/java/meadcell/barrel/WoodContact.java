@@ -2,6 +2,7 @@ package meadcell.barrel;
 
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
+import java.util.OptionalDouble;
 import meadcell.blend.Blend;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
@@ -47,7 +48,11 @@ public final class WoodContact {
 
   private WoodContact() {}
 
-  /** Inside area. */
+  /**
+   * {@return inside area, m²}
+   *
+   * @param cask sizes of the barrel
+   */
   @CellarFunction(
       summary = "Area of wood that the mead touches in a full barrel, staves and heads.",
       gives = Quantity.AREA,
@@ -58,7 +63,11 @@ public final class WoodContact {
     return cask.area() / CM2_PER_M2;
   }
 
-  /** Inside area per litre. */
+  /**
+   * {@return inside area per litre, cm²/L}
+   *
+   * @param cask sizes of the barrel
+   */
   @CellarFunction(
       summary = "Area of wood for each litre of a full barrel.",
       gives = Quantity.SQUARE_CENTIMETRE_PER_LITRE,
@@ -72,21 +81,32 @@ public final class WoodContact {
     return cask.area() / (cask.volume() / Cask.LITRE);
   }
 
-  /** Wood per litre against the reference barrel. */
+  /**
+   * {@return wood per litre against the reference barrel}
+   *
+   * @param cask sizes of the barrel
+   */
   @CellarFunction(
       summary = "How much more wood a litre meets than in a 225 L barrel; 2 is twice as much.",
-      formula = "BARREL.AREAPERLITRE over that of the reference barrel, 86 cm²/L.",
+      formula = "BARREL.AREAPERLITRE over that of the reference barrel, 85.86 cm²/L.",
       source =
           "Reference: Bordeaux barrel, outside 69 × 55.5 × 94.5 cm (dimensionsguide.com), with"
               + " staves of 2.7 cm and a croze of 4 cm, its inside an ellipse.",
       example = "BARREL.OAKRATIO(36;42;50)",
       note = "A first guess for how much sooner a small barrel is ready; taste decides.")
   public static double oakRatio(Cask cask) {
-    Cask reference = new OutsideCask(55.5, 69, 94.5, 2.7, 4, Cask.Shape.ELLIPSE).inside();
+    Cask reference =
+        new OutsideCask(55.5, 69, 94.5, OptionalDouble.empty(), 4, Cask.Shape.ELLIPSE).inside();
     return areaPerLitre(cask) * (reference.volume() / Cask.LITRE) / reference.area();
   }
 
-  /** What the wood holds. */
+  /**
+   * {@return what the wood holds, L}
+   *
+   * @param areaM2 area of wood that is wet, as BARREL.AREA gives it, m²
+   * @param depthCm how deep the liquid has gone in, cm
+   * @param share share of the wet wood that is liquid, %
+   */
   @CellarFunction(
       summary = "How much liquid the wood of a barrel has soaked up.",
       gives = Quantity.VOLUME,
@@ -124,7 +144,13 @@ public final class WoodContact {
     return areaM2 * depthCm * LITRES_PER_M2_CM * share / 100;
   }
 
-  /** What came out of the wood. */
+  /**
+   * {@return what came out of the wood, %}
+   *
+   * @param volumeL what the barrel holds now, L
+   * @param soakedL what the wood holds, as BARREL.SOAKED gives it, L
+   * @param exchange share of it that mixes with the next fill, %
+   */
   @CellarFunction(
       summary = "Share of the present liquid that came out of the staves: the last occupant.",
       gives = Quantity.PERCENT,
@@ -140,7 +166,14 @@ public final class WoodContact {
     return 100 * Wood.carried(volumeL, soakedL * exchange / 100);
   }
 
-  /** Shares of all fills. */
+  /**
+   * {@return shares of all fills, a column, %}
+   *
+   * @param volumesL volume of each fill, the oldest first, the present one last, L
+   * @param soakedL what the wood holds, as BARREL.SOAKED gives it, L
+   * @param exchange share of it that mixes with the next fill, %
+   * @param toppedL poured in to top up since the last fill, L
+   */
   @CellarFunction(
       summary = "Share of each past fill in the present liquid, the oldest first; they sum to 100.",
       gives = Quantity.PERCENT,
@@ -179,7 +212,15 @@ public final class WoodContact {
     return shares;
   }
 
-  /** Strength after a spirit cask has given up its spirit. */
+  /**
+   * {@return strength after a spirit cask has given up its spirit, % vol}
+   *
+   * @param volumeL what is filled in, L
+   * @param abv strength of it, % vol
+   * @param soakedL spirit that the wood holds, as BARREL.SOAKED gives it, L
+   * @param spiritAbv strength of that spirit, % vol
+   * @param drainedL how much of it was drained or rinsed out before filling, L
+   */
   @CellarFunction(
       summary = "Strength once the wood of a spirit cask and the mead in it have become one.",
       gives = Quantity.PERCENT_VOL,
@@ -233,7 +274,14 @@ public final class WoodContact {
     return Blend.abv(new double[] {volumeL, soakedL - drainedL}, new double[] {abv, spiritAbv});
   }
 
-  /** Extraction against time. */
+  /**
+   * {@return extraction against time, %}
+   *
+   * @param days days in the barrel, days
+   * @param halfTime days in which half of the limit goes into the mead, days
+   * @param fill which fill of the barrel this is, 1 when new
+   * @param depletion what each fill takes away from the limit, %
+   */
   @CellarFunction(
       summary = "Extraction so far, in per cent of what a new barrel would give in the end.",
       gives = Quantity.PERCENT,
@@ -241,7 +289,9 @@ public final class WoodContact {
       source = APPROACH + " Depletion of half a fill, from memory: 50, 25, 12 %.",
       example = "BARREL.EXTRACTION(120;90;2)",
       note =
-          "Substances differ: those of the toast go with the first fill, some lactones come later."
+          "Count every fill, also those before the barrel was yours. Depletion is uncertain: 30 to 70"
+              + " % a fill would not surprise (common practice, no source).\n"
+              + "Substances differ: those of the toast go with the first fill, some lactones come later."
               + " Take the half time from your own notes with BARREL.EXTRACTIONFIT.")
   public static double extraction(
       @Shared.DaysInBarrel double days,
@@ -257,8 +307,7 @@ public final class WoodContact {
               help = "Which fill of the barrel this is, 1 when new",
               is = Quantity.COUNT,
               from = 1,
-              to = 30,
-              byDefault = 1)
+              to = 30)
           int fill,
       @Arg(
               name = "depletion",
@@ -278,7 +327,12 @@ public final class WoodContact {
       @Gives("standard error of the limit") double limitError,
       @Gives(value = "standard error of the half time", is = Quantity.DAYS) double halfTimeError) {}
 
-  /** Extraction fitted to notes. */
+  /**
+   * {@return extraction fitted to notes, a row}
+   *
+   * @param days days since filling of each note, days
+   * @param intensities intensity noted, in any unit
+   */
   @CellarFunction(
       summary =
           "Limit and half time of what the wood gives, from one's own notes of its intensity.",

@@ -14,6 +14,7 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
+import meadcell.law.UsHoneyWine;
 
 /** Blending: shares, strength, plans, and what is in a lot. */
 @Family(
@@ -93,7 +94,7 @@ public final class Blend {
       help = "Its specific gravity",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface MeadGravity {}
 
@@ -102,7 +103,7 @@ public final class Blend {
       help = "Specific gravity wanted",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface GravityWanted {}
 
@@ -160,7 +161,13 @@ public final class Blend {
       @Gives(value = "share of first", is = Quantity.PERCENT) double first,
       @Gives(value = "share of second", is = Quantity.PERCENT) double second) {}
 
-  /** Pearson's square. */
+  /**
+   * {@return pearson's square, a row}
+   *
+   * @param first value of the first lot
+   * @param second value of the second lot
+   * @param target value wanted
+   */
   @CellarFunction(
       summary = "Shares of two lots that together have the target value.",
       formula = "first : second = |second − target| : |target − first|, stated in % of the blend.",
@@ -188,7 +195,12 @@ public final class Blend {
     return new Parts(share, 100 - share);
   }
 
-  /** Volume-weighted mean. */
+  /**
+   * {@return volume-weighted mean}
+   *
+   * @param volumesL volume of each lot, L
+   * @param values value of each lot
+   */
   @CellarFunction(
       summary = "Value of a blend: sugar, acid, SO₂ and whatever else mixes by volume.",
       formula = "Σ volume · value ÷ Σ volume.",
@@ -210,7 +222,12 @@ public final class Blend {
     return sum / volumeL;
   }
 
-  /** Strength of a blend. */
+  /**
+   * {@return strength of a blend, % vol}
+   *
+   * @param volumesL volume of each lot, L
+   * @param abvs alcohol of each lot, 0 for water, % vol
+   */
   @CellarFunction(
       summary = "Alcohol of a blend, contraction counted.",
       gives = Quantity.PERCENT_VOL,
@@ -223,7 +240,12 @@ public final class Blend {
     return WaterAndEthanol.blend(volumesL, abvs).abv();
   }
 
-  /** Volume of a blend. */
+  /**
+   * {@return volume of a blend, L}
+   *
+   * @param volumesL volume of each lot, L
+   * @param abvs alcohol of each lot, 0 for water, % vol
+   */
   @CellarFunction(
       summary = "Volume of a blend, contraction counted.",
       gives = Quantity.VOLUME,
@@ -236,7 +258,12 @@ public final class Blend {
     return WaterAndEthanol.blend(volumesL, abvs).volumeL();
   }
 
-  /** Gravity of a blend. */
+  /**
+   * {@return gravity of a blend, SG}
+   *
+   * @param volumesL volume of each lot, L
+   * @param gravities specific gravity of each lot, SG
+   */
   @CellarFunction(
       summary = "Specific gravity of a blend.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -273,7 +300,14 @@ public final class Blend {
     CLOSEST
   }
 
-  /** Volumes of a blend within targets. */
+  /**
+   * {@return volumes of a blend within targets, a column, L}
+   *
+   * @param stock A row for each lot
+   * @param targets two rows, minimum and maximum of each property; blank where free
+   * @param volumeL blend to make, L
+   * @param goal what to make least
+   */
   @CellarFunction(
       summary = "How much of each lot for a blend within its targets, the cheapest or the closest.",
       gives = Quantity.VOLUME,
@@ -293,7 +327,8 @@ public final class Blend {
               + "A blank row of stock is no lot and gets 0. Properties are counted from the third"
               + " column of stock. Cost is per unit of volume and only looked at for the goal"
               + " cost.\n"
-              + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.")
+              + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.",
+      caution = UsHoneyWine.BLEND)
   public static double[] plan(
       @Arg(name = "stock", help = "A row for each lot") Rows<LotRow> stock,
       @Arg(
@@ -311,7 +346,14 @@ public final class Blend {
     return Plan.volumes(new Stock(stock, targets, goal == Goal.COST), volumeL, goal);
   }
 
-  /** Spirit to add. */
+  /**
+   * {@return spirit to add, L}
+   *
+   * @param volumeL mead to fortify, L
+   * @param abv alcohol of the mead, % vol
+   * @param spirit alcohol of the spirit, % vol
+   * @param target alcohol wanted, % vol
+   */
   @CellarFunction(
       summary = "Spirit to add for a target strength, contraction counted.",
       gives = Quantity.VOLUME,
@@ -321,7 +363,8 @@ public final class Blend {
       note = SUGAR_IGNORED,
       caution =
           "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
-              + " tax class: ask your authority.")
+              + " tax class. "
+              + UsHoneyWine.SPIRIT)
   public static double fortify(
       @Arg(
               name = "volume",
@@ -354,7 +397,13 @@ public final class Blend {
     return WaterAndEthanol.of(volumeL, abv).partsToReach(WaterAndEthanol.of(1, spirit), target);
   }
 
-  /** Water to add. */
+  /**
+   * {@return water to add, L}
+   *
+   * @param volumeL liquid to reduce, L
+   * @param abv its alcohol, % vol
+   * @param target alcohol wanted, % vol
+   */
   @CellarFunction(
       summary = "Water to add for a lower strength, contraction counted.",
       gives = Quantity.VOLUME,
@@ -382,7 +431,15 @@ public final class Blend {
     return WaterAndEthanol.of(volumeL, abv).partsToReach(WaterAndEthanol.of(1, 0), target);
   }
 
-  /** Honey for a target gravity. */
+  /**
+   * {@return honey for a target gravity, kg}
+   *
+   * @param volumeL mead to sweeten, L
+   * @param gravity its specific gravity, SG
+   * @param target specific gravity wanted, SG
+   * @param abv alcohol of the mead; left out for a must, % vol
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Honey to add to a mead for a target gravity.",
       gives = Quantity.MASS,
@@ -400,7 +457,15 @@ public final class Blend {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).honeyKg();
   }
 
-  /** Strength after sweetening. */
+  /**
+   * {@return strength after sweetening, % vol}
+   *
+   * @param volumeL mead to sweeten, L
+   * @param gravity its specific gravity, SG
+   * @param target specific gravity wanted, SG
+   * @param abv alcohol of the mead, % vol
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Alcohol of a mead after sweetening it with honey.",
       gives = Quantity.PERCENT_VOL,
@@ -419,7 +484,15 @@ public final class Blend {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).abv();
   }
 
-  /** Volume after sweetening. */
+  /**
+   * {@return volume after sweetening, L}
+   *
+   * @param volumeL mead to sweeten, L
+   * @param gravity its specific gravity, SG
+   * @param target specific gravity wanted, SG
+   * @param abv alcohol of the mead; left out for a must, % vol
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Volume of a mead after sweetening it with honey.",
       gives = Quantity.VOLUME,
@@ -437,7 +510,14 @@ public final class Blend {
     return Sweetened.to(target, volumeL, gravity, abv, moisturePercent).volumeL();
   }
 
-  /** A bench trial scaled up. */
+  /**
+   * {@return a bench trial scaled up, g or mL}
+   *
+   * @param trialMl mead in the trial glass, mL
+   * @param addedMl solution added to it, mL
+   * @param volumeL mead in the cellar, L
+   * @param strength g or mL of the addition in 100 mL of the trial's solution
+   */
   @CellarFunction(
       summary = "Addition for the cellar from a bench trial that tasted right.",
       gives = Quantity.GRAM_OR_MILLILITRE,
@@ -479,7 +559,15 @@ public final class Blend {
     return volumeL * 1000 * addedMl / trialMl * strength / 100;
   }
 
-  /** What a lot is made of. */
+  /**
+   * {@return what a lot is made of, a row}
+   *
+   * @param transfers A row for each transfer
+   * @param lot vessel or lot to explain, as transfers name it
+   * @param day state at the end of this day; left out: after the last transfer, day number
+   * @param tolerancePercent how much of a vessel's fill may be drawn beyond what the log has left
+   *     in it, %
+   */
   @CellarFunction(
       summary = "Every liquid that ended in a lot and its share in %, largest first, then by name.",
       formula =
@@ -506,7 +594,16 @@ public final class Blend {
         .toArray(Object[][]::new);
   }
 
-  /** How long a lot was in a vessel. */
+  /**
+   * {@return how long a lot was in a vessel, days}
+   *
+   * @param transfers A row for each transfer
+   * @param lot vessel or lot to explain, as transfers name it
+   * @param vessel vessel it was in, as transfers name it
+   * @param day state at the end of this day; left out: after the last transfer, day number
+   * @param tolerancePercent how much of a vessel's fill may be drawn beyond what the log has left
+   *     in it, %
+   */
   @CellarFunction(
       summary =
           "Days that the liquid now in a lot has spent in a vessel, on average over all of it.",

@@ -64,7 +64,7 @@ final class Plan {
     }
   }
 
-  /** Volumes by row of the stock table. */
+  /** {@return volumes by row of the stock table} */
   static double[] volumes(Stock stock, double volumeL, Blend.Goal goal) {
     double available = stock.availableL() / volumeL;
     if (available < 1 - Programme.TOLERANCE) {

@@ -12,12 +12,12 @@ final class CarbonDioxide {
 
   private CarbonDioxide() {}
 
-  /** g/L in equilibrium with CO₂ of that pressure. */
+  /** {@return g/L in equilibrium with CO₂ of that pressure} */
   static double dissolved(double gaugeKPa, double temperatureC, double abv, double sugar) {
     return (gaugeKPa + ATMOSPHERE_KPA) * solubility(temperatureC, abv, sugar);
   }
 
-  /** Inverse of {@link #dissolved}. */
+  /** {@return inverse of {@link #dissolved}} */
   static double gaugeKPa(double dissolved, double temperatureC, double abv, double sugar) {
     return dissolved / solubility(temperatureC, abv, sugar) - ATMOSPHERE_KPA;
   }

@@ -57,7 +57,10 @@ public @interface Arg {
   /** Values must be smaller than this. */
   double below() default Double.POSITIVE_INFINITY;
 
-  /** Refuse exactly 0, because a blank cell is likelier than a true zero. */
+  /**
+   * Refuse exactly 0, because a blank cell is likelier than a true zero; in a table's column that
+   * may be blank, take it for one.
+   */
   boolean zeroIsBlank() default false;
 
   /** The number when left out, in the metric unit; makes the argument optional. */

@@ -55,47 +55,47 @@ public final class ArgSpec {
         declared, type, Kind.of(type), rows, argument == null ? declared.name() : argument);
   }
 
-  /** The argument's name. */
+  /** {@return the argument's name} */
   public String name() {
     return declared.name();
   }
 
-  /** What it takes. */
+  /** {@return what it takes} */
   public Kind kind() {
     return kind;
   }
 
-  /** What its numbers measure. */
+  /** {@return what its numbers measure} */
   public Quantity quantity() {
     return declared.quantity();
   }
 
-  /** The numbers it takes, in the metric unit. */
+  /** {@return the numbers it takes, in the metric unit} */
   public Range range() {
     return range;
   }
 
-  /** Whether exactly 0 is refused, because a blank cell is likelier. */
+  /** {@return whether exactly 0 is refused, because a blank cell is likelier} */
   public boolean zeroIsBlank() {
     return declared.zeroIsBlank();
   }
 
-  /** Whether it may be left out. */
+  /** {@return whether it may be left out} */
   public boolean isOptional() {
     return optional;
   }
 
-  /** Whether only whole numbers are taken. */
+  /** {@return whether only whole numbers are taken} */
   public boolean isWhole() {
     return type == int.class;
   }
 
-  /** Whether only 1 and 0 are taken. */
+  /** {@return whether only 1 and 0 are taken} */
   public boolean isTruth() {
     return type == boolean.class;
   }
 
-  /** What it is, in a few words, in a language. */
+  /** {@return what it is, in a few words, in a language} */
   public String help(Words words) {
     return words.text(declared.key(), declared.help());
   }
@@ -121,14 +121,14 @@ public final class ArgSpec {
     }
   }
 
-  /** The words of a choice, as a user types them. */
+  /** {@return the words of a choice, as a user types them} */
   public List<String> choices() {
     return type.isEnum()
         ? Arrays.stream(type.getEnumConstants()).map(c -> Statement.word((Enum<?>) c)).toList()
         : List.of();
   }
 
-  /** The default as a user would type it, or an empty text. */
+  /** {@return the default as a user would type it, or an empty text} */
   public String defaultText(UnitSystem system) {
     return defaultText(system, Words.ENGLISH);
   }
@@ -158,17 +158,20 @@ public final class ArgSpec {
     };
   }
 
-  /** The range in words, without the unit: {@code 2 to 45}; empty where every number is taken. */
+  /**
+   * {@return the range in words, without the unit: {@code 2 to 45}; empty where every number is
+   * taken}
+   */
   public String range(UnitSystem system) {
     return range.text(quantity(), system, Words.ENGLISH);
   }
 
-  /** Help, unit, range and default in one line, as a function wizard shows it. */
+  /** {@return help, unit, range and default in one line, as a function wizard shows it} */
   public String description() {
     return description(Words.ENGLISH);
   }
 
-  /** The same in another language. */
+  /** {@return the same in another language} */
   public String description(Words words) {
     StringBuilder text = new StringBuilder(shortly(words));
     text.append('.');

@@ -54,12 +54,14 @@ public final class Catalogue {
     }
   }
 
-  /** The functions of these family classes. */
+  /** {@return the functions of these family classes} */
   public static Catalogue of(Class<?>... families) {
     return new Catalogue(List.of(families));
   }
 
-  /** The functions of all families that a class loader's {@value #FAMILIES} resources name. */
+  /**
+   * {@return the functions of all families that a class loader's {@value #FAMILIES} resources name}
+   */
   public static Catalogue load(ClassLoader loader) {
     Set<Class<?>> classes = new LinkedHashSet<>(); // a jar and a jar that contains it count once
     try {
@@ -79,17 +81,17 @@ public final class Catalogue {
     return new Catalogue(classes);
   }
 
-  /** The families by name, in declared order. */
+  /** {@return the families by name, in declared order} */
   public Map<String, FamilySpec> families() {
     return Collections.unmodifiableMap(families);
   }
 
-  /** All functions, by name. */
+  /** {@return all functions, by name} */
   public Collection<FunctionSpec> functions() {
     return declared.values().stream().map(this::spec).toList();
   }
 
-  /** The functions of one family, by name. */
+  /** {@return the functions of one family, by name} */
   public List<FunctionSpec> functions(String family) {
     return declared.values().stream()
         .filter(function -> function.family.equals(family))
@@ -101,12 +103,15 @@ public final class Catalogue {
     return read.computeIfAbsent(function, Declared::spec);
   }
 
-  /** All names. */
+  /** {@return all names} */
   public Collection<String> names() {
     return Collections.unmodifiableCollection(declared.keySet());
   }
 
-  /** A function by its name in any case, also as other programs store it ({@code _xll.} before). */
+  /**
+   * {@return a function by its name in any case, also as other programs store it ({@code _xll.}
+   * before)}
+   */
   public Optional<FunctionSpec> find(String name) {
     String plain = name.trim();
     if (plain.toLowerCase(Locale.ROOT).startsWith("_xll.")) {
@@ -115,7 +120,7 @@ public final class Catalogue {
     return Optional.ofNullable(declared.get(plain)).map(this::spec);
   }
 
-  /** A function by its name; an unknown one is refused with the nearest known name. */
+  /** {@return a function by its name; an unknown one is refused with the nearest known name} */
   public FunctionSpec get(String name) {
     return find(name)
         .orElseThrow(

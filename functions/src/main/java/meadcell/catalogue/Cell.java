@@ -14,12 +14,12 @@ public final class Cell {
     this.system = system;
   }
 
-  /** Whether it holds nothing. */
+  /** {@return whether it holds nothing} */
   public boolean isBlank() {
     return raw == null;
   }
 
-  /** The number it holds, in the metric unit; a blank and a text are refused. */
+  /** {@return the number it holds, in the metric unit; a blank and a text are refused} */
   public double number() {
     if (raw == null) {
       throw reader.blank(place);

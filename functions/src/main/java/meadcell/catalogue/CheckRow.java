@@ -26,18 +26,18 @@ public record CheckRow(
 
   /** What came out for a row. */
   public record Verdict(CheckRow row, Object got, boolean holds) {
-    /** The result as a check row would hold it, so that its shape shows. */
+    /** {@return the result as a check row would hold it, so that its shape shows} */
     public String gotText() {
       return LiteralCall.literal(got);
     }
 
-    /** What was expected, in the same way. */
+    /** {@return what was expected, in the same way} */
     public String expectedText() {
       return LiteralCall.literal(row.expected);
     }
   }
 
-  /** All rows of a catalogue's families. */
+  /** {@return all rows of a catalogue's families} */
   public static List<CheckRow> load(Catalogue catalogue) {
     List<CheckRow> rows = new ArrayList<>();
     for (FamilySpec family : catalogue.families().values()) {
@@ -71,13 +71,13 @@ public record CheckRow(
         cells[4]);
   }
 
-  /** The catalogue's own answer, compared. */
+  /** {@return the catalogue's own answer, compared} */
   public Verdict verdict(Catalogue catalogue) {
     LiteralCall literal = LiteralCall.parse(call);
     return verdict(catalogue.get(literal.function()).call(literal.arguments()));
   }
 
-  /** An answer computed elsewhere, compared. */
+  /** {@return an answer computed elsewhere, compared} */
   public Verdict verdict(Object got) {
     return new Verdict(this, got, agrees(expected, got));
   }

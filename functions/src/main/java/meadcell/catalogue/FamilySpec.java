@@ -24,12 +24,12 @@ public final class FamilySpec {
     classes.add(type);
   }
 
-  /** The prefix of its functions' names. */
+  /** {@return the prefix of its functions' names} */
   public String name() {
     return name;
   }
 
-  /** What it is about, in one sentence. */
+  /** {@return what it is about, in one sentence} */
   public String about(Words words) {
     return words.text(key(), about);
   }
@@ -38,7 +38,7 @@ public final class FamilySpec {
     return name + ".about";
   }
 
-  /** The classes that declare its functions. */
+  /** {@return the classes that declare its functions} */
   public List<Class<?>> classes() {
     return Collections.unmodifiableList(classes);
   }

@@ -48,7 +48,7 @@ public final class FunctionSpec {
     return new FunctionSpec(family, method);
   }
 
-  /** {@code BARREL.VOLUME}. */
+  /** {@return {@code BARREL.VOLUME}} */
   public String name() {
     return name(family, member);
   }
@@ -57,12 +57,12 @@ public final class FunctionSpec {
     return family + "." + member.toUpperCase(Locale.ROOT);
   }
 
-  /** The family, {@code BARREL}. */
+  /** {@return the family, {@code BARREL}} */
   public String family() {
     return family;
   }
 
-  /** The method's name, {@code volume}. */
+  /** {@return the method's name, {@code volume}} */
   public String member() {
     return member;
   }
@@ -71,7 +71,7 @@ public final class FunctionSpec {
     return declaration;
   }
 
-  /** The declared arguments, without {@code units}. */
+  /** {@return the declared arguments, without {@code units}} */
   public List<ArgSpec> args() {
     return args;
   }
@@ -80,27 +80,27 @@ public final class FunctionSpec {
     return result;
   }
 
-  /** Whether a last optional {@code units} is taken. */
+  /** {@return whether a last optional {@code units} is taken} */
   public boolean takesUnits() {
     return takesUnits;
   }
 
-  /** How many arguments must be given. */
+  /** {@return how many arguments must be given} */
   public int required() {
     return required;
   }
 
-  /** How many arguments may be given. */
+  /** {@return how many arguments may be given} */
   public int most() {
     return isVariadic() ? Integer.MAX_VALUE : args.size() + (takesUnits ? 1 : 0);
   }
 
-  /** Whether the last argument takes whatever follows. */
+  /** {@return whether the last argument takes whatever follows} */
   public boolean isVariadic() {
     return !args.isEmpty() && args.get(args.size() - 1).kind() == Kind.REST;
   }
 
-  /** {@code BARREL.VOLUME(head; bilge; length; [shape="ellipse"]; [units="metric"])}. */
+  /** {@return {@code BARREL.VOLUME(head; bilge; length; [shape="ellipse"]; [units="metric"])}} */
   public String signature() {
     List<String> shown = new ArrayList<>();
     for (ArgSpec arg : args) {
@@ -120,12 +120,12 @@ public final class FunctionSpec {
     return name() + shown.stream().collect(Collectors.joining("; ", "(", ")"));
   }
 
-  /** Purpose and result in one or two sentences, as a function wizard shows them. */
+  /** {@return purpose and result in one or two sentences, as a function wizard shows them} */
   public String description() {
     return description(Words.ENGLISH);
   }
 
-  /** The same in another language. */
+  /** {@return the same in another language} */
   public String description(Words words) {
     String description =
         summary(words) + " " + words.say(Phrase.GIVES, "result", result.description(words));
@@ -135,27 +135,27 @@ public final class FunctionSpec {
         : description + " " + words.say(Phrase.BEWARE, "text", caution);
   }
 
-  /** Purpose, one sentence. */
+  /** {@return purpose, one sentence} */
   public String summary(Words words) {
     return part(words, "summary", declaration.summary());
   }
 
-  /** The formula or model in words or symbols. */
+  /** {@return the formula or model in words or symbols} */
   public String formula(Words words) {
     return part(words, "formula", declaration.formula());
   }
 
-  /** What the function rests on. */
+  /** {@return what the function rests on} */
   public String source(Words words) {
     return part(words, "source", declaration.source());
   }
 
-  /** What a careful user should know; may be empty. */
+  /** {@return what a careful user should know; may be empty} */
   public String note(Words words) {
     return part(words, "note", declaration.note());
   }
 
-  /** Safety or legal caution; may be empty. */
+  /** {@return safety or legal caution; may be empty} */
   public String caution(Words words) {
     return part(words, "caution", declaration.caution());
   }
@@ -164,7 +164,7 @@ public final class FunctionSpec {
     return english.isEmpty() ? english : words.text(name() + "." + part, english);
   }
 
-  /** What {@value #UNITS} takes. */
+  /** {@return what {@value #UNITS} takes} */
   public static String unitsHelp(Words words) {
     return words.say(Phrase.UNITS);
   }
@@ -198,7 +198,7 @@ public final class FunctionSpec {
     return callIn(Words.ENGLISH, given);
   }
 
-  /** The same; sentences among the results are in a language. */
+  /** {@return the same; sentences among the results are in a language} */
   public Object callIn(Words words, Object... given) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {

@@ -10,6 +10,8 @@ import static meadcell.catalogue.Refusal.Kind.WRONG_KIND;
 /** The reasons that every family may give. */
 public enum General implements Reason {
   OUTSIDE(OUT_OF_RANGE, "{argument} is {value}; it must be {range}."),
+  FRACTION(
+      OUT_OF_RANGE, "{argument} is {value}; percentages are percent numbers, 12 and not 0.12."),
   ZERO(OUT_OF_RANGE, "{argument} is {value}; it must be other than 0."),
   NOT_WHOLE(OUT_OF_RANGE, "{argument} is {value}; it must be a whole number."),
   NOT_TRUTH(OUT_OF_RANGE, "{argument} is {value}; it must be 1 or 0."),

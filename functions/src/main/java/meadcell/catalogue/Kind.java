@@ -55,7 +55,7 @@ public enum Kind {
     throw new IllegalStateException("no kind of argument has the type " + type);
   }
 
-  /** Whether a column given here means one value per row. */
+  /** {@return whether a column given here means one value per row} */
   public boolean isScalar() {
     return this == NUMBER || this == TEXT || this == CHOICE;
   }

@@ -41,12 +41,15 @@ public final class LiteralCall {
     return new LiteralCall(source.trim());
   }
 
-  /** One literal: a number, a quoted text, or a range in braces. */
+  /** {@return one literal: a number, a quoted text, or a range in braces} */
   public static Object parseValue(String source) {
     return parse("X(" + source + ")").arguments.get(0);
   }
 
-  /** A value as a literal that {@link #parseValue} reads: ranges in braces, texts in quotes. */
+  /**
+   * {@return a value as a literal that {@link #parseValue} reads: ranges in braces, texts in
+   * quotes}
+   */
   static String literal(Object value) {
     if (value instanceof Object[][] rows) {
       return Arrays.stream(rows)
@@ -62,12 +65,12 @@ public final class LiteralCall {
         : '"' + String.valueOf(value).replace("\"", "\"\"") + '"';
   }
 
-  /** The function's name. */
+  /** {@return the function's name} */
   public String function() {
     return function;
   }
 
-  /** What is given, null where an argument is left out. */
+  /** {@return what is given, null where an argument is left out} */
   public Object[] arguments() {
     return arguments.toArray();
   }

@@ -15,12 +15,12 @@ public final class Numbers {
 
   private Numbers() {}
 
-  /** Six significant digits, no exponent, no trailing zeros: for sentences. */
+  /** {@return six significant digits, no exponent, no trailing zeros: for sentences} */
   public static String text(double value) {
     return text(value, DIGITS);
   }
 
-  /** The number in plain digits, rounded to so many significant ones. */
+  /** {@return the number in plain digits, rounded to so many significant ones} */
   public static String text(double value, int significantDigits) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       return Double.toString(value);
@@ -29,7 +29,10 @@ public final class Numbers {
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
-  /** A text that is nothing but a number with a decimal point; no comma, no unit, no date. */
+  /**
+   * {@return the number of a text that is nothing else, written with a decimal point; no comma, no
+   * unit, no date}
+   */
   public static OptionalDouble plain(String text) {
     String trimmed = text.trim();
     return PLAIN.matcher(trimmed).matches()

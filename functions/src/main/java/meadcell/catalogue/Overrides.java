@@ -9,7 +9,7 @@ import java.util.Map;
 final class Overrides {
   private Overrides() {}
 
-  /** The members that hold something, by name. */
+  /** {@return the members that hold something, by name} */
   static Map<String, Object> of(Annotation shared) {
     Map<String, Object> overrides = new HashMap<>();
     for (Method member : shared.annotationType().getDeclaredMethods()) {

@@ -8,12 +8,12 @@ package meadcell.catalogue;
  * @param columnName what a table's column is called; empty where it has no name
  */
 public record Place(int row, int column, String columnName) {
-  /** A row of a range of one column. */
+  /** {@return a row of a range of one column} */
   public static Place row(int row) {
     return new Place(row, 0, "");
   }
 
-  /** A cell of a range without names. */
+  /** {@return a cell of a range without names} */
   public static Place cell(int row, int column) {
     return new Place(row, column, "");
   }

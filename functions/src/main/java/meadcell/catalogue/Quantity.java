@@ -76,7 +76,7 @@ public enum Quantity {
     this.offset = offset;
   }
 
-  /** Whether the two systems differ for this quantity. */
+  /** {@return whether the two systems differ for this quantity} */
   public boolean isDimensional() {
     return scale != 1;
   }
@@ -85,7 +85,10 @@ public enum Quantity {
     return system == UnitSystem.US ? usUnit : metricUnit;
   }
 
-  /** The unit as one that can be recognised and converted; none where only its word is known. */
+  /**
+   * {@return the unit as one that can be recognised and converted; none where only its word is
+   * known}
+   */
   public Optional<Unit> unitIn(UnitSystem system) {
     return Unit.named(unit(system));
   }
@@ -96,18 +99,20 @@ public enum Quantity {
     return "CATALOGUE.unit." + name() + (us ? ".us" : "");
   }
 
-  /** What a cellar really measures, in the metric unit; none where anything is possible. */
+  /**
+   * {@return what a cellar really measures, in the metric unit; none where anything is possible}
+   */
   public Optional<Range> plausible() {
     // a lighter or heavier number is a gravity on another scale (common practice, no source)
-    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.2)) : Optional.empty();
+    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.3)) : Optional.empty();
   }
 
-  /** The value in the metric unit. */
+  /** {@return the value in the metric unit} */
   public double toMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? scale * value + offset : value;
   }
 
-  /** The value in a system's unit. */
+  /** {@return the value in a system's unit} */
   public double fromMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? (value - offset) / scale : value;
   }

@@ -14,27 +14,27 @@ import java.util.List;
 public record Range(double from, double to, double above, double below) {
   private static final int DIGITS = 4;
 
-  /** The numbers between two, both of them allowed. */
+  /** {@return the numbers between two, both of them allowed} */
   public static Range between(double from, double to) {
     return new Range(from, to, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
-  /** Whether a metric value is allowed. */
+  /** {@return whether a metric value is allowed} */
   public boolean contains(double value) {
     return value >= from && value <= to && value > above && value < below;
   }
 
-  /** The smallest value allowed, or the one that all must exceed. */
+  /** {@return the smallest value allowed, or the one that all must exceed} */
   public double lowest() {
     return Math.max(from, above);
   }
 
-  /** The largest value allowed, or the one below which all must stay. */
+  /** {@return the largest value allowed, or the one below which all must stay} */
   public double highest() {
     return Math.min(to, below);
   }
 
-  /** In words, without the unit: {@code 2 to 45}; empty where every number is allowed. */
+  /** {@return in words, without the unit: {@code 2 to 45}; empty where every number is allowed} */
   public String text(Quantity quantity, UnitSystem system, Words words) {
     if (Double.isFinite(from) && Double.isFinite(to)) {
       return words.say(

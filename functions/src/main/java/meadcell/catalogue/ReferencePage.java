@@ -11,12 +11,12 @@ public record ReferencePage(String title, List<Section> sections) {
   /** A headed part of the page; each line stands alone. */
   public record Section(String heading, List<String> lines) {}
 
-  /** The page in English. */
+  /** {@return the page in English} */
   public static ReferencePage of(FunctionSpec function) {
     return of(function, Words.ENGLISH);
   }
 
-  /** The page in a language. */
+  /** {@return the page in a language} */
   public static ReferencePage of(FunctionSpec function, Words words) {
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
@@ -56,7 +56,7 @@ public record ReferencePage(String title, List<Section> sections) {
     return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
   }
 
-  /** The page as plain text of the given width. */
+  /** {@return the page as plain text of the given width} */
   public String text(int width) {
     StringBuilder out = new StringBuilder(title).append('\n');
     for (Section section : sections) {

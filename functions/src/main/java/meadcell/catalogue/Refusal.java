@@ -50,7 +50,10 @@ public final class Refusal extends RuntimeException {
     this.statement = Statement.of(reason);
   }
 
-  /** An unknown name, given at the place {@code given}, with the nearest known one if one is. */
+  /**
+   * {@return an unknown name, given at the place {@code given}, with the nearest known one if one
+   * is}
+   */
   public static Refusal unknownName(Reason reason, String given, Iterable<String> known) {
     Refusal refusal = new Refusal(reason).with("given", given);
     refusal.suggestion = Nearest.to(given, known).orElse(null);
@@ -93,35 +96,35 @@ public final class Refusal extends RuntimeException {
 
   // ----
 
-  /** A number in its metric unit. */
+  /** Adds a number in its metric unit. */
   public Refusal with(String name, double metric, Quantity quantity) {
     return with(name, metric, quantity, Numbers.DIGITS);
   }
 
-  /** A number in its metric unit, to be said with so many significant digits. */
+  /** Adds a number in its metric unit, to be said with so many significant digits. */
   public Refusal with(String name, double metric, Quantity quantity, int digits) {
     statement.with(name, metric, quantity, digits);
     return this;
   }
 
-  /** A text, a count, an enum's constant, a message, a statement, or a list of them. */
+  /** Adds a text, a count, an enum's constant, a message, a statement, or a list of them. */
   public Refusal with(String name, Object value) {
     statement.with(name, value);
     return this;
   }
 
-  /** The numbers that are allowed, in their metric unit. */
+  /** Adds the numbers that are allowed, in their metric unit. */
   public Refusal with(String name, Range range, Quantity quantity) {
     statement.with(name, range, quantity);
     return this;
   }
 
-  /** The argument that the reason is about, at the place {@code argument}. */
+  /** Adds the argument that the reason is about, at the place {@code argument}. */
   public Refusal about(String argument) {
     return about(argument, null);
   }
 
-  /** The argument that the reason is about and where in its range. */
+  /** Adds the argument that the reason is about and where in its range. */
   public Refusal about(String argument, Place place) {
     this.argument = argument;
     this.place = place;
@@ -146,47 +149,55 @@ public final class Refusal extends RuntimeException {
     return this;
   }
 
-  /** Why. */
+  /** {@return why it is refused} */
   public Reason reason() {
     return reason;
   }
 
-  /** The kind of the reason. */
+  /** {@return the kind of the reason} */
   public Kind kind() {
     return reason.kind();
   }
 
-  /** The values that the reason names. */
+  /** {@return the values that the reason names} */
   public List<Statement.Parameter> parameters() {
     return statement.parameters();
   }
 
-  /** The argument that the reason is about; empty where it is about several. */
+  /** {@return what stands at a place of the reason's template, in the caller's units} */
+  public Optional<String> text(String name, Words words) {
+    return statement.text(name, system(), words);
+  }
+
+  /** {@return the argument that the reason is about; empty where it is about several} */
   public String argument() {
     return argument;
   }
 
-  /** Where in the argument's range. */
+  /** {@return where in the argument's range} */
   public Optional<Place> place() {
     return Optional.ofNullable(place);
   }
 
-  /** What the caller most likely did. */
+  /** {@return what the caller most likely did} */
   public Optional<Slip> slip() {
     return Optional.ofNullable(slip);
   }
 
-  /** The name that the caller most likely meant. */
+  /** {@return the name that the caller most likely meant} */
   public Optional<String> suggestion() {
     return Optional.ofNullable(suggestion);
   }
 
-  /** The units of the call that was refused. */
+  /** {@return the units of the call that was refused} */
   public UnitSystem system() {
     return system == null ? UnitSystem.METRIC : system;
   }
 
-  /** The sentence in a language, in the caller's units, with the likely slip if there is one. */
+  /**
+   * {@return the sentence in a language, in the caller's units, with the likely slip if there is
+   * one}
+   */
   public String sentence(Words words) {
     StringBuilder said = new StringBuilder(withoutHints(words));
     if (slip != null) {
@@ -209,7 +220,7 @@ public final class Refusal extends RuntimeException {
         .text(system(), words);
   }
 
-  /** The English sentence. */
+  /** {@return the English sentence} */
   @Override
   public String getMessage() {
     return sentence(Words.ENGLISH);

@@ -68,7 +68,7 @@ public final class ResultSpec {
     return shape;
   }
 
-  /** Whether the result fills one cell. */
+  /** {@return whether the result fills one cell} */
   public boolean isScalar() {
     return shape == Shape.NUMBER || shape == Shape.TEXT;
   }
@@ -96,7 +96,7 @@ public final class ResultSpec {
     }
   }
 
-  /** Unit of a plain number or column; for a row, each number's name and unit. */
+  /** {@return unit of a plain number or column; for a row, each number's name and unit} */
   public String description() {
     return description(Words.ENGLISH);
   }

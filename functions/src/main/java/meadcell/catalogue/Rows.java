@@ -18,7 +18,7 @@ public record Rows<R extends Record>(List<R> list, int height, int width) implem
     return list.iterator();
   }
 
-  /** The rows as a stream. */
+  /** {@return the rows as a stream} */
   public Stream<R> stream() {
     return list.stream();
   }

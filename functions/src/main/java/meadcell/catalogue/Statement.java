@@ -28,29 +28,29 @@ public final class Statement {
     this.message = message;
   }
 
-  /** A message, to which {@code with} adds the values it names. */
+  /** {@return a message, to which {@code with} adds the values it names} */
   public static Statement of(Message message) {
     return new Statement(message);
   }
 
-  /** A number in its metric unit. */
+  /** Adds a number in its metric unit. */
   public Statement with(String name, double metric, Quantity quantity) {
     return with(name, metric, quantity, Numbers.DIGITS);
   }
 
-  /** A number in its metric unit, to be said with so many significant digits. */
+  /** Adds a number in its metric unit, to be said with so many significant digits. */
   public Statement with(String name, double metric, Quantity quantity, int digits) {
     parameters.add(new Parameter(name, metric, quantity, digits));
     return this;
   }
 
-  /** The numbers that are allowed, in their metric unit. */
+  /** Adds the numbers that are allowed, in their metric unit. */
   public Statement with(String name, Range range, Quantity quantity) {
     parameters.add(new Parameter(name, range, quantity, Numbers.DIGITS));
     return this;
   }
 
-  /** A text, a count, an enum's constant, a message, a statement, or a list of them. */
+  /** Adds a text, a count, an enum's constant, a message, a statement, or a list of them. */
   public Statement with(String name, Object value) {
     parameters.add(new Parameter(name, value, Quantity.NUMBER, Numbers.DIGITS));
     return this;
@@ -61,25 +61,29 @@ public final class Statement {
     return this;
   }
 
-  /** What is said. */
+  /** {@return what is said} */
   public Message message() {
     return message;
   }
 
-  /** The values that the message names. */
+  /** {@return the values that the message names} */
   public List<Parameter> parameters() {
     return Collections.unmodifiableList(parameters);
   }
 
-  /** The value at a place of the template. */
+  /** {@return the value at a place of the template} */
   public Optional<Parameter> parameter(String name) {
     return parameters.stream().filter(parameter -> parameter.name().equals(name)).findFirst();
   }
 
-  /** The text in a language and in units. */
+  /** {@return the text in a language and in units} */
   public String text(UnitSystem system, Words words) {
-    return words.filled(
-        message, name -> parameter(name).map(p -> text(p, p.value(), system, words)).orElse(null));
+    return words.filled(message, name -> text(name, system, words).orElse(null));
+  }
+
+  /** The value at a place of the template, in a language and in units. */
+  Optional<String> text(String name, UnitSystem system, Words words) {
+    return parameter(name).map(found -> text(found, found.value(), system, words));
   }
 
   private static String text(Parameter parameter, Object value, UnitSystem system, Words words) {
@@ -112,7 +116,7 @@ public final class Statement {
     return String.valueOf(value);
   }
 
-  /** A word of a choice as users type it. */
+  /** {@return a word of a choice as users type it} */
   static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace("_", "");
   }

@@ -88,7 +88,7 @@ public enum Unit {
     this.words = List.of(words);
   }
 
-  /** The unit that a word names, in any case. */
+  /** {@return the unit that a word names, in any case} */
   public static Optional<Unit> named(String word) {
     Unit exact = BY_WORD.get(word);
     if (exact != null) {
@@ -98,17 +98,17 @@ public enum Unit {
     return Optional.ofNullable(BY_WORD.get(plain));
   }
 
-  /** The word it is usually written with. */
+  /** {@return the word it is usually written with} */
   public String word() {
     return words.get(0);
   }
 
-  /** What it measures. */
+  /** {@return what it measures} */
   public Dimension dimension() {
     return dimension;
   }
 
-  /** Whether both measure the same. */
+  /** {@return whether both measure the same} */
   public boolean fits(Unit other) {
     return dimension == other.dimension;
   }

@@ -13,12 +13,12 @@ public enum UnitSystem {
     this.word = word;
   }
 
-  /** The word a user types. */
+  /** {@return the word a user types} */
   public String word() {
     return word;
   }
 
-  /** The system a text names, in any case, or nothing. */
+  /** {@return the system a text names, in any case, or nothing} */
   public static Optional<UnitSystem> named(Object value) {
     if (value instanceof String text) {
       for (UnitSystem system : values()) {

@@ -37,29 +37,35 @@ public final class Words {
     this.tag = tag;
   }
 
-  /** The language of a tag such as {@code de} or {@code de-AT}; English where we do not have it. */
+  /**
+   * {@return the language of a tag such as {@code de} or {@code de-AT}; English where we do not
+   * have it}
+   */
   public static Words in(String tag) {
     String language = tag.toLowerCase(Locale.ROOT).split("[-_]", 2)[0];
     return ALL.computeIfAbsent(TAGS.contains(language) ? language : TAGS.get(0), Words::new);
   }
 
-  /** All languages, English first. */
+  /** {@return all languages, English first} */
   public static List<Words> all() {
     return TAGS.stream().map(Words::in).toList();
   }
 
-  /** The language's tag. */
+  /** {@return the language's tag} */
   public String tag() {
     return tag;
   }
 
-  /** The first part of a key for what a class declares: its package's last name, in capitals. */
+  /**
+   * {@return the first part of a key for what a class declares: its package's last name, in
+   * capitals}
+   */
   static String section(Class<?> declaring) {
     String name = declaring.getPackageName();
     return name.substring(name.lastIndexOf('.') + 1).toUpperCase(Locale.ROOT);
   }
 
-  /** The text of a key; the English one where the language has none. */
+  /** {@return the text of a key; the English one where the language has none} */
   public String text(String key, String english) {
     String found = translation(key);
     return found == null ? english : found;
@@ -93,7 +99,7 @@ public final class Words {
     return texts;
   }
 
-  /** A message with its values: names and texts by turns. */
+  /** {@return a message with its values: names and texts by turns} */
   public String say(Message message, String... values) {
     return filled(
         message,
@@ -125,13 +131,15 @@ public final class Words {
     }
   }
 
-  /** A number in plain digits, rounded to so many significant ones, with the decimal sign. */
+  /**
+   * {@return a number in plain digits, rounded to so many significant ones, with the decimal sign}
+   */
   public String number(double value, int significantDigits) {
     String plain = Numbers.text(value, significantDigits);
     return this == ENGLISH ? plain : plain.replace(".", say(Phrase.DECIMAL_POINT));
   }
 
-  /** The unit of a quantity, in words where it is one. */
+  /** {@return the unit of a quantity, in words where it is one} */
   public String unit(Quantity quantity, UnitSystem system) {
     String unit = quantity.unit(system);
     return unit.isEmpty() ? unit : text(quantity.key(system), unit);
@@ -143,7 +151,7 @@ public final class Words {
     return quantity.isDimensional() ? metric + " (" + unit(quantity, UnitSystem.US) + ")" : metric;
   }
 
-  /** A result in one line: cells and rows apart by the language's separators. */
+  /** {@return a result in one line: cells and rows apart by the language's separators} */
   public String shown(Object result) {
     if (result instanceof Double number) {
       return number(number, Numbers.DIGITS);

@@ -31,12 +31,12 @@ public final class Cellar {
 
   private Cellar() {}
 
-  /** All functions that are installed. */
+  /** {@return all functions that are installed} */
   public static Catalogue catalogue() {
     return CATALOGUE;
   }
 
-  /** The version of the function library. */
+  /** {@return the version of the function library, a text} */
   @CellarFunction(
       summary = "Version of the installed functions; an error here means they did not load.",
       gives = Quantity.TEXT,
@@ -57,7 +57,12 @@ public final class Cellar {
     return properties.getProperty("version");
   }
 
-  /** The sentence behind a refusal. */
+  /**
+   * {@return the sentence behind a refusal, the refusal; empty when the call is answered}
+   *
+   * @param function name of the function, such as "ALCOHOL.ABV"
+   * @param arguments the same arguments as in the failing cell
+   */
   @CellarFunction(
       summary =
           "Says in one sentence why a call is refused: which argument, its value, what is allowed."
@@ -79,7 +84,11 @@ public final class Cellar {
     }
   }
 
-  /** What a function rests on. */
+  /**
+   * {@return what a function rests on, a text}
+   *
+   * @param function name of the function, such as "ALCOHOL.ABV"
+   */
   @CellarFunction(
       summary = "The published source that a function rests on.",
       gives = Quantity.TEXT,
@@ -90,7 +99,12 @@ public final class Cellar {
     return CATALOGUE.get(function).declaration().source();
   }
 
-  /** A function applied to whole columns. */
+  /**
+   * {@return a function applied to whole columns, what the called function gives}
+   *
+   * @param function name of a function that gives one value
+   * @param columns its arguments: columns of equal length, cells, constants
+   */
   @CellarFunction(
       summary =
           "Applies a function to whole columns at once and gives a column: the fast way for long"

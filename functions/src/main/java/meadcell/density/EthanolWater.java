@@ -83,12 +83,12 @@ public final class EthanolWater {
     return massFraction(AT_20, density20);
   }
 
-  /** Inverse of {@link #gravity20}. */
+  /** {@return inverse of {@link #gravity20}} */
   public static double volumeFractionFromGravity(double gravity20) {
     return volumeFraction(massFractionFromDensity(gravity20 * WATER_20));
   }
 
-  /** Gravity of a water–ethanol mixture of that volume fraction, on R 22's own water. */
+  /** {@return gravity of a water–ethanol mixture of that volume fraction, on R 22's own water} */
   public static double gravity20(double volumeFraction) {
     return density20(massFraction(volumeFraction)) / WATER_20;
   }
@@ -97,7 +97,7 @@ public final class EthanolWater {
     return Polynomial.value(AT_20, massFraction);
   }
 
-  /** Density at one temperature as a polynomial in the mass fraction. */
+  /** {@return density at one temperature as a polynomial in the mass fraction} */
   static double[] polynomial(double temperatureC) {
     return Polynomial.collapse(BY_POWER, temperatureC - 20);
   }

@@ -34,11 +34,6 @@ public final class Mixture {
     return Sucrose.density(extract, temperatureC) + alcoholShift(abvFraction, temperatureC);
   }
 
-  public static double gravityFromDensity(double density, double abvFraction, double temperatureC) {
-    double extract = extractMassFraction(density, abvFraction, temperatureC);
-    return Sucrose.specificGravity(extract) + (EthanolWater.gravity20(abvFraction) - 1);
-  }
-
   public static double extractMassFraction(
       double density, double abvFraction, double temperatureC) {
     return Sucrose.massFraction(density - alcoholShift(abvFraction, temperatureC), temperatureC);
@@ -54,7 +49,7 @@ public final class Mixture {
     return alcoholShift(ethanol, alcohol, Water.bettinSpieweck(temperatureC));
   }
 
-  /** What the alcohol adds to the density, less than 0. */
+  /** {@return what the alcohol adds to the density, less than 0} */
   static double alcoholShift(double ethanolMassFraction, double[] alcohol, double water) {
     return water * (Polynomial.value(alcohol, ethanolMassFraction) / alcohol[0] - 1);
   }

@@ -21,7 +21,10 @@ final class Polynomial {
     return value;
   }
 
-  /** The polynomial whose coefficients are the values of {@code rows}, themselves polynomials. */
+  /**
+   * {@return the polynomial whose coefficients are the values of {@code rows}, themselves
+   * polynomials}
+   */
   static double[] collapse(double[][] rows, double x) {
     double[] coefficients = new double[rows.length];
     for (int k = 0; k < rows.length; k++) {

@@ -33,7 +33,7 @@ public final class RefractiveIndex {
     return Polynomial.inverse(SUCROSE, index, Sucrose.LEAST, Sucrose.MOST);
   }
 
-  /** Index of a mead of that gravity and alcohol; ethanol up to 30 % by mass. */
+  /** {@return index of a mead of that gravity and alcohol; ethanol up to 30 % by mass} */
   public static double mead(double gravity, double abvFraction) {
     double ethanol = EthanolWater.massFraction(abvFraction);
     double residue = gravity - (EthanolWater.density20(ethanol) / EthanolWater.WATER_20 - 1);

@@ -55,7 +55,7 @@ public final class Sucrose {
     return massFraction(gravity * WATER_20, AT_20);
   }
 
-  /** Extract at 20 °C: g of sucrose in a litre of a solution of that gravity. */
+  /** {@return extract at 20 °C: g of sucrose in a litre of a solution of that gravity} */
   public static double gramsPerLitre(double gravity) {
     return massFractionFromGravity(gravity) * gravity * WATER_20;
   }
@@ -68,7 +68,7 @@ public final class Sucrose {
     return Polynomial.value(AT_20, massFraction);
   }
 
-  /** Density at one temperature as a polynomial in the mass fraction. */
+  /** {@return density at one temperature as a polynomial in the mass fraction} */
   static double[] polynomial(double temperatureC) {
     double[] coefficients = Polynomial.collapse(BY_POWER, (temperatureC - 20) / 100);
     coefficients[0] = Water.bettinSpieweck(temperatureC);

@@ -1,5 +1,6 @@
 package meadcell.ferment;
 
+import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol;
 import meadcell.density.Balling;
 import meadcell.density.EthanolWater;
@@ -21,7 +22,7 @@ final class Course {
 
   /** g/L of ethanol in the mead. */
   static double ethanol(double original, double present) {
-    return Alcohol.abv(original, present, Alcohol.Method.BALANCE)
+    return Alcohol.abv(original, present, Alcohol.Method.BALANCE, OptionalDouble.empty())
         / 100
         * EthanolWater.PURE_ETHANOL_DENSITY_20;
   }

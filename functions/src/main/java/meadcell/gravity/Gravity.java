@@ -40,7 +40,14 @@ public final class Gravity {
 
   private Gravity() {}
 
-  /** What the hydrometer would read at its calibration temperature. */
+  /**
+   * {@return what the hydrometer would read at its calibration temperature, SG}
+   *
+   * @param reading specific gravity as read, SG
+   * @param temperatureC temperature of the sample, °C
+   * @param calibrationC temperature the hydrometer is made for, °C
+   * @param original original gravity, only once the batch ferments, SG
+   */
   @CellarFunction(
       summary =
           "Specific gravity that the same hydrometer would read at its calibration temperature.",
@@ -72,14 +79,15 @@ public final class Gravity {
               help = "Specific gravity as read",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
-              to = 1.2)
+              to = 1.3)
           double reading,
       @Arg(
               name = "temperature",
               help = "Temperature of the sample",
               is = Quantity.TEMPERATURE,
-              from = 2,
-              to = 45)
+              from = 0,
+              to = 45,
+              zeroIsBlank = true)
           double temperatureC,
       @Arg(
               name = "calibration",
@@ -95,12 +103,16 @@ public final class Gravity {
               help = "Original gravity, only once the batch ferments",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 1,
-              to = 1.2)
+              to = 1.3)
           OptionalDouble original) {
     return Hydrometer.corrected(reading, temperatureC, calibrationC, original);
   }
 
-  /** Sucrose solution of the same specific gravity. */
+  /**
+   * {@return sucrose solution of the same specific gravity, °Bx}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Brix (g sucrose in 100 g) of a must of this specific gravity.",
       gives = Quantity.BRIX,
@@ -114,7 +126,11 @@ public final class Gravity {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
 
-  /** Specific gravity of a sucrose solution. */
+  /**
+   * {@return specific gravity of a sucrose solution, SG}
+   *
+   * @param brix degrees Brix at 20 °C, °Bx
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Brix.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -127,7 +143,11 @@ public final class Gravity {
     return Sucrose.specificGravity(brix / 100);
   }
 
-  /** Specific gravity from degrees Baumé. */
+  /**
+   * {@return specific gravity from degrees Baumé, SG}
+   *
+   * @param be degrees Baumé, modulus 145, at 20 °C, °Bé
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Baumé (heavier than water).",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -145,7 +165,11 @@ public final class Gravity {
     return BAUME_MODULUS / (BAUME_MODULUS - be);
   }
 
-  /** Degrees Baumé from specific gravity. */
+  /**
+   * {@return degrees Baumé from specific gravity, °Bé}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Baumé (heavier than water) of a must of this specific gravity.",
       gives = Quantity.BAUME,
@@ -159,7 +183,11 @@ public final class Gravity {
     return BAUME_MODULUS - BAUME_MODULUS / sg;
   }
 
-  /** Specific gravity from degrees Oechsle. */
+  /**
+   * {@return specific gravity from degrees Oechsle, SG}
+   *
+   * @param oe degrees Oechsle, °Oe
+   */
   @CellarFunction(
       summary = "Specific gravity 20/20 °C of a must of these degrees Oechsle.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -172,7 +200,11 @@ public final class Gravity {
     return 1 + oe / Sucrose.WATER_20;
   }
 
-  /** Degrees Oechsle from specific gravity. */
+  /**
+   * {@return degrees Oechsle from specific gravity, °Oe}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Degrees Oechsle of a must of this specific gravity.",
       gives = Quantity.OECHSLE,
@@ -186,7 +218,12 @@ public final class Gravity {
     return (sg - 1) * Sucrose.WATER_20;
   }
 
-  /** Refractometer reading corrected to 20 °C. */
+  /**
+   * {@return refractometer reading corrected to 20 °C, °Bx}
+   *
+   * @param brix degrees Brix as read, °Bx
+   * @param temperatureC temperature of prism and sample, °C
+   */
   @CellarFunction(
       summary =
           "Degrees Brix that a refractometer without temperature compensation would show at 20 °C.",
@@ -212,7 +249,11 @@ public final class Gravity {
     return brix + Refractometer.correction(brix, temperatureC);
   }
 
-  /** Degrees Brix from refractive index. */
+  /**
+   * {@return degrees Brix from refractive index, °Bx}
+   *
+   * @param n refractive index at 20 °C and 589 nm, n
+   */
   @CellarFunction(
       summary = "Degrees Brix of a must of this refractive index.",
       gives = Quantity.BRIX,
@@ -231,7 +272,11 @@ public final class Gravity {
     return 100 * RefractiveIndex.sucroseMassFraction(n);
   }
 
-  /** Refractive index from degrees Brix. */
+  /**
+   * {@return refractive index from degrees Brix, n}
+   *
+   * @param brix degrees Brix at 20 °C, °Bx
+   */
   @CellarFunction(
       summary = "Refractive index at 20 °C and 589 nm of a must of these degrees Brix.",
       gives = Quantity.REFRACTIVE_INDEX,
@@ -244,7 +289,13 @@ public final class Gravity {
     return RefractiveIndex.sucrose(brix / 100);
   }
 
-  /** Density at a temperature. */
+  /**
+   * {@return density at a temperature, kg/L}
+   *
+   * @param sg specific gravity 20/20 °C, SG
+   * @param temperatureC temperature, °C
+   * @param abv alcohol; 0 for a must, % vol
+   */
   @CellarFunction(
       summary = "Density of a must or mead at a temperature.",
       gives = Quantity.DENSITY,
@@ -263,7 +314,13 @@ public final class Gravity {
               from = 0.98,
               to = 1.44)
           double sg,
-      @Arg(name = "temperature", help = "Temperature", is = Quantity.TEMPERATURE, from = 2, to = 40)
+      @Arg(
+              name = "temperature",
+              help = "Temperature",
+              is = Quantity.TEMPERATURE,
+              from = 0,
+              to = 40,
+              zeroIsBlank = true)
           double temperatureC,
       @Arg(
               name = "abv",
@@ -281,7 +338,11 @@ public final class Gravity {
     return Mixture.density(sg, abv / 100, temperatureC) / 1000;
   }
 
-  /** Sugar of an unfermented must. */
+  /**
+   * {@return sugar of an unfermented must, g/L}
+   *
+   * @param sg specific gravity of the unfermented must, SG
+   */
   @CellarFunction(
       summary = "Sugar of an unfermented must, all its extract counted as sucrose.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -295,25 +356,48 @@ public final class Gravity {
     return Sucrose.gramsPerLitre(sg);
   }
 
-  /** A gravity as a logbook has it. */
+  /**
+   * {@return a gravity as a logbook has it, SG}
+   *
+   * @param text the note
+   */
   @CellarFunction(
       summary =
           "Specific gravity from a note such as \"1.085\", \"1085\", \"20.5 Bx\" or \"11.2 Bé\".",
       gives = Quantity.SPECIFIC_GRAVITY,
-      formula = "One number, with at most one scale before or after it.",
+      formula =
+          "One number, with at most one scale before or after it, and the temperature after that.",
       source = "Rules of our own, in the note.",
       example = "GRAVITY.READ(\"20,5 °Bx\")",
       note =
           "Decimal point or decimal comma; capitals, accents, spaces and the degree sign do not matter."
               + " OG or FG may come first.\n"
-              + "Without a scale: 0.98 to 1.2 with two decimals or more is a gravity, 980 to 1200 its"
+              + "Without a scale: 0.98 to 1.3 with two decimals or more is a gravity, 980 to 1300 its"
               + " thousandfold. Everything else is refused: \"85\" may be points or Oechsle, \"20\" Brix"
               + " or degrees, \"1.1\" a gravity or Brix.\n"
               + "Scales: SG; Bx, Brix, Plato or °P, all g sucrose in 100 g; Be, Bé or Baumé; Oe or"
-              + " Oechsle. Each is taken over what 0.98 to 1.2 is on it, below zero too.\n"
+              + " Oechsle. Each is taken over what 0.98 to 1.3 is on it, below zero too.\n"
               + "Refused besides: two numbers, a number with two separators, ranges, question marks,"
-              + " \"about\", and any other word. Temperature is not corrected: see GRAVITY.CORRECT.")
+              + " \"about\", and any other word. A temperature that ends the note, as in \"1.0425 (13 C)\","
+              + " is not corrected for: GRAVITY.READTEMPERATURE reads it, GRAVITY.CORRECT takes both.")
   public static double read(@Arg(name = "text", help = "The note") String text) {
-    return LogbookNote.gravity(text);
+    return LogbookNote.of(text).gravity();
+  }
+
+  /** The temperature in a note. */
+  @CellarFunction(
+      summary =
+          "Temperature of the sample from a note such as \"1.0425 (13 C)\" or \"1.085 at 68 F\".",
+      gives = Quantity.TEMPERATURE,
+      formula = "The number with C or F that ends a note which GRAVITY.READ takes.",
+      source = "Rules of our own, in the note.",
+      example = "GRAVITY.READTEMPERATURE(\"1.0425 (13 C)\")",
+      note =
+          "In brackets or after a comma, a slash, @ or the word at; with or without a degree sign. Without"
+              + " C or F it is refused.")
+  public static double readTemperature(@Arg(name = "text", help = "The note") String text) {
+    return LogbookNote.of(text)
+        .temperatureC()
+        .orElseThrow(() -> new Refusal(GravityReason.NO_TEMPERATURE).with("text", text));
   }
 }

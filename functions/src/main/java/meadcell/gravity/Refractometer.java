@@ -39,7 +39,7 @@ final class Refractometer {
 
   private Refractometer() {}
 
-  /** °Bx to add, between the entries of the table bilinearly. */
+  /** {@return °Bx to add, between the entries of the table bilinearly} */
   static double correction(double brix, double temperatureC) {
     int row = (int) Math.min(temperatureC - COLDEST, CORRECTION.length - 2);
     int column = 0;

@@ -86,7 +86,12 @@ public final class Honey {
     }
   }
 
-  /** Moisture by refractometer. */
+  /**
+   * {@return moisture by refractometer, %}
+   *
+   * @param index refractive index as read, n
+   * @param temperatureC temperature of the honey, °C
+   */
   @CellarFunction(
       summary = "Water in honey from its refractive index.",
       gives = Quantity.PERCENT,
@@ -130,7 +135,11 @@ public final class Honey {
     return percent;
   }
 
-  /** Weight of a litre. */
+  /**
+   * {@return weight of a litre, kg/L}
+   *
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Density of honey at 20 °C.",
       gives = Quantity.DENSITY,
@@ -142,7 +151,12 @@ public final class Honey {
     return HoneyDensity.kilogramsPerLitre(moisturePercent);
   }
 
-  /** Volume of a mass. */
+  /**
+   * {@return volume of a mass, L}
+   *
+   * @param massKg honey, kg
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Volume that honey takes at 20 °C.",
       gives = Quantity.VOLUME,
@@ -153,7 +167,13 @@ public final class Honey {
     return massKg / density(moisturePercent);
   }
 
-  /** What the yeast can eat. */
+  /**
+   * {@return what the yeast can eat, kg}
+   *
+   * @param massKg honey, kg
+   * @param moisturePercent water in the honey, %
+   * @param fermentablePercent share of the solids that yeast can ferment, %
+   */
   @CellarFunction(
       summary = "Fermentable sugar in honey.",
       gives = Quantity.MASS,
@@ -164,7 +184,9 @@ public final class Honey {
               + " solids.",
       example = "HONEY.SUGAR(100;17.2)",
       note =
-          "Nutrition labels count all carbohydrate of honey as sugar and read about 5 % high.\n"
+          "Nutrition labels count all carbohydrate of honey as sugar and read about 5 % high. Of the"
+              + " maltose-type sugars, counted here in full, yeast leaves a part: ALCOHOL.SUGARLEFT reckons"
+              + " with 91 % of the solids.\n"
               + "Honeydew honeys hold more sugars that yeast leaves; take 90 or less (common"
               + " practice, no source).")
   public static double sugar(
@@ -181,7 +203,13 @@ public final class Honey {
     return solids(massKg, moisturePercent) * fermentablePercent / 100;
   }
 
-  /** Gravity of a honey must. */
+  /**
+   * {@return gravity of a honey must, SG}
+   *
+   * @param volumeL must, made up with water, L
+   * @param massKg honey, kg
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Specific gravity of honey made up with water to a volume.",
       gives = Quantity.SPECIFIC_GRAVITY,
@@ -211,7 +239,13 @@ public final class Honey {
     return Sucrose.gravityFromGramsPerLitre(gramsPerLitre);
   }
 
-  /** Honey for a target gravity. */
+  /**
+   * {@return honey for a target gravity, kg}
+   *
+   * @param volumeL must to make, honey and water together, L
+   * @param gravity specific gravity wanted, SG
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Honey needed for a volume of must of a target gravity.",
       gives = Quantity.MASS,
@@ -240,7 +274,13 @@ public final class Honey {
     return Sucrose.gramsPerLitre(gravity) * volumeL / 1000 / (1 - moisturePercent / 100);
   }
 
-  /** Water for a given honey. */
+  /**
+   * {@return water for a given honey, L}
+   *
+   * @param massKg honey, kg
+   * @param gravity specific gravity wanted, SG
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Water to add to honey for a must of a target gravity.",
       gives = Quantity.VOLUME,
@@ -264,7 +304,11 @@ public final class Honey {
     return (mustKg - massKg) / (Water.density(20) / 1000);
   }
 
-  /** Gravity points that honey brings. */
+  /**
+   * {@return gravity points that honey brings, points·L/kg}
+   *
+   * @param moisturePercent water in the honey, %
+   */
   @CellarFunction(
       summary = "Gravity points that honey brings: points × volume for each kg or lb.",
       gives = Quantity.GRAVITY_YIELD,
@@ -278,7 +322,14 @@ public final class Honey {
     return 100 / needed(1, 1.1, moisturePercent);
   }
 
-  /** Whether the law lets it be sold as honey. */
+  /**
+   * {@return whether the law lets it be sold as honey, 1 or 0}
+   *
+   * @param moisturePercent water in the honey, %
+   * @param fructoseGlucosePercent fructose and glucose together, %
+   * @param sucrosePercent sucrose, %
+   * @param kind kind of honey
+   */
   @CellarFunction(
       summary = "1 if a honey's analysis is within the European limits for its kind, otherwise 0.",
       formula =

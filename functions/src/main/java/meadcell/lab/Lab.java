@@ -46,7 +46,13 @@ public final class Lab {
 
   private Lab() {}
 
-  /** Titratable acidity. */
+  /**
+   * {@return titratable acidity, g/L}
+   *
+   * @param titre titrant used, less the blank, mL
+   * @param normality concentration of the alkali, mol/L
+   * @param sample sample taken, mL
+   */
   @CellarFunction(
       summary = "Titratable acidity, stated as tartaric acid, from a titration with alkali.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -63,7 +69,13 @@ public final class Lab {
     return TARTARIC_ACID * titre * normality / sample;
   }
 
-  /** Volatile acidity. */
+  /**
+   * {@return volatile acidity, g/L}
+   *
+   * @param titre titrant used, less the blank, mL
+   * @param normality concentration of the alkali, mol/L
+   * @param sample sample taken, mL
+   */
   @CellarFunction(
       summary = "Volatile acidity, stated as acetic acid, from titrating a steam distillate.",
       gives = Quantity.GRAM_PER_LITRE,
@@ -79,7 +91,13 @@ public final class Lab {
     return ACETIC_ACID * titre * normality / sample;
   }
 
-  /** Sulfur dioxide. */
+  /**
+   * {@return sulfur dioxide, mg/L}
+   *
+   * @param titre titrant used, less the blank, mL
+   * @param normality concentration of the alkali, or of iodine atoms, mol/L
+   * @param sample sample taken, mL
+   */
   @CellarFunction(
       summary = "Sulfur dioxide, free or total, from an alkali or iodine titration.",
       gives = Quantity.MILLIGRAM_PER_LITRE,

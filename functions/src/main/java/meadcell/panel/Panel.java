@@ -91,7 +91,12 @@ public final class Panel {
 
   private Panel() {}
 
-  /** Triangle test. */
+  /**
+   * {@return triangle test, probability}
+   *
+   * @param tasters answers given
+   * @param correct right answers
+   */
   @CellarFunction(
       summary = "Triangle test: probability of this many right answers if all were guessing.",
       gives = Quantity.PROBABILITY,
@@ -103,7 +108,12 @@ public final class Panel {
     return probability(tasters, correct, Protocol.TRIANGLE);
   }
 
-  /** Right answers needed in a triangle test. */
+  /**
+   * {@return right answers needed in a triangle test}
+   *
+   * @param tasters answers given
+   * @param alpha risk of seeing a difference that is not there, probability
+   */
   @CellarFunction(
       summary = "Triangle test: fewest right answers that show a difference.",
       gives = Quantity.COUNT,
@@ -115,7 +125,12 @@ public final class Panel {
     return needed(tasters, alpha, alpha, Protocol.TRIANGLE);
   }
 
-  /** Duo-trio test. */
+  /**
+   * {@return duo-trio test, probability}
+   *
+   * @param tasters answers given
+   * @param correct right answers
+   */
   @CellarFunction(
       summary = "Duo-trio test: probability of this many right answers if all were guessing.",
       gives = Quantity.PROBABILITY,
@@ -127,7 +142,12 @@ public final class Panel {
     return probability(tasters, correct, Protocol.DUO_TRIO);
   }
 
-  /** Right answers needed in a duo-trio test. */
+  /**
+   * {@return right answers needed in a duo-trio test}
+   *
+   * @param tasters answers given
+   * @param alpha risk of seeing a difference that is not there, probability
+   */
   @CellarFunction(
       summary = "Duo-trio test: fewest right answers that show a difference.",
       gives = Quantity.COUNT,
@@ -139,7 +159,13 @@ public final class Panel {
     return needed(tasters, alpha, alpha, Protocol.DUO_TRIO);
   }
 
-  /** Paired comparison. */
+  /**
+   * {@return paired comparison, probability}
+   *
+   * @param tasters answers given
+   * @param correct answers for the one mead
+   * @param sides 1 or 2
+   */
   @CellarFunction(
       summary = "Paired comparison: probability of such a majority if nobody could tell.",
       gives = Quantity.PROBABILITY,
@@ -166,7 +192,13 @@ public final class Panel {
     return Math.min(1, sides * probability(tasters, majority, Protocol.PAIRED));
   }
 
-  /** Majority needed in a paired comparison. */
+  /**
+   * {@return majority needed in a paired comparison}
+   *
+   * @param tasters answers given
+   * @param alpha risk of seeing a difference that is not there, probability
+   * @param sides 1 or 2
+   */
   @CellarFunction(
       summary = "Paired comparison: smallest majority that shows a difference.",
       gives = Quantity.COUNT,
@@ -179,7 +211,14 @@ public final class Panel {
     return needed(tasters, alpha, tail, Protocol.PAIRED);
   }
 
-  /** Similarity. */
+  /**
+   * {@return similarity, 1 or 0}
+   *
+   * @param tasters answers given
+   * @param correct right answers
+   * @param sharePercent share of people who may notice, %
+   * @param beta risk of calling them alike when more people notice, probability
+   */
   @CellarFunction(
       summary =
           "1 if a triangle test shows that at most this share of people can tell two meads"
@@ -215,7 +254,14 @@ public final class Panel {
     return RightAnswers.atMost(possible(correct, tasters), tasters, chance) <= beta;
   }
 
-  /** Power. */
+  /**
+   * {@return power, probability}
+   *
+   * @param tasters answers given
+   * @param discriminatorsPercent share of people who truly notice, %
+   * @param test kind of test
+   * @param alpha risk of seeing a difference that is not there, probability
+   */
   @CellarFunction(
       summary = "Chance that a test notices a difference which this share of people notices.",
       gives = Quantity.PROBABILITY,
@@ -244,7 +290,13 @@ public final class Panel {
       @Gives(value = "tasters for a chance of 80 %", is = Quantity.COUNT) int for80,
       @Gives(value = "tasters for a chance of 90 %", is = Quantity.COUNT) int for90) {}
 
-  /** Panel size. */
+  /**
+   * {@return panel size, a row}
+   *
+   * @param discriminatorsPercent share of people who truly notice, %
+   * @param test kind of test
+   * @param alpha risk of seeing a difference that is not there, probability
+   */
   @CellarFunction(
       summary =
           "Smallest panels that notice, with a chance of 80 % and of 90 %, a difference which this"
@@ -272,7 +324,12 @@ public final class Panel {
         RightAnswers.tasters(noticing, test.model, alpha, 0.9));
   }
 
-  /** Thurstone's distance. */
+  /**
+   * {@return Thurstone's distance}
+   *
+   * @param correctPercent right answers in 100, %
+   * @param test kind of test
+   */
   @CellarFunction(
       summary = "d′: how far apart two meads are, in units of a taster's own scatter.",
       formula =
@@ -302,7 +359,11 @@ public final class Panel {
     return test.model.distance(share);
   }
 
-  /** Friedman's test. */
+  /**
+   * {@return Friedman's test, probability}
+   *
+   * @param ranks A row for each taster, a column for each mead
+   */
   @CellarFunction(
       summary = "Friedman's test: probability of ranks so far apart if no mead were better.",
       gives = Quantity.PROBABILITY,
@@ -317,7 +378,11 @@ public final class Panel {
     return Ranking.of(ranks).probability();
   }
 
-  /** Least significant difference of rank sums. */
+  /**
+   * {@return least significant difference of rank sums}
+   *
+   * @param ranks A row for each taster, a column for each mead
+   */
   @CellarFunction(
       summary = "Least difference of two meads' rank sums that is significant at 5 %.",
       formula = "1.960 · √(J·P·(P+1)/6), J tasters, P meads.",
@@ -330,7 +395,11 @@ public final class Panel {
     return Ranking.of(ranks).leastDifference();
   }
 
-  /** Kendall's W. */
+  /**
+   * {@return Kendall's W}
+   *
+   * @param ranks A row for each taster, a column for each mead
+   */
   @CellarFunction(
       summary = "Kendall's W: how far the tasters agree, from 0 (not at all) to 1 (fully).",
       formula = "F / (J·(P−1)), F as in PANEL.RANKTEST, J tasters, P meads.",
@@ -346,7 +415,11 @@ public final class Panel {
       @Gives(value = "mean", is = Quantity.SCORE) double mean,
       @Gives(value = "half-width of its 95 % interval", is = Quantity.SCORE) double halfWidth) {}
 
-  /** Mean score. */
+  /**
+   * {@return mean score, a row}
+   *
+   * @param scores scores of one mead, points
+   */
   @CellarFunction(
       summary = "Mean of the panel's scores, and how far it is uncertain (95 %).",
       formula = "x̄ and t(0.975, n−1) · s/√n.",
@@ -366,7 +439,12 @@ public final class Panel {
     return Scores.mean(scores);
   }
 
-  /** Grubbs' test. */
+  /**
+   * {@return Grubbs' test}
+   *
+   * @param scores scores of one mead, points
+   * @param alpha risk of accusing a sound score, probability
+   */
   @CellarFunction(
       summary = "Which score is an outlier by Grubbs' two-sided test: its place in the list, or 0.",
       gives = Quantity.COUNT,
@@ -405,7 +483,13 @@ public final class Panel {
       @Gives(value = "lower 95 % limit", is = Quantity.SCORE) double lower,
       @Gives(value = "upper 95 % limit", is = Quantity.SCORE) double upper) {}
 
-  /** Trend of scores. */
+  /**
+   * {@return trend of scores, a row}
+   *
+   * @param days days of the tastings, day number
+   * @param scores score of each tasting, best the panel's mean, points
+   * @param last how many of the latest tastings to use; 0: all
+   */
   @CellarFunction(
       summary = "Whether a barrel still improves: change of its score per month, with 95 % limits.",
       formula =

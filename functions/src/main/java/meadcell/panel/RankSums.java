@@ -55,7 +55,7 @@ final class RankSums {
     return tasters <= EXACT.getOrDefault(meads, 0);
   }
 
-  /** The distribution for tasters who gave these doubled ranks, to whichever mead. */
+  /** {@return the distribution for tasters who gave these doubled ranks, to whichever mead} */
   static RankSums of(int[][] doubled) {
     List<List<Integer>> rows =
         Arrays.stream(doubled)

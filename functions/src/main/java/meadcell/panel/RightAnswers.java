@@ -10,7 +10,7 @@ final class RightAnswers {
 
   private RightAnswers() {}
 
-  /** Probability of at least so many right answers. */
+  /** {@return probability of at least so many right answers} */
   static double atLeast(int right, int tasters, double chance) {
     return right <= 0 ? 1 : right > tasters ? 0 : upperTail(right, tasters, chance);
   }
@@ -19,12 +19,15 @@ final class RightAnswers {
     return Beta.regularizedBeta(chance, right, tasters - right + 1.0);
   }
 
-  /** Probability of at most so many right answers. */
+  /** {@return probability of at most so many right answers} */
   static double atMost(int right, int tasters, double chance) {
     return atLeast(tasters - right, tasters, 1 - chance);
   }
 
-  /** Fewest right answers that are no likelier than alpha; one more than the tasters if none is. */
+  /**
+   * {@return fewest right answers that are no likelier than alpha; one more than the tasters if
+   * none is}
+   */
   static int least(int tasters, double chance, double alpha) {
     double normal = Math.sqrt(2 * tasters * chance * (1 - chance)) * Erf.erfInv(1 - 2 * alpha);
     int least = Math.min(tasters, (int) Math.rint(tasters * chance + normal)); // near it
@@ -37,13 +40,13 @@ final class RightAnswers {
     return least;
   }
 
-  /** Chance that the test comes out when that share of the people truly notices. */
+  /** {@return chance that the test comes out when that share of the people truly notices} */
   static double power(int tasters, double noticing, Discrimination test, double alpha) {
     int least = least(tasters, test.guess, alpha);
     return atLeast(least, tasters, test.shareRight(noticing));
   }
 
-  /** Smallest panel whose chance reaches {@code wanted}. */
+  /** {@return smallest panel whose chance reaches {@code wanted}} */
   static int tasters(double noticing, Discrimination test, double alpha, double wanted) {
     int tasters = 1;
     while (power(tasters, noticing, test, alpha) < wanted) {

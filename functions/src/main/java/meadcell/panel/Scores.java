@@ -21,7 +21,7 @@ final class Scores {
     return new Panel.Score(StatUtils.mean(scores), t * deviation / Math.sqrt(scores.length));
   }
 
-  /** Place of the outlier, from 1, or 0. */
+  /** {@return place of the outlier, from 1, or 0} */
   static int outlier(double[] scores, double alpha) {
     int n = scores.length;
     atLeast("scores", n, 3);
@@ -40,7 +40,7 @@ final class Scores {
     return grubbs(g2, n) <= alpha ? farthest + 1 : 0;
   }
 
-  /** Two-sided probability of at least this G², which is at most (n − 1)²/n. */
+  /** {@return two-sided probability of at least this G², which is at most (n − 1)²/n} */
   static double grubbs(double g2, int n) {
     double most = (n - 1.0) * (n - 1.0);
     double left = most - n * g2;

@@ -22,13 +22,18 @@ public final class Sulfite {
       "pk181 and pk177 are dilute-water constants in everyday use: 1.81 is checked against the table"
           + " of a teaching handout, Sulfur Dioxide Additions Using Potassium Metabisulfite; 1.77 is"
           + " that of a laboratory note, molecular = free · 10^(1.77 − pH). oiv: OIV-MA-AS323-04C and"
-          + " Regulation (EEC) 2676/90; its Table II (pKM at ionic strength 0.038) is from memory.";
+          + " Regulation (EEC) 2676/90; its Table II (pKM at ionic strength 0.038) is from memory. Enthalpy −17.8 kJ/mol: from memory,"
+          + " Goldberg and Parker 1985, J. Res. NBS 90:341.";
   private static final String CONSTANTS_NOTE =
       "The usual targets, 0.5 and 0.8 mg/L, were set with pk181 (common practice, no source). At 10"
           + " to 15 % vol and 20 °C oiv finds 25 to 60 % more molecular SO₂ than pk181, at 25 °C about"
           + " twice as much: never hold a target of one against a result of the other.\n"
-          + "oiv needs abv (0 to 15 % vol) and temperature (20 to 40 °C) and interpolates between its"
-          + " rows; the other two methods use neither.";
+          + "oiv needs abv and temperature; the other two methods use neither. Its table runs over 0 to 15"
+          + " % vol and 20 to 40 °C, between its rows it interpolates. From 15 to 20 % vol its last step"
+          + " goes on. Below 20 °C it is extrapolated: pK falls by 0.010 for 1 °C, as the enthalpy of"
+          + " dissociation in water has it. The table's own step from 20 to 25 °C is four times that;"
+          + " carried on it would leave 38 % less molecular SO₂ at 13 °C. Nobody has published which"
+          + " of the two holds for cold mead: keep that much in reserve.";
   private static final String SO2_CAUTION =
       "Sulfites can make asthmatics and allergic people gravely ill: declare them from 10 mg/L total"
           + " SO₂ on (USA 27 CFR 4.32(e); EU Regulation 1169/2011 Annex II, from memory). Total SO₂"
@@ -73,11 +78,12 @@ public final class Sulfite {
 
   @Arg(
       name = "bound",
-      help = "Share of the SO₂ added that soon binds",
+      help = "Share of the SO₂ added that soon binds; 0 is refused, for some always does",
       is = Quantity.PERCENT,
       from = 0,
       to = 90,
-      byDefault = 0)
+      zeroIsBlank = true,
+      byDefault = 33)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Bound {}
 
@@ -104,7 +110,15 @@ public final class Sulfite {
     }
   }
 
-  /** The part of free SO₂ that works. */
+  /**
+   * {@return the part of free SO₂ that works, mg/L}
+   *
+   * @param free free SO₂, mg/L
+   * @param ph pH of the mead, pH
+   * @param method dissociation constant
+   * @param abv alcohol, for method oiv, % vol
+   * @param temperatureC temperature of the mead, for method oiv, °C
+   */
   @CellarFunction(
       summary = "Molecular SO₂, the part of free SO₂ that holds microbes down.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -123,7 +137,15 @@ public final class Sulfite {
     return free / freePerMolecular(ph, method, abv, temperatureC);
   }
 
-  /** Free SO₂ for a molecular target. */
+  /**
+   * {@return free SO₂ for a molecular target, mg/L}
+   *
+   * @param molecular molecular SO₂ wanted, mg/L
+   * @param ph pH of the mead, pH
+   * @param method dissociation constant
+   * @param abv alcohol, for method oiv, % vol
+   * @param temperatureC temperature of the mead, for method oiv, °C
+   */
   @CellarFunction(
       summary = "Free SO₂ needed for so much molecular SO₂.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
@@ -165,18 +187,28 @@ public final class Sulfite {
     return new Refusal(SulfiteReason.NEEDED_BY_OIV).about(argument);
   }
 
-  /** Salt for a rise of free SO₂. */
+  /**
+   * {@return salt for a rise of free SO₂, g}
+   *
+   * @param volumeL mead to treat, L
+   * @param rise rise of free SO₂ wanted, mg/L
+   * @param so2Percent SO₂ in the salt; sodium metabisulfite 67.4, %
+   * @param boundPercent share of the SO₂ added that soon binds, %
+   */
   @CellarFunction(
       summary = "Metabisulfite for a rise of free SO₂.",
       gives = Quantity.GRAM,
       formula = "volume · rise ÷ 1000 ÷ (so2Percent ÷ 100) ÷ (1 − bound ÷ 100).",
       source =
           "SO₂ in potassium metabisulfite 57.63 %, in sodium metabisulfite 67.40 %: from standard"
-              + " atomic weights. What binds is to be known from one's own readings.",
+              + " atomic weights. A third binds: a wine guild's article of what most wineries reckon with;"
+              + " from 25 % in clean dry wine to 65 % in turbid or sweet wine: Practical Winery & Vineyard,"
+              + " January 2014.",
       example = "SULFITE.DOSE(225;20)",
       note =
-          "Old or damp salt holds less: renew it every year (common practice, no source). Measure"
-              + " free SO₂ again after a few days.",
+          "Measure free SO₂ again after a few days; what bound in yours is 100 (1 − rise found ÷ rise"
+              + " asked for), and with the first additions to a mead nearly all may.\n"
+              + "Old or damp salt holds less: renew it every year (common practice, no source).",
       caution = SO2_CAUTION)
   public static double dose(
       @Volume double volumeL,
@@ -193,7 +225,14 @@ public final class Sulfite {
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
 
-  /** Stock solution for a rise of free SO₂. */
+  /**
+   * {@return stock solution for a rise of free SO₂, mL}
+   *
+   * @param volumeL mead to treat, L
+   * @param rise rise of free SO₂ wanted, mg/L
+   * @param strength salt in 100 mL of solution, g
+   * @param boundPercent share of the SO₂ added that soon binds, %
+   */
   @CellarFunction(
       summary = "Stock solution of potassium metabisulfite for a rise of free SO₂.",
       gives = Quantity.MILLILITRE,
@@ -219,7 +258,13 @@ public final class Sulfite {
     return dose(volumeL, rise, POTASSIUM_METABISULFITE, boundPercent) * 100 / strength;
   }
 
-  /** When free SO₂ runs out. */
+  /**
+   * {@return when free SO₂ runs out, day number}
+   *
+   * @param days day of each reading, day number
+   * @param free free SO₂ on that day, mg/L
+   * @param limit free SO₂ to act at, mg/L
+   */
   @CellarFunction(
       summary = "Day on which free SO₂ will have fallen to a limit, from one's own readings.",
       gives = Quantity.DATE,
@@ -250,7 +295,13 @@ public final class Sulfite {
     return new Decline(days, free).dayWhen(limit);
   }
 
-  /** Potassium sorbate. */
+  /**
+   * {@return potassium sorbate, g}
+   *
+   * @param volumeL mead to treat, L
+   * @param sorbicAcid sorbic acid wanted, mg/L
+   * @param rule whose law
+   */
   @CellarFunction(
       summary = "Potassium sorbate for so much sorbic acid, within the law's limit.",
       gives = Quantity.GRAM,

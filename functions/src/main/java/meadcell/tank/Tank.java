@@ -11,7 +11,14 @@ import meadcell.catalogue.Refusal;
 public final class Tank {
   private Tank() {}
 
-  /** Contents from a dipstick. */
+  /**
+   * {@return contents from a dipstick, L}
+   *
+   * @param diameterCm inside diameter, cm
+   * @param heightCm height of the cylindrical part, cm
+   * @param coneCm height of the cone below; 0 for a flat bottom, cm
+   * @param dipCm wet depth from the lowest point, cm
+   */
   @CellarFunction(
       summary = "Contents of an upright cylindrical tank with a cone below, from the wet depth.",
       gives = Quantity.VOLUME,

@@ -9,10 +9,8 @@ import meadcell.cellar.Cellar;
 import meadcell.density.Mixture;
 import meadcell.density.RefractiveIndex;
 import meadcell.gravity.Gravity;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,8 +23,7 @@ class RefractometryTest {
 
   @Property
   void whatTheModelMakesIsFoundAgain(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 25) double abv,
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 300) double extract) {
+      @Between(min = 0, max = 25) double abv, @Between(min = 1, max = 300) double extract) {
     double gravity = Mixture.gravity(extract, abv / 100);
     double found = Alcohol.fromRefractometer(brix(gravity, abv), gravity);
     assertEquals(abv, found, 1e-6);
@@ -34,15 +31,13 @@ class RefractometryTest {
   }
 
   @Property
-  void anUnfermentedMustHasNoAlcohol(
-      @ForAll @Scale(6) @DoubleRange(min = 1.001, max = 1.2) double gravity) {
+  void anUnfermentedMustHasNoAlcohol(@Between(min = 1.001, max = 1.2) double gravity) {
     assertEquals(0, Alcohol.fromRefractometer(Gravity.toBrix(gravity), gravity), 1e-9);
   }
 
   @Property
   void aHigherRefractometerOrALowerHydrometerMeansMoreAlcohol(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 20) double abv,
-      @ForAll @Scale(6) @DoubleRange(min = 10, max = 300) double extract) {
+      @Between(min = 1, max = 20) double abv, @Between(min = 10, max = 300) double extract) {
     double gravity = Mixture.gravity(extract, abv / 100);
     double brix = brix(gravity, abv);
     assertTrue(Alcohol.fromRefractometer(brix + 0.1, gravity) > abv);

@@ -3,16 +3,15 @@ package meadcell.barrel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 
 /** Oxygen in headspace and liquid. */
 class AirTest {
   @Property
   void warmerLiquidAndThinnerAirHoldLess(
-      @ForAll @DoubleRange(min = 0, max = 39) double temperatureC,
-      @ForAll @DoubleRange(min = 60, max = 109) double pressureKPa) {
+      @Between(min = 0, max = 39) double temperatureC,
+      @Between(min = 60, max = 109) double pressureKPa) {
     double held = AirContact.saturation(temperatureC, pressureKPa);
     assertTrue(held > AirContact.saturation(temperatureC + 1, pressureKPa));
     assertTrue(held < AirContact.saturation(temperatureC, pressureKPa + 1));
@@ -23,8 +22,8 @@ class AirTest {
 
   @Property
   void purgingInTwoStepsTakesAsMuchGasAsOnce(
-      @ForAll @DoubleRange(min = 0.1, max = 100) double headspaceL,
-      @ForAll @DoubleRange(min = 0.1, max = 10) double oxygen) {
+      @Between(min = 0.1, max = 100) double headspaceL,
+      @Between(min = 0.1, max = 10) double oxygen) {
     double halving = headspaceL * Math.log(2);
     assertEquals(
         AirContact.purge(headspaceL, oxygen),
@@ -34,9 +33,10 @@ class AirTest {
 
   @Property
   void oxygenAddsUpOverTime(
-      @ForAll @DoubleRange(min = 1, max = 400) double days,
-      @ForAll @DoubleRange(min = 1, max = 40) double rate) {
+      @Between(min = 1, max = 400) double days, @Between(min = 1, max = 40) double rate) {
     assertEquals(
-        AirContact.oxygen(days + 365.25, rate), AirContact.oxygen(days, rate) + rate, 1e-9 * rate);
+        AirContact.oxygen(days + 365.25, rate, 1),
+        AirContact.oxygen(days, rate, 1) + rate,
+        1e-9 * rate);
   }
 }

@@ -4,14 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import meadcell.barrel.Cask.Shape;
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.Arbitraries;
-import net.jqwik.api.Arbitrary;
-import net.jqwik.api.Combinators;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.Provide;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 
@@ -20,18 +17,31 @@ class CaskTest {
   private static final IterativeLegendreGaussIntegrator ADAPTIVE =
       new IterativeLegendreGaussIntegrator(10, 1e-11, 1e-12);
 
-  /** A cask and how deep the surface lies, as a share of the bilge. */
-  record Lying(double head, double bilge, double length, Shape shape, double share) {
+  /** A cask and how deep the surface lies: the head and the depth are shares of the bilge. */
+  record Lying(
+      @Between(min = 0.5, max = 1) double slimness,
+      @Between(min = 5, max = 400) double bilge,
+      @Between(min = 5, max = 600) double length,
+      Shape shape,
+      @Between(min = -4, max = -0.302) double logShare) {
+    double head() {
+      return shape == Shape.CYLINDER ? bilge : slimness * bilge;
+    }
+
+    double share() {
+      return Math.pow(10, logShare);
+    }
+
     double depth() {
-      return share * bilge;
+      return share() * bilge;
     }
 
     Cask cask() {
-      return new Cask(head, bilge, length, shape);
+      return new Cask(head(), bilge, length, shape);
     }
 
     double radius(double u) {
-      double narrow = head / 2;
+      double narrow = head() / 2;
       double wide = bilge / 2;
       return switch (shape) {
         case ELLIPSE -> Math.sqrt(wide * wide - (wide * wide - narrow * narrow) * u * u);
@@ -43,26 +53,8 @@ class CaskTest {
     }
   }
 
-  @Provide
-  static Arbitrary<Lying> lying() {
-    return Combinators.combine(
-            Arbitraries.doubles().between(0.5, 1).ofScale(6),
-            Arbitraries.doubles().between(5, 400),
-            Arbitraries.doubles().between(5, 600),
-            Arbitraries.of(Shape.class),
-            Arbitraries.doubles().between(-4, -0.302).ofScale(6))
-        .as(
-            (slimness, bilge, length, shape, logShare) ->
-                new Lying(
-                    shape == Shape.CYLINDER ? bilge : Math.max(slimness, 0.5) * bilge,
-                    bilge,
-                    length,
-                    shape,
-                    Math.pow(10, logShare)));
-  }
-
   @Property(tries = 10_000)
-  void contentsIsTheIntegralOfTheSegments(@ForAll("lying") Lying c) {
+  void contentsIsTheIntegralOfTheSegments(Lying c) {
     double small = integral(c);
     assertEquals(small, c.cask().below(c.depth(), BarrelReason.DIP_ABOVE_BILGE), 1e-9 * small);
     double large = c.cask().volume() - small;
@@ -71,7 +63,7 @@ class CaskTest {
   }
 
   @Property
-  void depthInvertsContents(@ForAll("lying") Lying c) {
+  void depthInvertsContents(Lying c) {
     Cask cask = c.cask();
     assertEquals(
         c.depth(),
@@ -82,7 +74,7 @@ class CaskTest {
   }
 
   @Property
-  void contentsAndHeadspaceFillTheBarrel(@ForAll("lying") Lying c) {
+  void contentsAndHeadspaceFillTheBarrel(Lying c) {
     double full = Gauging.volume(c.cask());
     double contents = Gauging.contents(c.cask(), c.depth());
     double missing = Gauging.headspace(c.cask(), c.bilge - c.depth() + 2.5, 2.5);
@@ -90,7 +82,7 @@ class CaskTest {
   }
 
   @Property
-  void contentsRisesWithTheDip(@ForAll("lying") Lying c) {
+  void contentsRisesWithTheDip(Lying c) {
     Cask cask = c.cask();
     assertTrue(
         cask.below(c.depth(), BarrelReason.DIP_ABOVE_BILGE)
@@ -101,7 +93,7 @@ class CaskTest {
   }
 
   @Property
-  void halfIsHalf(@ForAll("lying") Lying c) {
+  void halfIsHalf(Lying c) {
     double full = c.cask().volume();
     assertEquals(full / 2, c.cask().below(c.bilge / 2, BarrelReason.DIP_ABOVE_BILGE), 1e-12 * full);
     assertEquals(full, c.cask().below(c.bilge, BarrelReason.DIP_ABOVE_BILGE), 0);
@@ -109,7 +101,7 @@ class CaskTest {
   }
 
   @Property
-  void straightStavesMakeEveryShapeACylinder(@ForAll("lying") Lying c) {
+  void straightStavesMakeEveryShapeACylinder(Lying c) {
     double r = c.bilge / 2;
     double h = c.depth();
     double expected = c.length * segment(r, r - h);
@@ -121,7 +113,7 @@ class CaskTest {
   }
 
   @Property
-  void surfaceIsWhatTheContentsGainPerDepth(@ForAll("lying") Lying c) {
+  void surfaceIsWhatTheContentsGainPerDepth(Lying c) {
     Cask cask = c.cask();
     double depth = c.depth();
     double step = 1e-4 * depth;
@@ -134,8 +126,8 @@ class CaskTest {
   }
 
   @Property
-  void standingContentsIsTheIntegralOfTheSections(@ForAll("lying") Lying c) {
-    double depth = c.share * c.length;
+  void standingContentsIsTheIntegralOfTheSections(Lying c) {
+    double depth = c.share() * c.length;
     double sections =
         c.length
             / 2
@@ -148,9 +140,9 @@ class CaskTest {
   }
 
   @Property
-  void areaIsTheSurfaceOfRevolution(@ForAll("lying") Lying c) {
+  void areaIsTheSurfaceOfRevolution(Lying c) {
     double length = Math.max(c.length, c.bilge / 2);
-    Lying usual = new Lying(c.head, c.bilge, length, c.shape, c.share);
+    Lying usual = new Lying(c.slimness, c.bilge, length, c.shape, c.logShare);
     double rings =
         ADAPTIVE.integrate(
             100_000,
@@ -161,7 +153,7 @@ class CaskTest {
             },
             0,
             1);
-    double expected = length * rings + Math.PI * c.head * c.head / 2;
+    double expected = length * rings + Math.PI * c.head() * c.head() / 2;
     assertEquals(expected, usual.cask().area(), 1e-8 * expected);
   }
 
@@ -189,7 +181,9 @@ class CaskTest {
     Cask cask = new Cask(50, 64, 80, Shape.ELLIPSE);
     assertEquals("depth is 81 cm, more than length, 80 cm.", refusal(() -> cask.standing(81)));
     assertTrue(
-        refusal(() -> new OutsideCask(50, 64, 15, 2.7, 4, Shape.ELLIPSE).inside())
+        refusal(
+                () ->
+                    new OutsideCask(50, 64, 15, OptionalDouble.of(2.7), 4, Shape.ELLIPSE).inside())
             .startsWith("stave and croze leave"));
     assertEquals(
         "dip is 65 cm, more than bilge, 64 cm.",

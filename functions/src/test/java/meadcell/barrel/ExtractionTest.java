@@ -8,10 +8,8 @@ import java.util.Arrays;
 import java.util.Random;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 /** Wood going into the mead. */
@@ -20,8 +18,7 @@ class ExtractionTest {
 
   @Property
   void exactNotesGiveBackLimitAndHalfTime(
-      @ForAll @DoubleRange(min = 0.1, max = 1000) double limit,
-      @ForAll @DoubleRange(min = 5, max = 600) double halfTime) {
+      @Between(min = 0.1, max = 1000) double limit, @Between(min = 5, max = 600) double halfTime) {
     double[] notes =
         Arrays.stream(DAYS)
             .map(day -> limit / 100 * WoodContact.extraction(day, halfTime, 1, 50))
@@ -56,10 +53,10 @@ class ExtractionTest {
 
   @Property
   void extractionRisesWithTimeAndFallsWithFills(
-      @ForAll @DoubleRange(min = 1, max = 600) double days,
-      @ForAll @DoubleRange(min = 5, max = 300) double halfTime,
-      @ForAll @IntRange(min = 1, max = 8) int fill,
-      @ForAll @DoubleRange(min = 5, max = 95) double depletion) {
+      @Between(min = 1, max = 600) double days,
+      @Between(min = 5, max = 300) double halfTime,
+      @Between(min = 1, max = 8) int fill,
+      @Between(min = 5, max = 95) double depletion) {
     double now = WoodContact.extraction(days, halfTime, fill, depletion);
     assertTrue(now > 0 && now <= 100);
     assertTrue(now <= WoodContact.extraction(days * 1.1, halfTime, fill, depletion));

@@ -6,19 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 /** Loss, headspace and strength while the barrel lies. */
 class LossTest {
   @Property
   void aSteadyLogGivesBackItsRate(
-      @ForAll @DoubleRange(min = 0.1, max = 20) double rate,
-      @ForAll @DoubleRange(min = 20, max = 600) double capacityL,
-      @ForAll @DoubleRange(min = 1, max = 200) double first,
-      @ForAll @DoubleRange(min = 1, max = 200) double second) {
+      @Between(min = 0.1, max = 20) double rate,
+      @Between(min = 20, max = 600) double capacityL,
+      @Between(min = 1, max = 200) double first,
+      @Between(min = 1, max = 200) double second) {
     double[] days = {100, 100 + first, 100 + first + second};
     double[] topups = {
       capacityL / 30,
@@ -56,10 +55,10 @@ class LossTest {
 
   @Property
   void daysToTopInvertsHeadspaceAfter(
-      @ForAll @DoubleRange(min = 20, max = 600) double capacityL,
-      @ForAll @DoubleRange(min = 0.1, max = 20) double rate,
-      @ForAll @DoubleRange(min = 0, max = 5) double startL,
-      @ForAll @DoubleRange(min = 1, max = 300) double days) {
+      @Between(min = 20, max = 600) double capacityL,
+      @Between(min = 0.1, max = 20) double rate,
+      @Between(min = 0, max = 5) double startL,
+      @Between(min = 1, max = 300) double days) {
     double limitL = Losses.headspaceAfter(capacityL, rate, days, startL);
     assertEquals(days, Losses.daysToTop(capacityL, rate, limitL, startL), 1e-6 * days);
   }
@@ -88,10 +87,10 @@ class LossTest {
 
   @Property
   void strengthRisesInDryAirFallsInHumidAndStandsStillAtNeutral(
-      @ForAll @DoubleRange(min = 3, max = 70) double abv,
-      @ForAll @DoubleRange(min = 0.5, max = 40) double loss,
-      @ForAll @DoubleRange(min = 50, max = 80) double neutral,
-      @ForAll @DoubleRange(min = 0.5, max = 5) double away) {
+      @Between(min = 3, max = 70) double abv,
+      @Between(min = 0.5, max = 40) double loss,
+      @Between(min = 50, max = 80) double neutral,
+      @Between(min = 0.5, max = 5) double away) {
     assertEquals(abv, Losses.strength(abv, loss, neutral, neutral), 1e-9);
     assertTrue(Losses.strength(abv, loss, neutral - away, neutral) > abv);
     assertTrue(Losses.strength(abv, loss, neutral + away, neutral) < abv);
@@ -99,10 +98,10 @@ class LossTest {
 
   @Property
   void losingInTwoStepsIsLosingOnce(
-      @ForAll @DoubleRange(min = 3, max = 70) double abv,
-      @ForAll @DoubleRange(min = 0.5, max = 30) double first,
-      @ForAll @DoubleRange(min = 0.5, max = 30) double second,
-      @ForAll @DoubleRange(min = 40, max = 85) double humidity) {
+      @Between(min = 3, max = 70) double abv,
+      @Between(min = 0.5, max = 30) double first,
+      @Between(min = 0.5, max = 30) double second,
+      @Between(min = 40, max = 85) double humidity) {
     double both = 100 * (1 - (1 - first / 100) * (1 - second / 100));
     assertEquals(
         Losses.strength(abv, both, humidity, 67),

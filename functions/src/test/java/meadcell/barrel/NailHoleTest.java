@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -16,13 +15,13 @@ import org.junit.jupiter.api.Test;
 class NailHoleTest {
   @Property(tries = 300)
   void theSampleHasRunWhenTheTimeIsUp(
-      @ForAll @DoubleRange(min = 0.2, max = 50) double headspaceL,
-      @ForAll @DoubleRange(min = 0.01, max = 0.98) double share,
-      @ForAll @DoubleRange(min = 1, max = 6) double holeMm,
-      @ForAll @DoubleRange(min = 5, max = 90) double depthCm,
-      @ForAll @DoubleRange(min = 0.98, max = 1.15) double density,
-      @ForAll @DoubleRange(min = 0, max = 0.9) double heldBack,
-      @ForAll @DoubleRange(min = 0.5, max = 0.9) double coefficient) {
+      @Between(min = 0.2, max = 50) double headspaceL,
+      @Between(min = 0.01, max = 0.98) double share,
+      @Between(min = 1, max = 6) double holeMm,
+      @Between(min = 5, max = 90) double depthCm,
+      @Between(min = 0.98, max = 1.15) double density,
+      @Between(min = 0, max = 0.9) double heldBack,
+      @Between(min = 0.5, max = 0.9) double coefficient) {
     double vacuum = heldBack * NailHole.head(depthCm, density);
     double amountMl = share * Sampling.sampleMax(headspaceL, depthCm, density, vacuum);
     double seconds =
@@ -61,9 +60,9 @@ class NailHoleTest {
 
   @Property
   void theLargestSampleLeavesNothingToDriveTheNext(
-      @ForAll @DoubleRange(min = 0.2, max = 50) double headspaceL,
-      @ForAll @DoubleRange(min = 5, max = 90) double depthCm,
-      @ForAll @DoubleRange(min = 0.98, max = 1.15) double density) {
+      @Between(min = 0.2, max = 50) double headspaceL,
+      @Between(min = 5, max = 90) double depthCm,
+      @Between(min = 0.98, max = 1.15) double density) {
     double most = Sampling.sampleMax(headspaceL, depthCm, density, 0) / 1000;
     double gas = 101.325 * headspaceL / (headspaceL + most);
     assertEquals(101.325, gas + NailHole.head(depthCm, density), 1e-9);
@@ -71,10 +70,10 @@ class NailHoleTest {
 
   @Property
   void moreTakesLongerAndAVacuumHoldsBack(
-      @ForAll @DoubleRange(min = 1, max = 30) double amountMl,
-      @ForAll @DoubleRange(min = 5, max = 50) double headspaceL,
-      @ForAll @DoubleRange(min = 20, max = 60) double depthCm,
-      @ForAll @DoubleRange(min = 0, max = 0.5) double vacuum) {
+      @Between(min = 1, max = 30) double amountMl,
+      @Between(min = 5, max = 50) double headspaceL,
+      @Between(min = 20, max = 60) double depthCm,
+      @Between(min = 0, max = 0.5) double vacuum) {
     double time = Sampling.sampleTime(amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7);
     assertTrue(
         time < Sampling.sampleTime(1.1 * amountMl, headspaceL, 2.778, depthCm, 1.01, vacuum, 0.7));
@@ -85,8 +84,7 @@ class NailHoleTest {
 
   @Property
   void thePushIsWhatMakesAHeldBackHoleRun(
-      @ForAll @DoubleRange(min = 5, max = 90) double depthCm,
-      @ForAll @DoubleRange(min = 0.1, max = 15) double vacuum) {
+      @Between(min = 5, max = 90) double depthCm, @Between(min = 0.1, max = 15) double vacuum) {
     double push = Sampling.push(depthCm, 1.02, vacuum);
     if (push > 0) {
       assertThrows(Refusal.class, () -> Sampling.sampleFlow(2.778, depthCm, 1.02, vacuum, 0.7));

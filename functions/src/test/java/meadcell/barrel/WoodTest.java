@@ -8,10 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Size;
+import meadcell.property.Between;
+import meadcell.property.Property;
+import meadcell.property.Size;
 import org.junit.jupiter.api.Test;
 
 /** What a barrel's past leaves in the present liquid. */
@@ -23,10 +22,10 @@ class WoodTest {
 
   @Property
   void sharesSumToAHundred(
-      @ForAll @Size(min = 1, max = 9) List<@DoubleRange(min = 1, max = 600) Double> fills,
-      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
-      @ForAll @DoubleRange(min = 1, max = 100) double exchange,
-      @ForAll @DoubleRange(min = 0, max = 100) double toppedL) {
+      @Size(min = 1, max = 9) List<@Between(min = 1, max = 600) Double> fills,
+      @Between(min = 0.1, max = 30) double soakedL,
+      @Between(min = 1, max = 100) double exchange,
+      @Between(min = 0, max = 100) double toppedL) {
     double[] volumesL = fills.stream().mapToDouble(Double::doubleValue).toArray();
     double[] shares = WoodContact.history(volumesL, soakedL, exchange, toppedL);
     assertEquals(fills.size(), shares.length);
@@ -36,10 +35,10 @@ class WoodTest {
 
   @Property
   void laterFillsAndToppingNeverRaiseAnOldShare(
-      @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = 1, max = 600) Double> fills,
-      @ForAll @DoubleRange(min = 1, max = 600) double nextL,
-      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
-      @ForAll @DoubleRange(min = 1, max = 100) double exchange) {
+      @Size(min = 1, max = 8) List<@Between(min = 1, max = 600) Double> fills,
+      @Between(min = 1, max = 600) double nextL,
+      @Between(min = 0.1, max = 30) double soakedL,
+      @Between(min = 1, max = 100) double exchange) {
     double[] before = history(fills, soakedL, exchange);
     List<Double> more = new java.util.ArrayList<>(fills);
     more.add(nextL);
@@ -56,10 +55,10 @@ class WoodTest {
 
   @Property
   void theLastOccupantIsWhatCameOutOfTheWood(
-      @ForAll @DoubleRange(min = 1, max = 600) double firstL,
-      @ForAll @DoubleRange(min = 1, max = 600) double secondL,
-      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
-      @ForAll @DoubleRange(min = 1, max = 100) double exchange) {
+      @Between(min = 1, max = 600) double firstL,
+      @Between(min = 1, max = 600) double secondL,
+      @Between(min = 0.1, max = 30) double soakedL,
+      @Between(min = 1, max = 100) double exchange) {
     double carried = WoodContact.carryover(secondL, soakedL, exchange);
     assertEquals(carried, history(List.of(firstL, secondL), soakedL, exchange)[0], 1e-9);
     assertTrue(carried < WoodContact.carryover(secondL, 1.1 * soakedL, exchange));
@@ -68,10 +67,10 @@ class WoodTest {
 
   @Property
   void spiritConservesEthanolAndMass(
-      @ForAll @DoubleRange(min = 1, max = 600) double volumeL,
-      @ForAll @DoubleRange(min = 0.5, max = 20) double abv,
-      @ForAll @DoubleRange(min = 0.1, max = 30) double soakedL,
-      @ForAll @DoubleRange(min = 25, max = 96) double spiritAbv) {
+      @Between(min = 1, max = 600) double volumeL,
+      @Between(min = 0.5, max = 20) double abv,
+      @Between(min = 0.1, max = 30) double soakedL,
+      @Between(min = 25, max = 96) double spiritAbv) {
     double mixed = WoodContact.spiritGain(volumeL, abv, soakedL, spiritAbv, 0);
     double mass = volumeL * density(abv) + soakedL * density(spiritAbv);
     double mixedL = mass / density(mixed);

@@ -3,14 +3,12 @@ package meadcell.blend;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import meadcell.catalogue.Refusal;
 import meadcell.density.Sucrose;
-import net.jqwik.api.Assume;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class BlendTest {
@@ -23,10 +21,10 @@ class BlendTest {
 
   @Property
   void partsMeanTheTarget(
-      @ForAll @DoubleRange(max = 100) double first,
-      @ForAll @DoubleRange(max = 100) double second,
-      @ForAll @Scale(2) @DoubleRange(min = 0.01, max = 0.99) double along) {
-    Assume.that(first != second);
+      @Between(max = 100) double first,
+      @Between(max = 100) double second,
+      @Between(min = 0.01, max = 0.99, decimals = 2) double along) {
+    assumeTrue(first != second);
     double target = first + along * (second - first);
     Blend.Parts parts = Blend.parts(first, second, target);
     assertEquals(100, parts.first() + parts.second(), 1e-12);
@@ -38,10 +36,10 @@ class BlendTest {
 
   @Property
   void ethanolIsConservedAndStrengthLiesBetween(
-      @ForAll @DoubleRange(max = 1000) double firstL,
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double secondL,
-      @ForAll @Scale(4) @DoubleRange(max = 100) double first,
-      @ForAll @Scale(4) @DoubleRange(max = 100) double second) {
+      @Between(max = 1000) double firstL,
+      @Between(min = 0.1, max = 1000) double secondL,
+      @Between(max = 100) double first,
+      @Between(max = 100) double second) {
     double[] volumes = {firstL, secondL};
     double[] abvs = {first, second};
     double abv = Blend.abv(volumes, abvs);
@@ -51,9 +49,9 @@ class BlendTest {
 
   @Property
   void blendingInStepsIsBlendingAtOnce(
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double a,
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double b,
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double c) {
+      @Between(min = 0.1, max = 1000) double a,
+      @Between(min = 0.1, max = 1000) double b,
+      @Between(min = 0.1, max = 1000) double c) {
     double[] both = {a, b};
     double[] strengths = {12, 96};
     double[] steps = {Blend.volume(both, strengths), c};
@@ -66,10 +64,10 @@ class BlendTest {
 
   @Property
   void addingWhatWasAskedForReachesTheTarget(
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double volumeL,
-      @ForAll @Scale(4) @DoubleRange(min = 1, max = 40) double abv,
-      @ForAll @Scale(4) @DoubleRange(min = 60, max = 100) double spirit,
-      @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 0.99) double along) {
+      @Between(min = 0.1, max = 1000) double volumeL,
+      @Between(min = 1, max = 40) double abv,
+      @Between(min = 60, max = 100) double spirit,
+      @Between(min = 0.01, max = 0.99) double along) {
     double stronger = abv + along * (spirit - abv);
     double addedL = Blend.fortify(volumeL, abv, spirit, stronger);
     assertEquals(
@@ -81,10 +79,10 @@ class BlendTest {
 
   @Property
   void gravityLiesBetweenAndLikeLotsChangeNothing(
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double firstL,
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double secondL,
-      @ForAll @Scale(5) @DoubleRange(min = 0.98, max = 1.48) double first,
-      @ForAll @Scale(5) @DoubleRange(min = 0.98, max = 1.48) double second) {
+      @Between(min = 0.1, max = 1000) double firstL,
+      @Between(min = 0.1, max = 1000) double secondL,
+      @Between(min = 0.98, max = 1.48) double first,
+      @Between(min = 0.98, max = 1.48) double second) {
     double[] volumes = {firstL, secondL};
     double blend = Blend.gravity(volumes, new double[] {first, second});
     assertTrue(blend >= Math.min(first, second) - 1e-9 && blend <= Math.max(first, second) + 1e-9);
@@ -93,10 +91,10 @@ class BlendTest {
 
   @Property
   void sweeteningAMustIsBlendingItWithHoneySyrup(
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double volumeL,
-      @ForAll @Scale(5) @DoubleRange(min = 0.98, max = 1.1) double gravity,
-      @ForAll @Scale(5) @DoubleRange(min = 0.0001, max = 0.1) double rise,
-      @ForAll @Scale(2) @DoubleRange(min = 13, max = 25) double moisture) {
+      @Between(min = 0.1, max = 1000) double volumeL,
+      @Between(min = 0.98, max = 1.1) double gravity,
+      @Between(min = 0.0001, max = 0.1) double rise,
+      @Between(min = 13, max = 25, decimals = 2) double moisture) {
     double target = gravity + rise;
     double honeyKg = Blend.sweeten(volumeL, gravity, target, 0, moisture);
     double syrup = Sucrose.specificGravity(1 - moisture / 100);
@@ -106,10 +104,10 @@ class BlendTest {
 
   @Property
   void sweeteningKeepsMassAndEthanolAndGoesInSteps(
-      @ForAll @Scale(4) @DoubleRange(min = 0.1, max = 1000) double volumeL,
-      @ForAll @Scale(5) @DoubleRange(min = 0.99, max = 1.05) double gravity,
-      @ForAll @Scale(5) @DoubleRange(min = 0.0001, max = 0.1) double rise,
-      @ForAll @Scale(4) @DoubleRange(min = 8, max = 20) double abv) {
+      @Between(min = 0.1, max = 1000) double volumeL,
+      @Between(min = 0.99, max = 1.05) double gravity,
+      @Between(min = 0.0001, max = 0.1) double rise,
+      @Between(min = 8, max = 20) double abv) {
     double target = gravity + rise;
     double moisture = 17.2;
     double honeyKg = Blend.sweeten(volumeL, gravity, target, abv, moisture);

@@ -16,8 +16,7 @@ import java.util.TreeMap;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class LineageTest {
@@ -135,7 +134,7 @@ class LineageTest {
   }
 
   @Property
-  void aSecondAccountAgreesOnSharesAndDays(@ForAll long seed) {
+  void aSecondAccountAgreesOnSharesAndDays(long seed) {
     Story story = new Story(new Random(seed));
     Object[][] table = story.table();
     story.vessels.forEach(
@@ -161,7 +160,7 @@ class LineageTest {
   }
 
   @Property
-  void whatCameInIsHeldOrLost(@ForAll long seed) {
+  void whatCameInIsHeldOrLost(long seed) {
     Story story = new Story(new Random(seed));
     TransferLog log = new TransferLog(rows(story.table()), AT_END, 0);
     Map<String, Double> found = new TreeMap<>();
@@ -182,7 +181,7 @@ class LineageTest {
   }
 
   @Property
-  void rowsMayStandInAnyOrderOfDays(@ForAll long seed) {
+  void rowsMayStandInAnyOrderOfDays(long seed) {
     Story story = new Story(new Random(seed));
     for (String lot : story.vessels.keySet()) {
       if (story.vessels.get(lot).volume() > 0.01) {

@@ -10,10 +10,8 @@ import meadcell.bottle.Bottle.LabelRange;
 import meadcell.bottle.Bottle.Rule;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class BottleTest {
@@ -21,10 +19,10 @@ class BottleTest {
 
   @Property
   void pressureInvertsCo2(
-      @ForAll @Scale(2) @DoubleRange(min = -50, max = 1500) double kPa,
-      @ForAll @Scale(2) @DoubleRange(min = 0.1, max = 39) double temperatureC,
-      @ForAll @Scale(2) @DoubleRange(min = 1, max = 25) double abv,
-      @ForAll @Scale(1) @DoubleRange(max = 300) double sugar) {
+      @Between(min = -50, max = 1500, decimals = 2) double kPa,
+      @Between(min = 0.1, max = 39, decimals = 2) double temperatureC,
+      @Between(min = 1, max = 25, decimals = 2) double abv,
+      @Between(max = 300, decimals = 1) double sugar) {
     double co2 = Bottle.co2(kPa, temperatureC, abv, sugar);
     assertEquals(kPa, Bottle.pressure(co2, temperatureC, abv, sugar), 1e-9 * (kPa + 101.325));
     assertTrue(Bottle.pressure(co2, temperatureC + 1, abv, sugar) > kPa, "warmer presses more");
@@ -41,10 +39,10 @@ class BottleTest {
 
   @Property
   void refermentedSugarIsFoundAgainAsGas(
-      @ForAll @Scale(1) @DoubleRange(max = 150) double sugar,
-      @ForAll @Scale(2) @DoubleRange(min = 1, max = 16) double abv,
-      @ForAll @Scale(2) @DoubleRange(max = 15) double co2,
-      @ForAll @Scale(1) @DoubleRange(min = 1, max = 40) double temperatureC) {
+      @Between(max = 150, decimals = 1) double sugar,
+      @Between(min = 1, max = 16, decimals = 2) double abv,
+      @Between(max = 15, decimals = 2) double co2,
+      @Between(min = 1, max = 40, decimals = 1) double temperatureC) {
     double kPa = Bottle.referment(sugar, abv, co2, temperatureC);
     double held = CarbonDioxide.dissolved(kPa, temperatureC, abv + sugar / 16.83, 0);
     assertEquals(co2 + 2 * 44.009 / 180.156 * sugar, held, 1e-9);
@@ -53,16 +51,16 @@ class BottleTest {
 
   @Property
   void primingGivesTheRiseItWasMadeFor(
-      @ForAll @Scale(1) @DoubleRange(min = 1, max = 5000) double volumeL,
-      @ForAll @Scale(2) @DoubleRange(min = 0.1, max = 12) double rise,
-      @ForAll @Scale(1) @DoubleRange(min = 10, max = 100) double percent) {
+      @Between(min = 1, max = 5000, decimals = 1) double volumeL,
+      @Between(min = 0.1, max = 12, decimals = 2) double rise,
+      @Between(min = 10, max = 100, decimals = 1) double percent) {
     double sucrose = Bottle.priming(volumeL, rise, percent) * percent / 100;
     assertEquals(rise, sucrose / volumeL * 4 * 44.009 / 342.297, 1e-9);
   }
 
   @Property
   void aLabelIsWithinItsOwnRangeAndTheRangeWithinItsClass(
-      @ForAll @Scale(1) @DoubleRange(min = 0.5, max = 24) double label, @ForAll Rule rule) {
+      @Between(min = 0.5, max = 24, decimals = 1) double label, Rule rule) {
     LabelRange range = Bottle.labelRange(label, rule);
     assertTrue(range.lowest() <= label && label <= range.highest());
     assertTrue(range.highest() - range.lowest() <= 3 + 1e-9);
@@ -76,8 +74,8 @@ class BottleTest {
 
   @Property
   void moreSugarIsNeverDrierAndMoreAcidNeverSweeter(
-      @ForAll @Scale(1) @DoubleRange(max = 60) double sugar,
-      @ForAll @Scale(1) @DoubleRange(max = 15) double acidity) {
+      @Between(max = 60, decimals = 1) double sugar,
+      @Between(max = 15, decimals = 1) double acidity) {
     OptionalDouble acid = OptionalDouble.of(acidity);
     int word = WORDS.indexOf(Bottle.sweetness(sugar, acid));
     assertTrue(word <= WORDS.indexOf(Bottle.sweetness(sugar + 0.5, acid)));
@@ -87,9 +85,9 @@ class BottleTest {
 
   @Property
   void bottlesTakeWhatTheyHoldAndOneMoreWouldNotFill(
-      @ForAll @Scale(1) @DoubleRange(min = 1, max = 5000) double volumeL,
-      @ForAll @Scale(0) @DoubleRange(min = 50, max = 3000) double bottleMl,
-      @ForAll @Scale(1) @DoubleRange(max = 50) double loss) {
+      @Between(min = 1, max = 5000, decimals = 1) double volumeL,
+      @Between(min = 50, max = 3000, decimals = 0) double bottleMl,
+      @Between(max = 50, decimals = 1) double loss) {
     double bottles = Bottle.count(volumeL, bottleMl, loss);
     double left = volumeL * 10 * (100 - loss) - bottles * bottleMl;
     assertTrue(left > -1e-5 && left < bottleMl, "left " + left);
@@ -97,17 +95,16 @@ class BottleTest {
 
   @Property
   void volumeComesBackWithTheTemperature(
-      @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double from,
-      @ForAll @Scale(2) @DoubleRange(min = 0.5, max = 40) double to,
-      @ForAll @Scale(1) @DoubleRange(min = 1, max = 96) double abv) {
-    double there = Bottle.volumeAt(225, from, to, abv);
-    assertEquals(225, Bottle.volumeAt(there, to, from, abv), 1e-10);
+      @Between(min = 0.5, max = 40, decimals = 2) double from,
+      @Between(min = 0.5, max = 40, decimals = 2) double to,
+      @Between(min = 1, max = 96, decimals = 1) double abv) {
+    double there = Bottle.volumeAt(225, from, to, abv, 0);
+    assertEquals(225, Bottle.volumeAt(there, to, from, abv, 0), 1e-10);
   }
 
   @Property
   void energyAddsUp(
-      @ForAll @Scale(1) @DoubleRange(max = 25) double abv,
-      @ForAll @Scale(1) @DoubleRange(max = 300) double sugar) {
+      @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
     double apart = Bottle.energy(100, abv, 0, 0, 0) + Bottle.energy(100, 0, sugar, 0, 0);
     assertEquals(apart, Bottle.energy(100, abv, sugar, 0, 0), 1e-9);
     assertEquals(3 * apart, Bottle.energy(300, abv, sugar, 0, 0), 1e-9);

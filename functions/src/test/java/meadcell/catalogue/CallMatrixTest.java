@@ -1,11 +1,14 @@
 package meadcell.catalogue;
 
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 
@@ -26,6 +29,27 @@ class CallMatrixTest {
     }
     for (FunctionSpec function : Cellar.catalogue().functions()) {
       assertTrue(function.args().isEmpty() || refused.contains(function.name()), function.name());
+    }
+  }
+
+  @Test
+  void everyRefusalSaysItsSentenceInEveryLanguage() {
+    for (CallMatrix.Call call : CALLS) {
+      if (call.outcome() instanceof CallMatrix.Refused refused) {
+        Refusal refusal = refused.refusal();
+        Matcher places = Pattern.compile("\\{(\\w+)}").matcher(refusal.reason().english());
+        while (places.find()) {
+          String place = places.group(1);
+          boolean filled =
+              place.equals("argument")
+                  ? !refusal.argument().isEmpty()
+                  : refusal.text(place, Words.ENGLISH).isPresent();
+          assertTrue(filled, call.label() + ": " + place + " of " + refusal.reason());
+        }
+        for (Words words : Words.all()) {
+          assertFalse(refusal.sentence(words).isBlank(), call.label());
+        }
+      }
     }
   }
 

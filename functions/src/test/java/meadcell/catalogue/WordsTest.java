@@ -1,6 +1,7 @@
 package meadcell.catalogue;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -10,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,6 +111,24 @@ class WordsTest {
     assertEquals(
         "gross is 100 lb; it must be more than wetEmpty, 200 lb.",
         Cellar.catalogue().get("CELLAR.WHY").call("BARREL.BYWEIGHT", 100.0, 200.0, 8.5, "US"));
+  }
+
+  @Test
+  void noReasonHoldsAUnit() {
+    String units =
+        Stream.of(Quantity.values())
+            .flatMap(quantity -> Stream.of(UnitSystem.values()).map(quantity::unit))
+            .filter(unit -> !Set.of("", "in", "n", "days").contains(unit)) // words too
+            .distinct()
+            .map(Pattern::quote)
+            .collect(Collectors.joining("|"));
+    Pattern withUnit = Pattern.compile("(\\d|\\}) (" + units + ")(?![\\w/])");
+    TEXTS.forEach(
+        (key, english) -> {
+          if (key.contains(".reason.") && !key.startsWith("CATALOGUE")) {
+            assertFalse(withUnit.matcher(english).find(), key + ": " + english);
+          }
+        });
   }
 
   @Test

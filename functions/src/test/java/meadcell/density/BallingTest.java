@@ -5,10 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.density.Balling.Fermented;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.exception.NoBracketingException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,8 +59,7 @@ class BallingTest {
   // the same: OE = 100 (2.0665 A + RE)/(100 + 1.0665 A)
   @Property
   void massIsConserved(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+      @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     Fermented mead = Balling.fermented(original, present(original, share));
     double a = alcoholMassPercent(mead);
     double originalExtract = 100 * (2.0665 * a + extractMassPercent(mead)) / (100 + 1.0665 * a);
@@ -71,8 +68,7 @@ class BallingTest {
 
   @Property
   void gravityIsThatOfTheMixture(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+      @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     double present = present(original, share);
     Fermented mead = Balling.fermented(original, present);
     assertEquals(present, mead.gravity(), 1e-12);
@@ -81,8 +77,7 @@ class BallingTest {
 
   @Property
   void originalGravityInvertsFermented(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share) {
+      @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     double present = present(original, share);
     double abv = Balling.fermented(original, present).abvFraction();
     assertEquals(original, Balling.originalGravity(abv, present), 1e-12);
@@ -90,9 +85,9 @@ class BallingTest {
 
   @Property
   void densityInTheCellarTellsTheSameMead(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @Between(min = 1, max = 1.2) double original,
+      @Between(min = 0, max = 1) double share,
+      @Between(min = 0, max = 40) double temperatureC) {
     Fermented expected = Balling.fermented(original, present(original, share));
     double density = Mixture.density(expected.gravity(), expected.abvFraction(), temperatureC);
     Fermented mead = Balling.fermentedFromDensity(original, density, temperatureC);
@@ -103,16 +98,14 @@ class BallingTest {
 
   @Property
   void moreAlcoholAsGravityFalls(
-      @ForAll @Scale(6) @DoubleRange(min = 1.01, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.99) double share) {
+      @Between(min = 1.01, max = 1.2) double original, @Between(min = 0, max = 0.99) double share) {
     assertTrue(
         Balling.fermented(original, present(original, share + 0.01)).abvFraction()
             > Balling.fermented(original, present(original, share)).abvFraction());
   }
 
   @Property
-  void unfermentedMustHasNoAlcohol(
-      @ForAll @Scale(6) @DoubleRange(min = 1, max = 1.2) double original) {
+  void unfermentedMustHasNoAlcohol(@Between(min = 1, max = 1.2) double original) {
     Fermented must = Balling.fermented(original, original);
     assertEquals(0, must.abvFraction());
     assertEquals(Sucrose.gramsPerLitre(original), must.extractGramsPerLitre(), 1e-12);

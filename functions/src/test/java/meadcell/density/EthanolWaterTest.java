@@ -4,10 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.exception.NoBracketingException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -208,20 +206,18 @@ class EthanolWaterTest {
   }
 
   @Property
-  void massFractionInvertsVolumeFraction(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p) {
+  void massFractionInvertsVolumeFraction(@Between(min = 0, max = 1) double p) {
     assertEquals(p, EthanolWater.massFraction(EthanolWater.volumeFraction(p)), 2e-12);
   }
 
   @Property
-  void massFractionInvertsDensity(@ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p) {
+  void massFractionInvertsDensity(@Between(min = 0, max = 1) double p) {
     assertEquals(p, EthanolWater.massFractionFromDensity(EthanolWater.density(p, 20)), 2e-12);
   }
 
   @Property
   void lighterWithAlcohol(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double p,
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
+      @Between(min = 0, max = 1) double p, @Between(min = 0, max = 40) double temperatureC) {
     assertTrue(
         EthanolWater.density(p + 1e-6, temperatureC) < EthanolWater.density(p, temperatureC));
   }

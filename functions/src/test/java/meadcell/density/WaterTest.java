@@ -3,10 +3,8 @@ package meadcell.density;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,15 +45,13 @@ class WaterTest {
 
   // difference of the two published formulas over their common range, computed from both
   @Property
-  void theTwoFormulasDifferByAKnownAmount(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
+  void theTwoFormulasDifferByAKnownAmount(@Between(min = 0, max = 40) double temperatureC) {
     double difference = Water.bettinSpieweck(temperatureC) - Water.density(temperatureC);
     assertTrue(difference > -0.0039 && difference < -0.0029, () -> "difference " + difference);
   }
 
   @Property
-  void densestNearFourDegrees(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 40) double temperatureC) {
+  void densestNearFourDegrees(@Between(min = 0, max = 40) double temperatureC) {
     assertTrue(Water.density(temperatureC) <= Water.density(3.983035));
   }
 }

@@ -8,10 +8,8 @@ import meadcell.alcohol.Alcohol;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Mixture;
 import meadcell.density.Water;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class FermentTest {
@@ -20,8 +18,8 @@ class FermentTest {
 
   @Property
   void breakInvertsProgress(
-      @ForAll @Scale(5) @DoubleRange(min = 1.03, max = 1.2) double original,
-      @ForAll @Scale(2) @DoubleRange(min = 0.01, max = 100) double share) {
+      @Between(min = 1.03, max = 1.2) double original,
+      @Between(min = 0.01, max = 100, decimals = 2) double share) {
     double gravity = Ferment.Break(original, share, 0.995);
     assertEquals(share, Ferment.progress(original, gravity, 0.995), 1e-8);
     assertTrue(gravity < original && gravity >= 0.995 - 1e-12);
@@ -29,8 +27,8 @@ class FermentTest {
 
   @Property
   void progressGrowsAsGravityFalls(
-      @ForAll @Scale(5) @DoubleRange(min = 1.05, max = 1.2) double original,
-      @ForAll @Scale(5) @DoubleRange(min = 0.996, max = 1.049) double present) {
+      @Between(min = 1.05, max = 1.2) double original,
+      @Between(min = 0.996, max = 1.049) double present) {
     assertTrue(
         Ferment.progress(original, present - 0.001, 0.995)
             > Ferment.progress(original, present, 0.995));
@@ -39,9 +37,9 @@ class FermentTest {
   /** Feeding moves nothing but honey: alcohol and extract are what they were, plus the honey. */
   @Property
   void feedingKeepsTheBalance(
-      @ForAll @Scale(5) @DoubleRange(min = 1.05, max = 1.13) double original,
-      @ForAll @Scale(5) @DoubleRange(min = 0.997, max = 1.05) double present,
-      @ForAll @Scale(3) @DoubleRange(min = 0.1, max = 10) double honeyKg) {
+      @Between(min = 1.05, max = 1.13) double original,
+      @Between(min = 0.997, max = 1.05) double present,
+      @Between(min = 0.1, max = 10, decimals = 3) double honeyKg) {
     double effective = Ferment.originalAfter(100, original, present, honeyKg, 17.2);
     double ethanolKg = Course.ethanol(original, present) / 10;
     double extractKg = Alcohol.extract(original, present) / 10 + 0.828 * honeyKg;
@@ -72,8 +70,8 @@ class FermentTest {
 
   @Property
   void gasHeatAndCoolingGoWithVolumeAndSugar(
-      @ForAll @Scale(5) @DoubleRange(min = 1.05, max = 1.2) double original,
-      @ForAll @Scale(5) @DoubleRange(min = 0.996, max = 1.049) double present) {
+      @Between(min = 1.05, max = 1.2) double original,
+      @Between(min = 0.996, max = 1.049) double present) {
     double gas = Ferment.gas(100, original, present);
     assertEquals(2 * gas, Ferment.gas(200, original, present), 1e-9);
     assertTrue(Ferment.gas(100, original, present - 0.001) > gas);
@@ -85,9 +83,9 @@ class FermentTest {
 
   @Property
   void roomAirLiesBetweenOutsideAndGas(
-      @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 1) double gas,
-      @ForAll @Scale(1) @DoubleRange(min = 100, max = 1000) double room,
-      @ForAll @Scale(2) @DoubleRange(min = 0.2, max = 10) double airChanges) {
+      @Between(min = 0.001, max = 1, decimals = 3) double gas,
+      @Between(min = 100, max = 1000, decimals = 1) double room,
+      @Between(min = 0.2, max = 10, decimals = 2) double airChanges) {
     double ppm = Ferment.roomCo2(gas, room, airChanges, 420);
     assertTrue(ppm > 420);
     assertTrue(Ferment.roomCo2(gas, room, 2 * airChanges, 420) < ppm);

@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.stream.IntStream;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class LogisticFitTest {
@@ -46,10 +45,10 @@ class LogisticFitTest {
 
   @Property(tries = 200)
   void recoversTheCurveItWasMadeFrom(
-      @ForAll @DoubleRange(min = -10, max = 40) double floor,
-      @ForAll @DoubleRange(min = 20, max = 150) double span,
-      @ForAll @DoubleRange(min = 0.2, max = 1.5) double rate,
-      @ForAll @DoubleRange(min = 2, max = 8) double midpoint) {
+      @Between(min = -10, max = 40) double floor,
+      @Between(min = 20, max = 150) double span,
+      @Between(min = 0.2, max = 1.5) double rate,
+      @Between(min = 2, max = 8) double midpoint) {
     double[] times = IntStream.range(0, 15).asDoubleStream().toArray();
     double[] values = new double[times.length];
     for (int i = 0; i < values.length; i++) {

@@ -10,10 +10,8 @@ import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.density.Sucrose;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -30,16 +28,16 @@ class HydrometerTest {
 
   @Property
   void atTheCalibrationTemperatureNothingChanges(
-      @ForAll @Scale(6) @DoubleRange(min = 0.98, max = 1.2) double reading,
-      @ForAll @Scale(6) @DoubleRange(min = 4, max = 30) double calibrationC) {
+      @Between(min = 0.98, max = 1.2) double reading,
+      @Between(min = 4, max = 30) double calibrationC) {
     assertEquals(reading, Gravity.correct(reading, calibrationC, calibrationC, UNFERMENTED), 1e-12);
   }
 
   @Property
   void atTheCalibrationTemperatureNothingChangesInAFermentEither(
-      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double share,
-      @ForAll @Scale(6) @DoubleRange(min = 1.03, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 4, max = 30) double calibrationC) {
+      @Between(min = 0, max = 1) double share,
+      @Between(min = 1.03, max = 1.2) double original,
+      @Between(min = 4, max = 30) double calibrationC) {
     double reading = original - 0.002 - share * (original - 0.99);
     assertEquals(
         reading,
@@ -49,10 +47,10 @@ class HydrometerTest {
 
   @Property
   void metricAndUsAgree(
-      @ForAll @Scale(6) @DoubleRange(min = 0.99, max = 1.05) double reading,
-      @ForAll @Scale(6) @DoubleRange(min = 3, max = 44) double temperatureC,
-      @ForAll @Scale(6) @DoubleRange(min = 5, max = 29) double calibrationC,
-      @ForAll @Scale(6) @DoubleRange(min = 1.08, max = 1.2) double original) {
+      @Between(min = 0.99, max = 1.05) double reading,
+      @Between(min = 3, max = 44) double temperatureC,
+      @Between(min = 5, max = 29) double calibrationC,
+      @Between(min = 1.08, max = 1.2) double original) {
     double metric = (Double) CORRECT.call(reading, temperatureC, calibrationC, original);
     double us =
         (Double)
@@ -73,8 +71,8 @@ class HydrometerTest {
 
   @Property
   void higherReadingsAreHigherGravities(
-      @ForAll @Scale(6) @DoubleRange(min = 0.98, max = 1.19) double reading,
-      @ForAll @Scale(6) @DoubleRange(min = 2, max = 45) double temperatureC) {
+      @Between(min = 0.98, max = 1.19) double reading,
+      @Between(min = 2, max = 45) double temperatureC) {
     assertTrue(
         Gravity.correct(reading + 1e-4, temperatureC, 20, UNFERMENTED)
             > Gravity.correct(reading, temperatureC, 20, UNFERMENTED));
@@ -82,8 +80,8 @@ class HydrometerTest {
 
   @Property
   void higherReadingsAreHigherGravitiesInAFerment(
-      @ForAll @Scale(6) @DoubleRange(min = 0.985, max = 1.12) double reading,
-      @ForAll @Scale(6) @DoubleRange(min = 2, max = 45) double temperatureC) {
+      @Between(min = 0.985, max = 1.12) double reading,
+      @Between(min = 2, max = 45) double temperatureC) {
     OptionalDouble original = OptionalDouble.of(1.15);
     assertTrue(
         Gravity.correct(reading + 1e-4, temperatureC, 20, original)
@@ -93,8 +91,8 @@ class HydrometerTest {
   // Liquids lighten as they warm, water only above 4 °C; glass lightens its own reading a little.
   @Property
   void warmerSamplesAreCorrectedUpwards(
-      @ForAll @Scale(6) @DoubleRange(min = 0.98, max = 1.2) double reading,
-      @ForAll @Scale(6) @DoubleRange(min = 8, max = 44) double temperatureC) {
+      @Between(min = 0.98, max = 1.2) double reading,
+      @Between(min = 8, max = 44) double temperatureC) {
     assertTrue(
         Gravity.correct(reading, temperatureC + 0.5, 20, UNFERMENTED)
             > Gravity.correct(reading, temperatureC, 20, UNFERMENTED));
@@ -102,9 +100,9 @@ class HydrometerTest {
 
   @Property
   void sweetOrFermentingSamplesFromTwoDegreesOn(
-      @ForAll @Scale(6) @DoubleRange(min = 1.05, max = 1.2) double sweet,
-      @ForAll @Scale(6) @DoubleRange(min = 0.99, max = 1.1) double fermenting,
-      @ForAll @Scale(6) @DoubleRange(min = 2, max = 44) double temperatureC) {
+      @Between(min = 1.05, max = 1.2) double sweet,
+      @Between(min = 0.99, max = 1.1) double fermenting,
+      @Between(min = 2, max = 44) double temperatureC) {
     assertTrue(
         Gravity.correct(sweet, temperatureC + 0.5, 20, UNFERMENTED)
             > Gravity.correct(sweet, temperatureC, 20, UNFERMENTED));
@@ -116,8 +114,8 @@ class HydrometerTest {
 
   @Property
   void theOriginalGravityMattersLittleNearIt(
-      @ForAll @Scale(6) @DoubleRange(min = 1.02, max = 1.2) double original,
-      @ForAll @Scale(6) @DoubleRange(min = 2, max = 45) double temperatureC) {
+      @Between(min = 1.02, max = 1.2) double original,
+      @Between(min = 2, max = 45) double temperatureC) {
     double start = Gravity.correct(original - 0.01, temperatureC, 20, UNFERMENTED);
     assertEquals(
         start,

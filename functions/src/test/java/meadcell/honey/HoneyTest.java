@@ -7,28 +7,26 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Sucrose;
 import meadcell.density.Water;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class HoneyTest {
 
   @Property
   void neededInvertsGravity(
-      @ForAll @Scale(5) @DoubleRange(min = 1.0001, max = 1.29) double gravity,
-      @ForAll @Scale(5) @DoubleRange(min = 0.1, max = 10000) double volumeL,
-      @ForAll @Scale(5) @DoubleRange(min = 10, max = 30) double moisture) {
+      @Between(min = 1.0001, max = 1.29) double gravity,
+      @Between(min = 0.1, max = 10000) double volumeL,
+      @Between(min = 10, max = 30) double moisture) {
     double massKg = Honey.needed(volumeL, gravity, moisture);
     assertEquals(gravity, Honey.gravity(volumeL, massKg, moisture), 1e-12);
   }
 
   @Property
   void honeyAndItsWaterWeighTheMust(
-      @ForAll @Scale(5) @DoubleRange(min = 1.002, max = 1.3) double gravity,
-      @ForAll @Scale(5) @DoubleRange(min = 0.1, max = 10000) double massKg,
-      @ForAll @Scale(5) @DoubleRange(min = 10, max = 30) double moisture) {
+      @Between(min = 1.002, max = 1.3) double gravity,
+      @Between(min = 0.1, max = 10000) double massKg,
+      @Between(min = 10, max = 30) double moisture) {
     double waterKg = Honey.water(massKg, gravity, moisture) * Water.density(20) / 1000;
     double mustL =
         (massKg + waterKg) / (Sucrose.density(Sucrose.massFractionFromGravity(gravity), 20) / 1000);
@@ -36,8 +34,7 @@ class HoneyTest {
   }
 
   @Property
-  void wetterHoneyIsLighterAndWeaker(
-      @ForAll @Scale(5) @DoubleRange(min = 13, max = 20.9) double moisture) {
+  void wetterHoneyIsLighterAndWeaker(@Between(min = 13, max = 20.9) double moisture) {
     double wetter = moisture + 0.1;
     assertTrue(Honey.density(wetter) < Honey.density(moisture));
     assertTrue(Honey.volume(1, wetter) > Honey.volume(1, moisture));
@@ -48,8 +45,8 @@ class HoneyTest {
 
   @Property
   void moistureFallsAsTheIndexRises(
-      @ForAll @Scale(5) @DoubleRange(min = 1.476, max = 1.5) double index,
-      @ForAll @Scale(5) @DoubleRange(min = 15, max = 21) double temperatureC) {
+      @Between(min = 1.476, max = 1.5) double index,
+      @Between(min = 15, max = 21) double temperatureC) {
     double moisture = Honey.moisture(index, temperatureC);
     assertTrue(Honey.moisture(index + 0.0001, temperatureC) < moisture);
     assertEquals(moisture, Honey.moisture(index + 0.00023, temperatureC - 1), 1e-9);

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
 import meadcell.panel.Panel.Protocol;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +16,7 @@ class DiscriminationTest {
 
   @Property
   void theShareAtADistanceGivesTheDistanceBack(
-      @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 7) double distance, @ForAll Protocol test) {
+      @Between(min = 0.05, max = 7, decimals = 3) double distance, Protocol test) {
     double share = test.model.shareAt(distance);
     assertEquals(distance, test.model.distance(share), 1e-6);
     assertTrue(test.model.shareAt(distance + 0.01) > share);
@@ -26,7 +24,7 @@ class DiscriminationTest {
 
   /** The integrals as published, by the plainest quadrature. */
   @Property(tries = 50)
-  void sharesAreThePublishedIntegrals(@ForAll @Scale(2) @DoubleRange(max = 6) double distance) {
+  void sharesAreThePublishedIntegrals(@Between(max = 6, decimals = 2) double distance) {
     double triangle = 0;
     double threeAfc = 0;
     double tetrad = 0;

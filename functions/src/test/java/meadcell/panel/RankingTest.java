@@ -10,9 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.IntRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,9 +55,7 @@ class RankingTest {
 
   @Property(tries = 100)
   void countingIsThatOfEveryOrderOneByOne(
-      @ForAll Random random,
-      @ForAll @IntRange(min = 2, max = 4) int tasters,
-      @ForAll @IntRange(min = 3, max = 4) int meads) {
+      Random random, @Between(min = 2, max = 4) int tasters, @Between(min = 3, max = 4) int meads) {
     double[][] ranks = random(random, tasters, meads);
     double observed = squares(ranks, new double[meads], 0);
     List<double[]> all = new ArrayList<>();
@@ -129,9 +126,9 @@ class RankingTest {
 
   @Property
   void namesAndSeatsOfMeadsAndTastersDoNotMatter(
-      @ForAll Random random,
-      @ForAll @IntRange(min = 2, max = 30) int tasters,
-      @ForAll @IntRange(min = 3, max = 5) int meads) {
+      Random random,
+      @Between(min = 2, max = 30) int tasters,
+      @Between(min = 3, max = 5) int meads) {
     double[][] ranks = random(random, tasters, meads);
     double[][] other = new double[tasters][meads];
     List<Integer> columns = new ArrayList<>();
@@ -151,9 +148,9 @@ class RankingTest {
 
   @Property
   void largePanelsFollowChiSquareOfAnotherLibrary(
-      @ForAll Random random,
-      @ForAll @IntRange(min = 21, max = 60) int tasters,
-      @ForAll @IntRange(min = 3, max = 8) int meads) {
+      Random random,
+      @Between(min = 21, max = 60) int tasters,
+      @Between(min = 3, max = 8) int meads) {
     double[][] ranks = random(random, tasters, meads);
     double chi2 = Panel.agreement(ranks) * tasters * (meads - 1);
     double referee = ChiSquaredDistribution.of(meads - 1).survivalProbability(chi2);

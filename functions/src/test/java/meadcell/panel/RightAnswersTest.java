@@ -7,11 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.panel.Panel.Protocol;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Scale;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RightAnswersTest {
   @Property
   void tailsAreThoseOfAnotherLibrary(
-      @ForAll @IntRange(min = 2, max = 1000) int tasters,
-      @ForAll @Scale(2) @DoubleRange(min = 0.01, max = 0.99) double chance,
-      @ForAll @Scale(2) @DoubleRange(max = 1) double where) {
+      @Between(min = 2, max = 1000) int tasters,
+      @Between(min = 0.01, max = 0.99, decimals = 2) double chance,
+      @Between(max = 1, decimals = 2) double where) {
     int right = (int) Math.rint(where * tasters);
     BinomialDistribution referee = BinomialDistribution.of(tasters, chance);
     double more = referee.survivalProbability(right - 1);
@@ -33,8 +30,7 @@ class RightAnswersTest {
 
   @Property
   void twoSidesAreThoseOfAnotherLibrary(
-      @ForAll @IntRange(min = 2, max = 300) int tasters,
-      @ForAll @Scale(2) @DoubleRange(max = 1) double where) {
+      @Between(min = 2, max = 300) int tasters, @Between(max = 1, decimals = 2) double where) {
     int chosen = (int) Math.rint(where * tasters);
     BinomialDistribution referee = BinomialDistribution.of(tasters, 0.5);
     double less = referee.cumulativeProbability(chosen);
@@ -45,8 +41,7 @@ class RightAnswersTest {
 
   @Property
   void whatIsNeededIsTheFirstThatShowsADifference(
-      @ForAll @IntRange(min = 12, max = 1000) int tasters,
-      @ForAll @Scale(4) @DoubleRange(min = 0.0005, max = 0.5) double alpha) {
+      @Between(min = 12, max = 1000) int tasters, @Between(min = 0.0005, max = 0.5) double alpha) {
     int triangle = Panel.triangleNeeded(tasters, alpha);
     assertTrue(Panel.triangle(tasters, triangle) <= alpha * (1 + 1e-12));
     assertTrue(Panel.triangle(tasters, triangle - 1) > alpha);
@@ -74,9 +69,9 @@ class RightAnswersTest {
 
   @Property
   void powerRisesWithThoseWhoNoticeFromAlphaToOne(
-      @ForAll @IntRange(min = 6, max = 200) int tasters,
-      @ForAll @Scale(2) @DoubleRange(min = 1, max = 98) double percent,
-      @ForAll Protocol test) {
+      @Between(min = 6, max = 200) int tasters,
+      @Between(min = 1, max = 98, decimals = 2) double percent,
+      Protocol test) {
     double power = Panel.power(tasters, percent, test, 0.05);
     double higher = Panel.power(tasters, percent + 1, test, 0.05);
     assertTrue(percent < 50 ? power < higher : power <= higher + 1e-12);
@@ -86,7 +81,7 @@ class RightAnswersTest {
 
   @Property(tries = 60)
   void thePanelNamedIsTheFirstThatReachesTheChance(
-      @ForAll @Scale(0) @DoubleRange(min = 20, max = 100) double percent, @ForAll Protocol test) {
+      @Between(min = 20, max = 100, decimals = 0) double percent, Protocol test) {
     Panel.Tasters needed = Panel.tastersNeeded(percent, test, 0.05);
     assertTrue(Panel.power(needed.for80(), percent, test, 0.05) >= 0.8);
     assertTrue(Panel.power(needed.for90(), percent, test, 0.05) >= 0.9);

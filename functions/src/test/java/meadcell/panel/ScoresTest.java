@@ -7,12 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
-import net.jqwik.api.constraints.IntRange;
-import net.jqwik.api.constraints.Scale;
-import net.jqwik.api.constraints.Size;
+import meadcell.property.Between;
+import meadcell.property.Property;
+import meadcell.property.Size;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +20,7 @@ class ScoresTest {
 
   @Property
   void halfWidthIsStudentsOfAnotherLibrary(
-      @ForAll @Size(min = 2, max = 40) List<@Scale(1) @DoubleRange(max = 20) Double> given) {
+      @Size(min = 2, max = 40) List<@Between(max = 20, decimals = 1) Double> given) {
     double[] scores = array(given);
     Panel.Score score = Panel.score(scores);
     int n = scores.length;
@@ -37,8 +34,7 @@ class ScoresTest {
   /** G at the limit (n − 1)/√n · √(t²/(n − 2 + t²)), t another library's quantile. */
   @Property
   void grubbsProbabilityAtTheLimitIsAlpha(
-      @ForAll @IntRange(min = 3, max = 200) int n,
-      @ForAll @Scale(4) @DoubleRange(min = 0.0005, max = 0.3) double alpha) {
+      @Between(min = 3, max = 200) int n, @Between(min = 0.0005, max = 0.3) double alpha) {
     double t = TDistribution.of(n - 2).inverseSurvivalProbability(alpha / (2 * n));
     double g2 = (n - 1.0) * (n - 1.0) / n * t * t / (n - 2 + t * t);
     assertEquals(alpha, Scores.grubbs(g2, n), 1e-4 * alpha);
@@ -46,8 +42,8 @@ class ScoresTest {
 
   @Property
   void outlierStaysTheSameInAnyUnit(
-      @ForAll @Size(min = 3, max = 12) List<@Scale(1) @DoubleRange(max = 20) Double> given,
-      @ForAll @IntRange(min = -50, max = 50) int shift) {
+      @Size(min = 3, max = 12) List<@Between(max = 20, decimals = 1) Double> given,
+      @Between(min = -50, max = 50) int shift) {
     double[] scores = array(given);
     double place = Panel.outlier(scores, 0.05);
     double[] shifted = Arrays.stream(scores).map(s -> 8 * s + shift).toArray();
@@ -66,8 +62,8 @@ class ScoresTest {
 
   @Property
   void aLineWithoutScatterIsFoundInAnyOrder(
-      @ForAll @Scale(2) @DoubleRange(min = -3, max = 3) double perMonth,
-      @ForAll @IntRange(min = 0, max = 50_000) int start) {
+      @Between(min = -3, max = 3, decimals = 2) double perMonth,
+      @Between(min = 0, max = 50_000) int start) {
     double[] days = {start + 300, start, start + 75, start + 150};
     double[] scores = Arrays.stream(days).map(d -> 12 + perMonth * d / 30.4375).toArray();
     Panel.Trend trend = Panel.trend(days, scores, 0);

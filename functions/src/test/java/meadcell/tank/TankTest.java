@@ -5,18 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class TankTest {
 
   @Property
   void risesWithTheDipAndWithoutAStepAtTheCone(
-      @ForAll @DoubleRange(min = 20, max = 400) double diameter,
-      @ForAll @DoubleRange(min = 0, max = 100) double cone,
-      @ForAll @DoubleRange(min = 0.1, max = 299) double dip) {
+      @Between(min = 20, max = 400) double diameter,
+      @Between(min = 0, max = 100) double cone,
+      @Between(min = 0.1, max = 299) double dip) {
     double height = 300;
     double contents = Tank.contents(diameter, height, cone, dip);
     assertTrue(Tank.contents(diameter, height, cone, dip + 0.5) > contents);

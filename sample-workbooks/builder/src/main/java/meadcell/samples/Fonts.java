@@ -15,8 +15,21 @@ final class Fonts {
   private static final Pattern ELEMENT = Pattern.compile("<(\\w+)[^>]*/>");
   private static final List<String> ORDER =
       List.of(
-          "b", "i", "strike", "condense", "extend", "outline", "shadow", "u", "vertAlign", "sz",
-          "color", "name", "family", "charset", "scheme");
+          "b",
+          "i",
+          "strike",
+          "condense",
+          "extend",
+          "outline",
+          "shadow",
+          "u",
+          "vertAlign",
+          "sz",
+          "color",
+          "name",
+          "family",
+          "charset",
+          "scheme");
 
   private Fonts() {}
 
@@ -26,7 +39,8 @@ final class Fonts {
     }
     String styles = new String(content, StandardCharsets.UTF_8);
     return FONT.matcher(styles)
-        .replaceAll(font -> Matcher.quoteReplacement("<font>" + elements(font.group(1)) + "</font>"))
+        .replaceAll(
+            font -> Matcher.quoteReplacement("<font>" + elements(font.group(1)) + "</font>"))
         .getBytes(StandardCharsets.UTF_8);
   }
 

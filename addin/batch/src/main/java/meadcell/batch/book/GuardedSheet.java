@@ -3,7 +3,7 @@ package meadcell.batch.book;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** A sheet of a {@link GuardedBook}. */
+/** A sheet of a {@link GuardedBook}. What is asked for at every cell goes without a closure. */
 final class GuardedSheet implements BookSheet {
   private final BookSheet sheet;
 
@@ -39,17 +39,25 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public int lastRow() {
-    return guarded(sheet::lastRow);
+    try {
+      return sheet.lastRow();
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
   }
 
   @Override
   public int lastColumn(int row) {
-    return guarded(() -> sheet.lastColumn(row));
+    try {
+      return sheet.lastColumn(row);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
   }
 
   @Override
   public CellContent content(Place place) {
-    try { // asked for more often than all else
+    try {
       return sheet.content(place);
     } catch (RuntimeException e) {
       throw GuardedBook.damage(e);
@@ -68,7 +76,11 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public Span array(Place place) {
-    return guarded(() -> sheet.array(place));
+    try {
+      return sheet.array(place);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
   }
 
   @Override

@@ -6,13 +6,11 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.catalogue.Catalogue;
-import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
 import org.apache.poi.ss.formula.eval.BoolEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
-import org.apache.poi.ss.formula.eval.NotImplementedException;
 import org.apache.poi.ss.formula.eval.NumericValueEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
@@ -28,7 +26,11 @@ public final class Calculation {
   private final PoiWorkbook workbook;
 
   public Calculation(Book book, Catalogue catalogue, Live live) {
-    this.functions = new PoiFunctions(catalogue);
+    this(book, new PoiFunctions(catalogue), live);
+  }
+
+  Calculation(Book book, PoiFunctions functions, Live live) {
+    this.functions = functions;
     this.workbook = new PoiWorkbook(book, functions, live);
     this.evaluator = new WorkbookEvaluator(workbook, IStabilityClassifier.TOTALLY_IMMUTABLE, null);
     evaluator.setIgnoreMissingWorkbooks(true);
@@ -43,18 +45,13 @@ public final class Calculation {
 
   /** Computes the formula of a cell that has one. */
   public Outcome outcome(int sheet, Place place) {
-    EvaluationCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
+    PoiCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
     try {
       return outcome(evaluator.evaluate(cell), sheet, place);
-    } catch (NotImplementedException e) {
-      Throwable root = e;
-      while (root.getCause() != null) {
-        root = root.getCause();
-      }
-      return new Outcome.Beyond(root.getMessage());
+    } catch (Unproven e) {
+      return new Outcome.Beyond(e.seenFrom(cell));
     } catch (FormulaParseException e) {
-      return new Outcome.Beyond(
-          "the formula cannot be read; check its brackets, signs and separators.");
+      return new Outcome.Beyond("it is written in a way that is not known here.");
     } catch (UncheckedIOException e) {
       throw e; // the file, not the formula
     } catch (RuntimeException | StackOverflowError e) {
@@ -86,9 +83,9 @@ public final class Calculation {
     PoiCell cell = workbook.getSheet(sheet).getCell(place.row(), place.column());
     FormulaReader reader = new FormulaReader(workbook);
     try {
-      return reader.tokens(workbook.getFormulaTokens(cell), sheet);
+      return reader.tokens(workbook.written(cell), sheet);
     } catch (FormulaParseException e) {
-      return reader.text(cell.formula(), sheet, e.getMessage());
+      return reader.text(cell.formula(), sheet, "it is written in a way that is not known here.");
     }
   }
 }

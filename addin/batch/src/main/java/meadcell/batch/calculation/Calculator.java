@@ -55,7 +55,12 @@ public final class Calculator {
     StringBuilder formula = new StringBuilder();
     Set<String> separators = new HashSet<>();
     FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
+    FormulaScanner.Kind before = null;
     while (tokens.next()) {
+      if (isEmptyPlace(before, tokens.kind())) {
+        formula.append("\"\"");
+      }
+      before = tokens.kind() == FormulaScanner.Kind.SPACE ? before : tokens.kind();
       formula.append(Dialect.EXCEL.written(tokens));
       if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
         separators.add(tokens.text());
@@ -74,6 +79,17 @@ public final class Calculator {
       return new Answer(
           null, "#NAME?", "The formula cannot be read; check its brackets, quotes and separators.");
     }
+  }
+
+  /** An empty place of an array constant, which POI cannot read. */
+  private static boolean isEmptyPlace(FormulaScanner.Kind before, FormulaScanner.Kind kind) {
+    return switch (kind) {
+      case ARRAY_CELL, ARRAY_ROW, ARRAY_CLOSE ->
+          before == FormulaScanner.Kind.ARRAY_OPEN
+              || before == FormulaScanner.Kind.ARRAY_CELL
+              || before == FormulaScanner.Kind.ARRAY_ROW;
+      default -> false;
+    };
   }
 
   private Answer formula(String formula) {

@@ -7,7 +7,6 @@ import java.util.Set;
 import meadcell.batch.book.Place;
 import meadcell.formula.Dialect;
 import meadcell.formula.FormulaScanner;
-import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.ptg.AbstractFunctionPtg;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.NamePtg;
@@ -118,7 +117,7 @@ final class FormulaReader {
 
   /** A name on its own is a defined name of the workbook, or else an add-in's function. */
   private void named(String name, int sheet, int depth) {
-    EvaluationName defined = workbook.getName(name, sheet);
+    PoiName defined = workbook.getName(name, sheet);
     if (defined == null) {
       functions.add(name);
     } else {
@@ -126,8 +125,9 @@ final class FormulaReader {
     }
   }
 
-  private void definition(EvaluationName name, int sheet, int depth) {
+  private void definition(PoiName name, int sheet, int depth) {
     if (name != null && name.hasFormula() && depth < DEEPEST_NAME) {
+      anything |= name.moves();
       read(name.getNameDefinition(), sheet, depth + 1);
     } else if (name != null && name.isFunctionName()) {
       functions.add(name.getNameText());

@@ -25,6 +25,10 @@ final class PoiCell implements EvaluationCell {
     this.content = content;
   }
 
+  String address() {
+    return sheet.name() + "!" + place;
+  }
+
   String formula() {
     return content.formula();
   }

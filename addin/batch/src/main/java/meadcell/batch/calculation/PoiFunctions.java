@@ -23,12 +23,23 @@ public final class PoiFunctions implements UDFFinder {
   public record Refused(int sheet, int row, int column, String function, Refusal refusal) {}
 
   private final Catalogue catalogue;
+  private final Proven proven;
   private final Map<FunctionSpec, PoiFunction> adapters = new HashMap<>();
   private final Map<String, PoiFunction> found = new HashMap<>();
   private final Map<Cell, List<Refused>> refused = new LinkedHashMap<>();
 
   public PoiFunctions(Catalogue catalogue) {
+    this(catalogue, Proven.TABLE);
+  }
+
+  /** The same by another table of what is proven of the spreadsheet's own functions. */
+  PoiFunctions(Catalogue catalogue, Proven proven) {
     this.catalogue = catalogue;
+    this.proven = proven;
+  }
+
+  Proven proven() {
+    return proven;
   }
 
   public Catalogue catalogue() {

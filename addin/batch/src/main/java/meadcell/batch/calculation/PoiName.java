@@ -1,11 +1,14 @@
 package meadcell.batch.calculation;
 
+import java.util.Arrays;
 import meadcell.batch.book.DefinedName;
 import org.apache.poi.ss.formula.EvaluationName;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
+import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.Ptg;
+import org.apache.poi.ss.formula.ptg.RefPtgBase;
 
 /** A defined name as POI's evaluator sees it. */
 final class PoiName implements EvaluationName {
@@ -37,6 +40,20 @@ final class PoiName implements EvaluationName {
   @Override
   public Ptg[] getNameDefinition() {
     return FormulaParser.parse(name.formula(), workbook, FormulaType.NAMEDRANGE, name.sheet());
+  }
+
+  /** Whether it means other cells in other cells. */
+  boolean moves() {
+    return Arrays.stream(getNameDefinition()).anyMatch(PoiName::moves);
+  }
+
+  private static boolean moves(Ptg token) {
+    return token instanceof RefPtgBase ref && (ref.isRowRelative() || ref.isColRelative())
+        || token instanceof AreaPtgBase area
+            && (area.isFirstRowRelative()
+                || area.isFirstColRelative()
+                || area.isLastRowRelative()
+                || area.isLastColRelative());
   }
 
   @Override

@@ -1,5 +1,6 @@
 package meadcell.batch.calculation;
 
+import java.util.Optional;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
@@ -22,6 +23,15 @@ final class PoiSheetView implements EvaluationSheet, PoiFunction.Arrays {
     return index;
   }
 
+  String name() {
+    return sheet.name();
+  }
+
+  /** Why a formula must not be computed, or nothing. */
+  Optional<String> obstacle(Place place) {
+    return live.obstacle(index, place);
+  }
+
   boolean isLive(Place place) {
     return live.isLive(index, place.row(), place.column());
   }
@@ -37,7 +47,7 @@ final class PoiSheetView implements EvaluationSheet, PoiFunction.Arrays {
       return null;
     }
     Place place = new Place(row, column);
-    CellContent content = sheet.content(place);
+    CellContent content = live.taken(index, place, sheet.content(place));
     boolean isNothing = content.value().isBlank() && !content.isFormula();
     return isNothing ? null : new PoiCell(this, place, content);
   }

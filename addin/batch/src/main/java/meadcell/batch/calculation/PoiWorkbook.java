@@ -1,19 +1,27 @@
 package meadcell.batch.calculation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Place;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
+import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
+import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.SheetIdentifier;
-import org.apache.poi.ss.formula.atp.AnalysisToolPak;
+import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
+import org.apache.poi.ss.formula.ptg.FuncVarPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
 import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
@@ -31,13 +39,18 @@ import org.apache.poi.ss.util.CellReference;
  * their names in parsed formulas, never by numbers of a file format.
  */
 final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
+  /** To POI, every formula is the call of one function without a name, which computes it. */
+  private static final Ptg[] COMPUTE = {new NameXPxg(""), FuncVarPtg.create("", 1)};
+
   private final List<? extends BookSheet> sheets;
   private final PoiSheetView[] views;
   private final List<PoiName> names = new ArrayList<>();
   private final List<DefinedName> defined;
   private final List<NamedTable> tables;
   private final SpreadsheetVersion version;
-  private final UDFFinder functions;
+  private final PoiFunctions ours;
+  private final Library library = new Library();
+  private final Map<Object, Unproven> unproven = new HashMap<>();
   private final ParsedFormulas parsed = new ParsedFormulas(this);
 
   /** What other workbooks are called in formulas; they are never opened. */
@@ -56,7 +69,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
     this.tables = book.tables();
     boolean isOld = book.mostRows() <= SpreadsheetVersion.EXCEL97.getMaxRows();
     this.version = isOld ? SpreadsheetVersion.EXCEL97 : SpreadsheetVersion.EXCEL2007;
-    this.functions = new AggregatingUDFFinder(functions, AnalysisToolPak.instance);
+    this.ours = functions;
   }
 
   @Override
@@ -66,7 +79,34 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public UDFFinder getUDFFinder() {
-    return functions;
+    return new AggregatingUDFFinder(name -> this::compute); // the evaluator casts it
+  }
+
+  private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {
+    Place place = new Place(context.getRowIndex(), context.getColumnIndex());
+    PoiSheetView sheet = views[context.getSheetIndex()];
+    PoiCell cell = sheet.getCell(place.row(), place.column());
+    Unproven known = unproven.get(cell.getIdentityKey());
+    if (known != null) { // POI keeps results only
+      throw known;
+    }
+    try {
+      sheet.obstacle(place).ifPresent(PoiWorkbook::stop);
+      return new Evaluation(library, ours, context)
+          .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
+    } catch (Unproven | FormulaParseException e) {
+      Unproven here =
+          (e instanceof Unproven reason
+                  ? reason
+                  : new Unproven("it is written in a way that is not known here."))
+              .in(cell);
+      unproven.put(cell.getIdentityKey(), here);
+      throw here;
+    }
+  }
+
+  private static void stop(String obstacle) {
+    throw new Unproven(obstacle);
   }
 
   @Override
@@ -96,7 +136,11 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public Ptg[] getFormulaTokens(EvaluationCell cell) {
-    PoiCell viewed = (PoiCell) cell;
+    return COMPUTE.clone();
+  }
+
+  /** The tokens of what is written in a cell. */
+  Ptg[] written(PoiCell viewed) {
     int row = viewed.getRowIndex();
     int column = viewed.getColumnIndex();
     if (viewed.isPartOfArrayFormulaGroup()) { // one formula, not copied down
@@ -119,7 +163,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   /** A sheet's own name hides the workbook's; a function's hides both. */
   @Override
   public PoiName getName(String name, int sheet) {
-    if (names.isEmpty() || functions.findFunction(name) != null) { // asked for at every call
+    if (names.isEmpty() || ours.findFunction(name) != null) { // asked for at every call
       return null;
     }
     for (int i = 0; i < names.size(); i++) {
@@ -128,6 +172,21 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
       }
     }
     return sheet == DefinedName.ANYWHERE ? null : getName(name, DefinedName.ANYWHERE);
+  }
+
+  /** Whether a formula's text shows a defined name or a table. */
+  boolean usesNames(String formula) {
+    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    while (tokens.next()) {
+      String name = tokens.text();
+      boolean isName = tokens.kind() == FormulaScanner.Kind.NAME;
+      if (isName
+          && (defined.stream().anyMatch(known -> known.name().equalsIgnoreCase(name))
+              || getTable(name) != null)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override

@@ -13,24 +13,21 @@ public final class RelativeForm {
   public static String of(String formula, int row, int column) {
     StringBuilder form = new StringBuilder(formula.length() + 16);
     FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    int copied = 0;
     while (tokens.next()) {
-      switch (tokens.kind()) {
-        case CELL -> {
-          form.append('{');
-          distance(form, tokens.isRowFixed(), tokens.row(), row);
+      boolean isCell = tokens.kind() == FormulaScanner.Kind.CELL;
+      if (isCell || tokens.kind() == FormulaScanner.Kind.ROW) {
+        form.append(formula, copied, tokens.start()).append('{');
+        distance(form, tokens.isRowFixed(), tokens.row(), row);
+        if (isCell) {
           form.append(',');
           distance(form, tokens.isColumnFixed(), tokens.column(), column);
-          form.append('}');
         }
-        case ROW -> {
-          form.append('{');
-          distance(form, tokens.isRowFixed(), tokens.row(), row);
-          form.append('}');
-        }
-        default -> form.append(formula, tokens.start(), tokens.end());
+        form.append('}');
+        copied = tokens.end();
       }
     }
-    return form.toString();
+    return form.append(formula, copied, formula.length()).toString();
   }
 
   private static void distance(StringBuilder form, boolean fixed, int there, int here) {

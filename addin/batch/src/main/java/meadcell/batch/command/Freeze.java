@@ -20,6 +20,6 @@ public final class Freeze extends WorkbookCommand {
   @Override
   Work work(Opened workbook) {
     Report report = Freezing.run(workbook.book(), Cellar.catalogue());
-    return new Work(report, !report.changes().isEmpty());
+    return new Work(report, report.isChanged());
   }
 }

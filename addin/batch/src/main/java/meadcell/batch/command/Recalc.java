@@ -33,7 +33,7 @@ public final class Recalc extends WorkbookCommand {
     new Recalculation(
             workbook.book(), Cellar.catalogue(), report, office.resultsFor(workbook, input))
         .run();
-    return new Work(report, !report.changes().isEmpty());
+    return new Work(report, report.isChanged());
   }
 
   @Override

@@ -148,6 +148,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
       Work work;
       try (Book book = input.open(source, file)) {
         work = work(new Opened(book, file.getFileName().toString(), source.isEncrypted()));
+        work.report().tellOfNotesElsewhere();
         boolean reported = reportSheet && ReportSheet.write(book, work.report());
         if ((work.changed() || reported) && !destination.isDryRun()) {
           ByteArrayOutputStream written = new ByteArrayOutputStream(content.length + 4096);

@@ -13,8 +13,7 @@ import meadcell.batch.report.Report;
  *
  * @param overwrite whether those, too
  */
-record Cells(
-    BookSheet sheet, int index, OwnCells own, Notes notes, Report report, boolean overwrite) {
+record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean overwrite) {
 
   /** Puts a formula where it may stand; null where it may not. */
   Written put(PlanRow row, Place place, String formula, String note, String found) {
@@ -53,11 +52,11 @@ record Cells(
 
   void leaveEmpty(Place place, String sentence) {
     remark(Report.Code.LEFT_EMPTY, place.a1(), sentence);
-    notes.mark(sheet, place, sentence);
+    report.notes().mark(sheet, place, sentence);
   }
 
   void unmark(Place place) {
-    notes.unmark(sheet, place);
+    report.notes().unmark(sheet, place);
   }
 
   void remark(Report.Code code, String cell, String sentence) {

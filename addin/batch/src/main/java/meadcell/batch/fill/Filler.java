@@ -35,7 +35,6 @@ public final class Filler {
   private final Catalogue catalogue;
   private final Options options;
   private final Report report = new Report();
-  private final Notes notes = new Notes();
   private final OwnCells own;
 
   public Filler(Book book, Plan plan, Catalogue catalogue, Options options) {
@@ -50,19 +49,9 @@ public final class Filler {
   public Filled run() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     Placement placement = place();
-    new Results(book, catalogue, options, report, notes, own).compute(placement.written());
+    new Results(book, catalogue, options, report, own).compute(placement.written());
     own.store(book);
-    for (String sheet : notes.elsewhere()) {
-      report.remark(
-          Report.Code.FILE,
-          sheet,
-          "",
-          "",
-          "No notes were put at its cells, because an .xls sheet would lose its charts by them;"
-              + " --report-sheet puts them on a sheet of their own, and a copy saved as .xlsx can"
-              + " have them at its cells.");
-    }
-    return new Filled(report, placement, notes.areChanged() || !report.changes().isEmpty());
+    return new Filled(report, placement, report.isChanged());
   }
 
   /** Puts the formulas where they belong, without their results. */
@@ -72,7 +61,7 @@ public final class Filler {
       BookSheet sheet = book.sheets().get(index);
       List<PlanRow> rows = plan.rows().stream().filter(row -> row.isFor(sheet.name())).toList();
       if (!rows.isEmpty() && !ReportSheet.is(sheet.name())) {
-        Cells cells = new Cells(sheet, index, own, notes, report, options.overwrite());
+        Cells cells = new Cells(sheet, index, own, report, options.overwrite());
         all = all.and(place(rows, cells));
       }
     }

@@ -1,18 +1,22 @@
 package meadcell.batch.fill;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
+import meadcell.batch.plan.Conversion;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.Reading;
-import meadcell.batch.plan.Unit;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Kind;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Unit;
+import meadcell.catalogue.Words;
 
 /**
  * What a formula takes in place of a reference.
@@ -30,6 +34,10 @@ record Input(String formula, String note, String problem, boolean isBlank) {
 
   /** What programs without the functions show in place of every result. */
   static final Value UNCOMPUTED = new Value.Error("#NAME?");
+
+  private static final Set<Quantity> PERCENTS =
+      EnumSet.of(
+          Quantity.PERCENT, Quantity.PERCENT_VOL, Quantity.PERCENT_MASS, Quantity.PERCENT_PER_YEAR);
 
   private static Input plain(String formula) {
     return new Input(formula, "", "", false);
@@ -78,7 +86,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           : plain(written);
     }
     Quantity quantity = use.arg().quantity();
-    Optional<Unit> target = Unit.named(quantity.unit(use.system()));
+    Optional<Unit> target = quantity.unitIn(use.system());
     Unit from = headerUnit == null ? target.orElse(null) : headerUnit;
     if (from != null && target.isPresent() && !from.fits(target.get())) {
       return problem(
@@ -110,7 +118,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
         && (number < LEAST_GRAVITY || number > MOST_GRAVITY)) {
       return gravity(name, place, Figures.of(number), catalogue);
     }
-    if (content.look() == CellContent.Look.PERCENT && quantity.unit(use.system()).startsWith("%")) {
+    if (content.look() == CellContent.Look.PERCENT && PERCENTS.contains(quantity)) {
       return noted(written + "*100", name + " in " + place + " is shown as a percentage.");
     }
     return plain(converted(written, from, target));
@@ -119,7 +127,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   /** A whole column; its cells are taken as they are. */
   static Input range(Place first, Place last, Unit unit, PlanFormula.Reference reference) {
     Optional<Unit> target =
-        reference.use().flatMap(use -> Unit.named(use.arg().quantity().unit(use.system())));
+        reference.use().flatMap(use -> use.arg().quantity().unitIn(use.system()));
     if (unit != null && target.isPresent() && unit != target.get()) {
       return problem(
           "the column "
@@ -143,7 +151,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   }
 
   private static String converted(String operand, Unit from, Optional<Unit> target) {
-    return from == null || target.isEmpty() ? operand : from.converted(operand, target.get());
+    return from == null || target.isEmpty() ? operand : Conversion.of(operand, from, target.get());
   }
 
   private static Input text(
@@ -171,9 +179,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
           (Double) catalogue.get("GRAVITY.READ").call(Reading.withoutApproximately(text));
       return noted(Figures.of(gravity), cell + ", read as " + Figures.of(gravity) + ".");
     } catch (Refusal refusal) {
-      String why = refusal.getMessage();
-      return problem(
-          cell + "; " + why.substring(why.indexOf("; ") < 0 ? 0 : why.indexOf("; ") + 2));
+      String why =
+          refusal.text("why", Words.ENGLISH).map(said -> said + ".").orElse(refusal.getMessage());
+      return problem(cell + "; " + why);
     }
   }
 }

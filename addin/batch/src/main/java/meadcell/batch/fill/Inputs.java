@@ -5,9 +5,9 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
-import meadcell.batch.plan.Unit;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
+import meadcell.catalogue.Unit;
 
 /**
  * Finds what the references of a plan stand for on one sheet.

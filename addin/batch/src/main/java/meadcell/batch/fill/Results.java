@@ -1,7 +1,9 @@
 package meadcell.batch.fill;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -11,36 +13,60 @@ import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Outcome;
+import meadcell.batch.calculation.Reproduction;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
 
 /** The results of the formulas that filling put into a workbook, and of what rests on them. */
 record Results(
-    Book book,
-    Catalogue catalogue,
-    Filler.Options options,
-    Report report,
-    Notes notes,
-    OwnCells own) {
+    Book book, Catalogue catalogue, Filler.Options options, Report report, OwnCells own) {
 
+  /**
+   * Computes and stores the results. What rests on a formula that only an office can compute waits
+   * for what that rests on.
+   */
   void compute(List<Written> written) {
-    CellSet live = new CellSet();
-    written.forEach(cell -> live.add(cell.sheet(), cell.place()));
-    Calculation calculation = new Calculation(book, catalogue, live);
-    Affected affected = new Affected(book, calculation, live);
+    CellSet filled = new CellSet();
+    Map<Reproduction.Cell, CellContent> before = new HashMap<>();
+    for (Written cell : written) {
+      filled.add(cell.sheet(), cell.place());
+      before.put(new Reproduction.Cell(cell.sheet(), cell.place()), cell.before());
+    }
+    Calculation reading = new Calculation(book, catalogue, filled);
+    Affected affected = new Affected(book, reading, filled);
     affected.from(formula -> formula.isOurs(catalogue) && isUncomputed(formula));
     List<FormulaCell> dependents = affected.from(written.stream().map(Written::area).toList());
-    dependents.stream().filter(formula -> formula.reads().canBeRead()).forEach(live::add);
-    List<Outcome> outcomes = new ArrayList<>(written.size());
-    for (Written cell : written) {
-      outcomes.add(calculation.outcome(cell.sheet(), cell.place()));
+    Recalculation recalculation = new Recalculation(book, catalogue, report, options.office());
+    List<FormulaCell> formulas = new ArrayList<>();
+    written.forEach(cell -> formulas.add(formula(cell, reading)));
+    formulas.addAll(dependents);
+    List<Outcome> first = recalculation.withoutOffice().outcomes(formulas, before);
+    List<Written> waiting = new ArrayList<>();
+    for (int i = 0; i < written.size(); i++) {
+      if (first.get(i) instanceof Outcome.Beyond && options.office() != null) {
+        waiting.add(written.get(i));
+      } else {
+        settle(written.get(i), first.get(i));
+      }
     }
-    for (int i = 0; i < outcomes.size(); i++) {
-      settle(written.get(i), outcomes.get(i));
+    formulas.clear();
+    waiting.forEach(cell -> formulas.add(formula(cell, reading)));
+    formulas.addAll(dependents);
+    List<Outcome> second = recalculation.outcomes(formulas, before);
+    for (int i = 0; i < formulas.size(); i++) {
+      if (i < waiting.size()) {
+        settle(waiting.get(i), second.get(i));
+      } else {
+        recalculation.settle(formulas.get(i), second.get(i));
+      }
     }
-    new Recalculation(book, catalogue, report, options.office())
-        .refresh(dependents, new Calculation(book, catalogue, live), live);
+  }
+
+  private FormulaCell formula(Written cell, Calculation reading) {
+    CellContent content = book.sheets().get(cell.sheet()).content(cell.place());
+    return new FormulaCell(
+        cell.sheet(), cell.place(), content, reading.reads(cell.sheet(), cell.place()));
   }
 
   /** A program without the functions puts this in place of every result. */
@@ -76,7 +102,7 @@ record Results(
     String sentence = cell.row().result() + " stays empty: " + reason;
     report.remark(
         Report.Code.LEFT_EMPTY, sheet.name(), cell.place().a1(), cell.formula(), sentence);
-    notes.mark(sheet, cell.place(), sentence);
+    report.notes().mark(sheet, cell.place(), sentence);
   }
 
   /** What a person put there is never deleted; a formula of theirs shows that it was refused. */
@@ -113,11 +139,11 @@ record Results(
       report.changed(cell.changeTo(result, sheet));
     }
     if (cell.note().isEmpty()) {
-      notes.unmark(sheet, cell.place());
+      report.notes().unmark(sheet, cell.place());
     } else {
       report.remark(
           Report.Code.UNDERSTOOD, sheet.name(), cell.place().a1(), cell.formula(), cell.note());
-      notes.mark(sheet, cell.place(), cell.note());
+      report.notes().mark(sheet, cell.place(), cell.note());
     }
   }
 }

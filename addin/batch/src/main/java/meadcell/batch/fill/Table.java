@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Place;
 import meadcell.batch.plan.Header;
-import meadcell.batch.plan.Unit;
+import meadcell.catalogue.Unit;
 
 /**
  * A table on a sheet, rows and columns counted from 0.

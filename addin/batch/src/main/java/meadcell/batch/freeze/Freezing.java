@@ -19,7 +19,7 @@ public final class Freezing {
   public static Report run(Book book, Catalogue catalogue) {
     Report computed = new Report();
     List<FormulaCell> affected = new Recalculation(book, catalogue, computed).run();
-    Report report = new Report();
+    Report report = new Report(computed.notes());
     computed.remarks().forEach(report::remark);
     Set<String> frozen = new HashSet<>();
     for (FormulaCell formula : affected) {

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.catalogue.Unit;
 
 /**
  * A header or label as written on a sheet: its name for comparing, and the unit that it names.

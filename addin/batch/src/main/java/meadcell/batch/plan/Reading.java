@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Figures;
+import meadcell.catalogue.Unit;
 
 /**
  * A reading typed as a text, understood or not: {@code 78F}, {@code ~1.020}, {@code 18,5 °C}.

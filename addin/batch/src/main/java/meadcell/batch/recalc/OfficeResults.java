@@ -18,6 +18,7 @@ import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Live;
 import meadcell.batch.calculation.Outcome;
+import meadcell.batch.calculation.Reproduction;
 import meadcell.catalogue.Catalogue;
 import meadcell.office.Office;
 
@@ -103,7 +104,7 @@ public final class OfficeResults {
   /** Whether the office reckoned with this result. */
   private static boolean wasSeen(Book copy, FormulaCell formula, Outcome outcome) {
     CellContent seen = copy.sheets().get(formula.sheet()).content(formula.place());
-    return outcome.shown().map(value -> Recalculation.isSame(seen, value)).orElse(true);
+    return outcome.shown().map(value -> Reproduction.isSame(seen, value)).orElse(true);
   }
 
   private static void store(Book book, List<FormulaCell> formulas, List<Outcome> outcomes) {
@@ -137,9 +138,8 @@ public final class OfficeResults {
       question = bytes(frozen);
     }
     String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-    String to = from.equals("ods") ? "ods" : "xlsx"; // the office's .xls can lose texts
-    try (Book answer =
-        Books.open(office.recalculated(question, from, to), "answer." + to, limits)) {
+    try (Book answer = // the office's .xls can lose texts, its .ods takes numbers for truth values
+        Books.open(office.recalculated(question, from, "xlsx"), "answer.xlsx", limits)) {
       for (int i = 0; i < outcomes.size(); i++) {
         FormulaCell formula = formulas.get(i);
         if (foreign.contains(formula)) {

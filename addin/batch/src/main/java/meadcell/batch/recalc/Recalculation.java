@@ -1,18 +1,28 @@
 package meadcell.batch.recalc;
 
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.calculation.Live;
 import meadcell.batch.calculation.Outcome;
 import meadcell.batch.calculation.PoiFunctions;
+import meadcell.batch.calculation.Reproduction;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import meadcell.office.Office;
 
 /**
@@ -20,11 +30,9 @@ import meadcell.office.Office;
  * goes by itself: what cannot be computed keeps its formula and its old value, and is reported.
  */
 public final class Recalculation {
-  /** Relative; programs differ in the last digits, and searches widen that. */
-  private static final double ROUNDING = 1e-9;
-
-  /** A second, in days: some files store times no finer. */
-  private static final double SECOND = 1.2e-5;
+  private static final String ADVICE =
+      " Open it and save it in a spreadsheet program with the cellar functions, or use"
+          + " --with-office.";
 
   private final Book book;
   private final Catalogue catalogue;
@@ -47,35 +55,69 @@ public final class Recalculation {
     this.office = office;
   }
 
+  /** The same without help. */
+  public Recalculation withoutOffice() {
+    return new Recalculation(book, catalogue, report);
+  }
+
   /** Computes again what uses the catalogue's functions. */
   public List<FormulaCell> run() {
-    CellSet live = new CellSet();
-    Calculation calculation = new Calculation(book, catalogue, live);
-    List<FormulaCell> affected =
-        new Affected(book, calculation, new CellSet()).from(f -> f.isOurs(catalogue));
-    refresh(affected, calculation, live);
+    Calculation reading = new Calculation(book, catalogue, new CellSet());
+    Affected formulas = new Affected(book, reading, new CellSet());
+    formulas.formulas().forEach(new Misspelt(book, catalogue, report)::tell);
+    List<FormulaCell> affected = formulas.from(f -> f.isOurs(catalogue));
+    List<Outcome> outcomes = outcomes(affected, Map.of());
+    for (int i = 0; i < affected.size(); i++) {
+      settle(affected.get(i), outcomes.get(i));
+    }
     return affected;
   }
 
+  /** Formulas to compute, except those whose stored results are not reproduced. */
+  private record Except(CellSet live, Map<Reproduction.Cell, String> strange) implements Live {
+    @Override
+    public boolean isLive(int sheet, int row, int column) {
+      return live.isLive(sheet, row, column);
+    }
+
+    @Override
+    public Optional<String> obstacle(int sheet, Place place) {
+      return Optional.ofNullable(strange.get(new Reproduction.Cell(sheet, place)));
+    }
+  }
+
   /**
-   * Computes some formulas again.
+   * Computes some formulas again; stores nothing.
    *
-   * @param live receives them
+   * @param before what cells held that were written to since the results were stored
    */
-  public void refresh(List<FormulaCell> formulas, Calculation calculation, CellSet live) {
-    formulas.stream().filter(f -> f.reads().canBeRead()).forEach(live::add);
+  public List<Outcome> outcomes(
+      List<FormulaCell> formulas, Map<Reproduction.Cell, CellContent> before) {
+    CellSet live = new CellSet();
+    Map<Reproduction.Cell, String> strange = new HashMap<>();
+    Reproduction reproduction = new Reproduction(book, catalogue, before);
+    for (FormulaCell formula : formulas) {
+      live.add(formula);
+      boolean isStored = !formula.content().value().isBlank();
+      if (isStored && !formula.isOurs(catalogue)) {
+        reproduction
+            .obstacle(formula)
+            .ifPresent(
+                reason ->
+                    strange.put(new Reproduction.Cell(formula.sheet(), formula.place()), reason));
+      }
+    }
+    Calculation calculation = new Calculation(book, catalogue, new Except(live, strange));
     List<Outcome> outcomes = formulas.stream().map(calculation::outcome).toList();
     CellSet foreign = foreign(formulas, outcomes);
     if (office != null && !foreign.isEmpty()) {
       try {
-        outcomes = office.complete(book, catalogue, formulas, live, foreign, outcomes);
+        return office.complete(book, catalogue, formulas, live, foreign, outcomes);
       } catch (Office.Failed e) {
         report.remark(Report.Code.FILE, "", "", "", e.getMessage());
       }
     }
-    for (int i = 0; i < formulas.size(); i++) {
-      settle(formulas.get(i), outcomes.get(i));
-    }
+    return outcomes;
   }
 
   /** The formulas without functions of ours that were not computed. */
@@ -89,16 +131,27 @@ public final class Recalculation {
     return foreign;
   }
 
-  private void settle(FormulaCell formula, Outcome outcome) {
+  /** Stores a result, or says at the cell and in the report that there is none. */
+  public void settle(FormulaCell formula, Outcome outcome) {
     BookSheet sheet = book.sheets().get(formula.sheet());
     if (outcome instanceof Outcome.Beyond beyond) {
+      String sentence =
+          "keeps its old value, because "
+              + called(formula.content().formula())
+              + " cannot be computed here: "
+              + beyond.reason()
+              + (office == null ? ADVICE : "");
       report.remark(
           Report.Code.STALE,
           sheet.name(),
           formula.place().a1(),
           formula.content().formula(),
-          "keeps its old value, because the formula cannot be computed here: " + beyond.reason());
-    } else if (outcome instanceof Outcome.Refused refused) {
+          sentence);
+      report.notes().mark(sheet, formula.place(), "Not computed again: " + sentence);
+      return;
+    }
+    report.notes().unmark(sheet, formula.place());
+    if (outcome instanceof Outcome.Refused refused) {
       store(sheet, formula, refused.error());
       for (PoiFunctions.Refused call : refused.calls()) {
         report.remark(
@@ -113,8 +166,20 @@ public final class Recalculation {
     }
   }
 
+  /** The functions that a formula calls, for people. */
+  private static String called(String formula) {
+    Set<String> functions = new LinkedHashSet<>();
+    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
+    while (tokens.next()) {
+      if (tokens.kind() == FormulaScanner.Kind.FUNCTION) {
+        functions.add(tokens.text().replaceFirst("(?i)^_xl(fn|l)\\.(_xlws\\.)?", ""));
+      }
+    }
+    return functions.isEmpty() ? "the formula" : "its formula with " + String.join(", ", functions);
+  }
+
   private void store(BookSheet sheet, FormulaCell formula, Value result) {
-    if (isSame(formula.content(), result)) {
+    if (Reproduction.isSame(formula.content(), result)) {
       report.unchanged();
       return;
     }
@@ -126,16 +191,5 @@ public final class Recalculation {
             formula.content().formula(),
             formula.content().value(),
             result));
-  }
-
-  static boolean isSame(CellContent before, Value after) {
-    if (!(before.value() instanceof Value.Number a && after instanceof Value.Number b)) {
-      return after.equals(before.value());
-    }
-    double allowed =
-        before.look() == CellContent.Look.DATE
-            ? SECOND
-            : ROUNDING * Math.max(Math.abs(a.number()), Math.abs(b.number()));
-    return Math.abs(a.number() - b.number()) <= allowed;
   }
 }

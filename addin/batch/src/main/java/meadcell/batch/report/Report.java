@@ -73,7 +73,17 @@ public final class Report {
 
   private final List<Change> changes = new ArrayList<>();
   private final List<Remark> remarks = new ArrayList<>();
+  private final Notes notes;
   private int unchanged;
+
+  public Report() {
+    this(new Notes());
+  }
+
+  /** A report that goes on with another's notes. */
+  public Report(Notes notes) {
+    this.notes = notes;
+  }
 
   public void changed(Change change) {
     changes.add(change);
@@ -96,6 +106,30 @@ public final class Report {
     return changes.isEmpty() && unchanged == 0
         ? remarks.stream().filter(remark -> remark.code().isOfPlan()).findFirst()
         : Optional.empty();
+  }
+
+  /** Tells of sheets whose notes could not be put at their cells. */
+  public void tellOfNotesElsewhere() {
+    for (String sheet : notes.elsewhere()) {
+      remark(
+          Code.FILE,
+          sheet,
+          "",
+          "",
+          "No notes were put at its cells, because an .xls sheet would lose its charts by them;"
+              + " --report-sheet puts them on a sheet of their own, and a copy saved as .xlsx can"
+              + " have them at its cells.");
+    }
+  }
+
+  /** The notes put at cells and taken away. */
+  public Notes notes() {
+    return notes;
+  }
+
+  /** Whether the workbook now differs from what it was. */
+  public boolean isChanged() {
+    return !changes.isEmpty() || notes.areChanged();
   }
 
   public List<Change> changes() {

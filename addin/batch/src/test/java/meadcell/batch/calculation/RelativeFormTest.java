@@ -3,14 +3,13 @@ package meadcell.batch.calculation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RelativeFormTest {
 
   @ParameterizedTest
-  @CsvSource(
-      delimiter = '|',
-      value = {
+  @ValueSource(
+      strings = {
         "B7*$C$1 | {0,-1}*{$0,$2}",
         "SUM(B$7:$D8) | SUM({$6,-1}:{1,$3})",
         "LOG10(A1)+Q1_sales+1.5E3 | LOG10({-6,-2})+Q1_sales+1.5E3",
@@ -21,7 +20,8 @@ class RelativeFormTest {
         "ABCD7+A12345678+A0 | ABCD7+A12345678+A0",
         "\"open B7 | \"open B7",
       })
-  void relativeReferencesBecomeDistances(String formula, String form) {
-    assertEquals(form, RelativeForm.of(formula, 6, 2));
+  void relativeReferencesBecomeDistances(String formulaAndForm) {
+    String[] pair = formulaAndForm.split(" \\| ");
+    assertEquals(pair[1], RelativeForm.of(pair[0], 6, 2));
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.util.Optional;
+import meadcell.catalogue.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -73,7 +74,7 @@ class ReadingTest {
 
   @Test
   void unitsOfOneKindFitEachOther() {
-    assertEquals("A1*100", Unit.HECTOLITRE.converted("A1", Unit.LITRE));
+    assertEquals("A1*100", Conversion.of("A1", Unit.HECTOLITRE, Unit.LITRE));
     assertFalse(Unit.LITRE.fits(Unit.CELSIUS));
   }
 }

@@ -113,7 +113,8 @@ class ForeignTest {
             book ->
                 DynamicTest.dynamicTest(
                     name(book),
-                    () -> GoldenTest.compareCells(
+                    () ->
+                        GoldenTest.compareCells(
                             book, filled(book), Set.of("D4", "D5", "D6", "D7"))));
   }
 

@@ -21,7 +21,8 @@ final class OdfValidator {
   /** What is wrong in each of some files; of one without errors, an empty list. */
   static Map<Path, List<String>> errors(List<Path> files, Path folder) throws Exception {
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    List<String> command = new ArrayList<>(List.of(java.toString(), "-jar", JAR.toString(), "-e", "-v"));
+    List<String> command =
+        new ArrayList<>(List.of(java.toString(), "-jar", JAR.toString(), "-e", "-v"));
     files.forEach(file -> command.add(file.toAbsolutePath().toString()));
     File log = folder.resolve("validator.log").toFile();
     Process validator =

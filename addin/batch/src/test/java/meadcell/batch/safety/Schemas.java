@@ -33,8 +33,8 @@ import org.xml.sax.SAXParseException;
 
 /**
  * The schemas of ECMA-376, as Apache POI packs them with its classes. They are read out of the jar,
- * which the build puts beside the classes and not among them: it would hide classes that the lighter
- * jar of the tool does not have.
+ * which the build puts beside the classes and not among them: it would hide classes that the
+ * lighter jar of the tool does not have.
  */
 final class Schemas {
   private static final Path JAR = Path.of("target/validators/poi-ooxml-full.jar");
@@ -60,7 +60,8 @@ final class Schemas {
   private final DOMImplementationLS factory;
 
   Schemas() throws ReflectiveOperationException {
-    factory = (DOMImplementationLS) DOMImplementationRegistry.newInstance().getDOMImplementation("LS");
+    factory =
+        (DOMImplementationLS) DOMImplementationRegistry.newInstance().getDOMImplementation("LS");
   }
 
   /** All that is wrong in a package, each with its part. */
@@ -119,7 +120,9 @@ final class Schemas {
     return namespaces;
   }
 
-  /** As part 3 of the standard has it: what may be ignored goes, of alternatives the fallback stays. */
+  /**
+   * As part 3 of the standard has it: what may be ignored goes, of alternatives the fallback stays.
+   */
   private static void withoutExtensions(Element element, Set<String> ignorable) {
     for (int i = element.getAttributes().getLength() - 1; i >= 0; i--) {
       Node attribute = element.getAttributes().item(i);
@@ -137,7 +140,8 @@ final class Schemas {
             COMPATIBILITY.equals(child.getNamespaceURI())
                 && child.getLocalName().equals("AlternateContent");
         if (isAlternative) {
-          Element fallback = (Element) child.getElementsByTagNameNS(COMPATIBILITY, "Fallback").item(0);
+          Element fallback =
+              (Element) child.getElementsByTagNameNS(COMPATIBILITY, "Fallback").item(0);
           while (fallback != null && fallback.hasChildNodes()) {
             element.insertBefore(fallback.getFirstChild(), child);
           }
@@ -156,8 +160,7 @@ final class Schemas {
   private Schema schema(String name) throws SAXException, IOException {
     Schema known = schemas.get(name);
     if (known == null) {
-      SchemaFactory schemaFactory =
-          SchemaFactory.newDefaultInstance();
+      SchemaFactory schemaFactory = SchemaFactory.newDefaultInstance();
       schemaFactory.setResourceResolver(
           (type, namespace, publicId, systemId, base) -> systemId == null ? null : input(systemId));
       Source source = new StreamSource(new ByteArrayInputStream(file(name)), name);

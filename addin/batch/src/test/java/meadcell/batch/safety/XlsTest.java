@@ -91,8 +91,32 @@ class XlsTest {
               new Each(
                   0x005D,
                   new byte[] {
-                    0x15, 0, 0x12, 0, 5, 0, (byte) (chart + 1), 0, 0x11, 0x60, 0, 0, 0, 0, 0, 0, 0,
-                    0, 0, 0, 0, 0, 0, 0, 0, 0
+                    0x15,
+                    0,
+                    0x12,
+                    0,
+                    5,
+                    0,
+                    (byte) (chart + 1),
+                    0,
+                    0x11,
+                    0x60,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0,
+                    0
                   }));
         }
         return;
@@ -131,8 +155,7 @@ class XlsTest {
     byte[] data = new byte[15 + name.length()];
     data[0] = 0x0E; // a macro's name, called as a function
     data[3] = (byte) name.length();
-    System.arraycopy(
-        name.getBytes(StandardCharsets.ISO_8859_1), 0, data, 15, name.length());
+    System.arraycopy(name.getBytes(StandardCharsets.ISO_8859_1), 0, data, 15, name.length());
     return data;
   }
 
@@ -162,8 +185,7 @@ class XlsTest {
           }
           records.add(texts, new Each(NAME, macroName("MYMACRO")));
           records.removeIf(
-              each ->
-                  List.of(LINKED_BOOK, LINKED_SHEETS, LINKED_NAME).contains(each.kind));
+              each -> List.of(LINKED_BOOK, LINKED_SHEETS, LINKED_NAME).contains(each.kind));
         });
     String before = Records.formula(file, 1, "D1");
     Path filled = scene.filled(file);

@@ -148,8 +148,7 @@ class XlsxTest {
             });
     Path filled = scene.filled(file);
     try (Workbook after = open(filled)) {
-      assertEquals(
-          "0.0000", cell(after, Scene.SHEET, "D5").getCellStyle().getDataFormatString());
+      assertEquals("0.0000", cell(after, Scene.SHEET, "D5").getCellStyle().getDataFormatString());
     }
   }
 
@@ -158,7 +157,8 @@ class XlsxTest {
     Path file =
         scene.xlsx(
             parts -> {
-              String many = "<xf numFmtId=\"1\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>";
+              String many =
+                  "<xf numFmtId=\"1\" fontId=\"0\" fillId=\"0\" borderId=\"0\" xfId=\"0\"/>";
               parts.replaceAll(
                   STYLES, "<cellXfs.*</cellXfs>", "<cellXfs>" + many.repeat(40_000) + "</cellXfs>");
               style(parts, 39_999);
@@ -201,8 +201,8 @@ class XlsxTest {
     Path filled = scene.filled(file);
     checkFilled(filled);
     try (Workbook after = open(filled)) {
-      var note = after.getSheet(Scene.SHEET).getCellComment(
-              new org.apache.poi.ss.util.CellAddress("E6"));
+      var note =
+          after.getSheet(Scene.SHEET).getCellComment(new org.apache.poi.ss.util.CellAddress("E6"));
       assertEquals("mine", note.getString().getString());
     }
     rereadAndUnmarked(filled);
@@ -281,8 +281,7 @@ class XlsxTest {
     Path file =
         scene.xlsx(
             parts ->
-                parts.replaceAll(
-                    Parts.LOG, "(<row r=\"4\".*?)</row>", "$1" + cells() + "</row>"));
+                parts.replaceAll(Parts.LOG, "(<row r=\"4\".*?)</row>", "$1" + cells() + "</row>"));
     Run run = scene.fill(file, "--out", folder.resolve("out").toString());
     assertEquals(ExitCode.LEFT, run.code(), run.err());
     assertTrue(run.out().contains("full to its last column"), run.out() + run.err());
@@ -301,8 +300,7 @@ class XlsxTest {
   void strictWorkbooks() throws Exception {
     Path file = scene.save(Scene.log(new XSSFWorkbook()), "log.xlsx");
     Map<String, byte[]> parts = new TreeMap<>();
-    for (Map.Entry<String, byte[]> part :
-        Packages.parts(Files.readAllBytes(file)).entrySet()) {
+    for (Map.Entry<String, byte[]> part : Packages.parts(Files.readAllBytes(file)).entrySet()) {
       String text = Parts.text(part.getValue());
       String strict =
           text.replace(
@@ -315,8 +313,7 @@ class XlsxTest {
     }
     Files.write(file, Packages.zip(parts));
     Path filled = scene.filled(file);
-    for (Map.Entry<String, byte[]> part :
-        Packages.parts(Files.readAllBytes(filled)).entrySet()) {
+    for (Map.Entry<String, byte[]> part : Packages.parts(Files.readAllBytes(filled)).entrySet()) {
       String text = Parts.text(part.getValue());
       assertFalse(text.contains("schemas.openxmlformats.org/spreadsheetml"), part.getKey());
       assertFalse(text.contains("schemas.openxmlformats.org/officeDocument"), part.getKey());
@@ -341,8 +338,7 @@ class XlsxTest {
   void noPartsThatNobodyNeeds() throws Exception {
     Path file = scene.xlsx(parts -> {});
     Path filled = scene.filled(file);
-    Set<String> added =
-        new TreeSet<>(Packages.parts(Files.readAllBytes(filled)).keySet());
+    Set<String> added = new TreeSet<>(Packages.parts(Files.readAllBytes(filled)).keySet());
     added.removeAll(Packages.parts(Files.readAllBytes(file)).keySet());
     assertEquals(
         Set.of(

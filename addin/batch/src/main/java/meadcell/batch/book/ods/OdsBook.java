@@ -1,9 +1,7 @@
 package meadcell.batch.book.ods;
 
 import static meadcell.batch.book.ods.OdsNames.META;
-import static meadcell.batch.book.ods.OdsNames.NUMBER;
 import static meadcell.batch.book.ods.OdsNames.OFFICE;
-import static meadcell.batch.book.ods.OdsNames.STYLE;
 import static meadcell.batch.book.ods.OdsNames.TABLE;
 
 import java.io.ByteArrayInputStream;
@@ -13,12 +11,9 @@ import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -43,20 +38,15 @@ import org.xml.sax.SAXException;
  * copied byte for byte.
  */
 final class OdsBook implements Book {
-  private static final Pattern DECIMALS = Pattern.compile("0(\\.0+)?");
   private static final String CONTENT = "content.xml";
   private static final String META_XML = "meta.xml";
   private static final String BUILT_IN = "_xlnm."; // print areas and the like
-  private static final String OWN_STYLE = "meadcell";
-
-  private record StyleKey(String style, String format) {}
 
   private final PackageParts parts;
   private final Document content;
   private final Document meta;
   private final List<OdsSheet> sheets = new ArrayList<>();
-  private final Map<StyleKey, String> styles = new HashMap<>();
-  private final Set<String> columnStyles = new HashSet<>();
+  private final OdsStyles styles;
   private final LocalDate nullDate;
   private boolean metaChanged;
 
@@ -67,6 +57,7 @@ final class OdsBook implements Book {
           "An .ods with a password cannot be read here; save it without one first.");
     }
     content = parse(parts.read(CONTENT));
+    styles = new OdsStyles(content);
     meta = parts.has(META_XML) ? parse(parts.read(META_XML)) : null;
     NodeList tables = content.getElementsByTagNameNS(TABLE, "table");
     for (int i = 0; i < tables.getLength(); i++) {
@@ -99,19 +90,8 @@ final class OdsBook implements Book {
     return nullDate;
   }
 
-  /** A column style of such a width. */
-  String columnStyle(int millimetres) {
-    String name = OWN_STYLE + "column" + millimetres;
-    if (columnStyles.add(name)) {
-      Element style = content.createElementNS(STYLE, "style:style");
-      style.setAttributeNS(STYLE, "style:name", name);
-      style.setAttributeNS(STYLE, "style:family", "table-column");
-      Element width = content.createElementNS(STYLE, "style:table-column-properties");
-      width.setAttributeNS(STYLE, "style:column-width", millimetres + "mm");
-      style.appendChild(width);
-      content.getElementsByTagNameNS(OFFICE, "automatic-styles").item(0).appendChild(style);
-    }
-    return name;
+  OdsStyles styles() {
+    return styles;
   }
 
   @Override
@@ -137,8 +117,6 @@ final class OdsBook implements Book {
         ? List.of("The file is signed; the change makes the signature invalid.")
         : List.of();
   }
-
-  // ---- properties -------------------------------------------------------------------------
 
   private Element userDefined(String name) {
     NodeList all = meta.getElementsByTagNameNS(META, "user-defined");
@@ -171,68 +149,26 @@ final class OdsBook implements Book {
     metaChanged = true;
   }
 
-  // ---- styles -----------------------------------------------------------------------------
-
-  /** A style like another with a number format; only plain decimals are known. */
-  String style(String like, String format) {
-    if (!DECIMALS.matcher(format).matches()) {
-      return like;
-    }
-    return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);
-  }
-
-  private String createStyle(StyleKey key) {
-    Element automatic =
-        (Element) content.getElementsByTagNameNS(OFFICE, "automatic-styles").item(0);
-    Element original = null;
-    int number = 1;
-    for (Node node = automatic.getFirstChild(); node != null; node = node.getNextSibling()) {
-      if (node instanceof Element style) {
-        String name = style.getAttributeNS(STYLE, "name");
-        original = name.equals(key.style) && OdsNames.is(node, STYLE, "style") ? style : original;
-        number += name.startsWith(OWN_STYLE) ? 1 : 0;
-      }
-    }
-    String name = OWN_STYLE + number;
-    Element data = content.createElementNS(NUMBER, "number:number-style");
-    data.setAttributeNS(STYLE, "style:name", name + "n");
-    Element digits = content.createElementNS(NUMBER, "number:number");
-    int decimals = Math.max(0, key.format.length() - 2);
-    digits.setAttributeNS(NUMBER, "number:decimal-places", String.valueOf(decimals));
-    digits.setAttributeNS(NUMBER, "number:min-integer-digits", "1");
-    data.appendChild(digits);
-    Element style;
-    if (original == null) {
-      style = content.createElementNS(STYLE, "style:style");
-      style.setAttributeNS(STYLE, "style:family", "table-cell");
-      style.setAttributeNS(
-          STYLE, "style:parent-style-name", key.style.isEmpty() ? "Default" : key.style);
-    } else {
-      style = (Element) original.cloneNode(true);
-    }
-    style.setAttributeNS(STYLE, "style:name", name);
-    style.setAttributeNS(STYLE, "style:data-style-name", name + "n");
-    automatic.appendChild(data);
-    automatic.appendChild(style);
-    return name;
-  }
-
-  // ---- names ------------------------------------------------------------------------------
-
   @Override
   public List<DefinedName> names() {
     List<DefinedName> names = new ArrayList<>();
-    NodeList ranges = content.getElementsByTagNameNS(TABLE, "named-range");
-    for (int i = 0; i < ranges.getLength(); i++) {
-      Element range = (Element) ranges.item(i);
-      String name = range.getAttributeNS(TABLE, "name");
+    addNames(names, "named-range");
+    addNames(names, "named-expression");
+    return names;
+  }
+
+  private void addNames(List<DefinedName> names, String kind) {
+    NodeList elements = content.getElementsByTagNameNS(TABLE, kind);
+    for (int i = 0; i < elements.getLength(); i++) {
+      Element element = (Element) elements.item(i);
+      String name = element.getAttributeNS(TABLE, "name");
       if (!name.startsWith(BUILT_IN)) {
-        String address = range.getAttributeNS(TABLE, "cell-range-address");
-        String reference = OpenFormula.toA1("=[" + address + "]");
-        names.add(new DefinedName(name, sheetOf(range), reference, false));
+        String expression = element.getAttributeNS(TABLE, "expression");
+        String address = element.getAttributeNS(TABLE, "cell-range-address");
+        String stored = expression.isEmpty() ? "=[" + address + "]" : "=" + expression;
+        names.add(new DefinedName(name, sheetOf(element), OpenFormula.toA1(stored), false));
       }
     }
-    return names;
   }
 
   /** The position of the sheet that a name belongs to. */

@@ -108,8 +108,6 @@ final class OdsGrid {
     return -1;
   }
 
-  // ---- cells of their own -----------------------------------------------------------------
-
   /** The column's own element, split from its neighbours or created. */
   Element ownColumn(int column) {
     if (column < columnCount) {

@@ -66,7 +66,11 @@ final class OdsSheet implements BookSheet {
     if (cell == null || !cell.hasAttributes() && !cell.hasChildNodes()) {
       return CellContent.BLANK;
     }
-    return known.computeIfAbsent(cell, this::read);
+    CellContent content = known.computeIfAbsent(cell, this::read);
+    Span array = content.isFormula() ? null : array(place);
+    return array == null // the file has an array's formula in its first cell only
+        ? content
+        : new CellContent(content.value(), content(array.first()).formula(), content.look());
   }
 
   private CellContent read(Element cell) {
@@ -112,7 +116,9 @@ final class OdsSheet implements BookSheet {
     if (arrays == null) {
       arrays = findArrays();
     }
-    return arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
+    return arrays.isEmpty()
+        ? null
+        : arrays.stream().filter(span -> span.contains(place)).findFirst().orElse(null);
   }
 
   private List<Span> findArrays() {
@@ -196,7 +202,7 @@ final class OdsSheet implements BookSheet {
     String style = source == null ? "" : source.getAttributeNS(TABLE, "style-name");
     String own = target.getAttributeNS(TABLE, "style-name");
     if (own.isEmpty() || own.equals("Default")) {
-      String wanted = book.style(style, format);
+      String wanted = book.styles().cell(style, format);
       if (!wanted.isEmpty()) {
         target.setAttributeNS(TABLE, "table:style-name", wanted);
       }
@@ -207,7 +213,7 @@ final class OdsSheet implements BookSheet {
   public void widen(int column, int characters) {
     grid.ownColumn(column)
         .setAttributeNS(
-            TABLE, "table:style-name", book.columnStyle(characters * MILLIMETRES_A_CHARACTER));
+            TABLE, "table:style-name", book.styles().column(characters * MILLIMETRES_A_CHARACTER));
   }
 
   @Override

@@ -18,7 +18,13 @@ final class OpenFormula {
     FormulaScanner tokens = new FormulaScanner(formula, Dialect.OPEN_FORMULA);
     while (tokens.next()) {
       boolean isReference = tokens.kind() == FormulaScanner.Kind.BRACKETED;
-      out.append(isReference ? reference(tokens.inside()) : Dialect.EXCEL.written(tokens));
+      String other =
+          switch (tokens.text()) {
+            case "!" -> " "; // what two areas share
+            case "~" -> ","; // two areas together
+            default -> Dialect.EXCEL.written(tokens);
+          };
+      out.append(isReference ? reference(tokens.inside()) : other);
     }
     return out.toString();
   }
@@ -32,8 +38,12 @@ final class OpenFormula {
     sheet = sheet.startsWith("$") ? sheet.substring(1) : sheet;
     String cell = first.substring(dot + 1);
     String last = colon < 0 ? "" : stored.substring(colon + 1);
-    String end = colon < 0 ? "" : ":" + last.substring(lastDot(last) + 1);
-    return (sheet.isEmpty() ? "" : sheet + "!") + cell + end;
+    int lastDot = lastDot(last);
+    String lastSheet = last.substring(last.startsWith("$") ? 1 : 0, Math.max(0, lastDot));
+    String end = colon < 0 ? "" : ":" + last.substring(lastDot + 1);
+    String sheets =
+        lastSheet.isEmpty() || lastSheet.equals(sheet) ? sheet : sheet + ":" + lastSheet;
+    return (sheets.isEmpty() ? "" : sheets + "!") + cell + end;
   }
 
   private static int lastDot(String reference) {

@@ -32,8 +32,7 @@ public final class Records {
     List<Each> records = new ArrayList<>();
     Biff.records(root).forEach(record -> records.add(new Each(record.kind(), record.data())));
     change.accept(records);
-    Biff.replace(
-        root, records.stream().map(each -> new Biff.Entry(each.kind, each.data)).toList());
+    Biff.replace(root, records.stream().map(each -> new Biff.Entry(each.kind, each.data)).toList());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     root.getFileSystem().writeFilesystem(out);
     Files.write(file, out.toByteArray());

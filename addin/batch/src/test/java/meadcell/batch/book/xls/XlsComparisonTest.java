@@ -72,8 +72,7 @@ class XlsComparisonTest {
       Entry lost = after.remove(i);
       String what = Integer.toHexString(lost.kind()) + " at " + i;
       FileRefused refused =
-          assertThrows(
-              FileRefused.class, () -> comparison(records, after).requireNoLoss(), what);
+          assertThrows(FileRefused.class, () -> comparison(records, after).requireNoLoss(), what);
       assertTrue(refused.getMessage().contains("save it as .xlsx"), refused.getMessage());
       kinds.add(lost.kind());
     }

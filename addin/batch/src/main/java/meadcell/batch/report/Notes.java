@@ -1,12 +1,12 @@
-package meadcell.batch.fill;
+package meadcell.batch.report;
 
 import java.util.Set;
 import java.util.TreeSet;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 
-/** The notes that filling leaves at cells. */
-final class Notes {
+/** The notes that the tool leaves at cells. */
+public final class Notes {
   private static final String AUTHOR = "Meadcell";
 
   private final Set<String> elsewhere = new TreeSet<>();
@@ -22,7 +22,7 @@ final class Notes {
   }
 
   /** Puts a note, but never over a person's. */
-  void mark(BookSheet sheet, Place place, String text) {
+  public void mark(BookSheet sheet, Place place, String text) {
     if (!sheet.canHoldNotes()) {
       elsewhere.add(sheet.name());
       return;
@@ -36,7 +36,7 @@ final class Notes {
   }
 
   /** Removes a note of ours. */
-  void unmark(BookSheet sheet, Place place) {
+  public void unmark(BookSheet sheet, Place place) {
     if (sheet.canHoldNotes()
         && sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
       sheet.removeNote(place);

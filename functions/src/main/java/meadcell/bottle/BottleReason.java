@@ -1,0 +1,30 @@
+package meadcell.bottle;
+
+import static meadcell.catalogue.Refusal.Kind.OUT_OF_RANGE;
+
+import meadcell.catalogue.Reason;
+import meadcell.catalogue.Refusal;
+
+/** Why functions of the bottle refuse. */
+enum BottleReason implements Reason {
+  MORE_THAN_ONE_DECIMAL(
+      OUT_OF_RANGE, "label is {label}; in the EU a label has at most one decimal.");
+
+  private final Refusal.Kind kind;
+  private final String english;
+
+  BottleReason(Refusal.Kind kind, String english) {
+    this.kind = kind;
+    this.english = english;
+  }
+
+  @Override
+  public Refusal.Kind kind() {
+    return kind;
+  }
+
+  @Override
+  public String english() {
+    return english;
+  }
+}

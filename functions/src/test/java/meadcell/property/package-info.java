@@ -1,0 +1,2 @@
+/** Tests of what holds for all arguments. */
+package meadcell.property;
