@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 
 /** One function as declared: its texts, its arguments, and the one way to call it. */
@@ -200,6 +201,24 @@ public final class FunctionSpec {
 
   /** {@return the same; sentences among the results are in a language} */
   public Object callIn(Words words, Object... given) {
+    return answered(given, (answer, system) -> result.toCells(answer, system, words));
+  }
+
+  /** Why the call is refused, or what its verdict rests on; nothing to say of other answers. */
+  public Optional<Said> why(Object... given) {
+    try {
+      return answered(
+          given,
+          (answer, system) ->
+              answer instanceof Verdict verdict
+                  ? Optional.of(words -> verdict.because().text(system, words))
+                  : Optional.empty());
+    } catch (Refusal refusal) {
+      return Optional.of(refusal);
+    }
+  }
+
+  private <T> T answered(Object[] given, BiFunction<Object, UnitSystem, T> use) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {
       count--;
@@ -222,7 +241,7 @@ public final class FunctionSpec {
             .with("use", signature());
       }
       Object[] values = isVariadic() ? variadic(given, count, system) : read(given, count, system);
-      return result.toCells(handle.invokeExact(values), system, words);
+      return use.apply(handle.invokeExact(values), system);
     } catch (Refusal refusal) {
       throw refusal.in(system);
     } catch (Error e) {

@@ -14,7 +14,7 @@ import java.util.Optional;
  *     .with("wetEmpty", wetEmptyKg, Quantity.MASS);
  * }</pre>
  */
-public final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException implements Said {
   private static final long serialVersionUID = 2;
 
   /** The causes, told apart because hosts show different errors for them. */
@@ -198,6 +198,7 @@ public final class Refusal extends RuntimeException {
    * {@return the sentence in a language, in the caller's units, with the likely slip if there is
    * one}
    */
+  @Override
   public String sentence(Words words) {
     StringBuilder said = new StringBuilder(withoutHints(words));
     if (slip != null) {
