@@ -65,7 +65,8 @@ public record ReferencePage(String title, List<Section> sections) {
       Object result = function.callIn(words, LiteralCall.parse(call).arguments());
       return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
     } catch (Refusal refusal) {
-      throw new IllegalStateException(call + ", an example, is refused: " + refusal.getMessage(), refusal);
+      throw new IllegalStateException(
+          call + ", an example, is refused: " + refusal.getMessage(), refusal);
     }
   }
 
