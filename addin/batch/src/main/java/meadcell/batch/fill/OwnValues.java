@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Which plain values are Meadcell's own: for each column, a few letters for each row. A value that a
- * person typed in the place of one of ours is taken for ours once in seventeen million times.
+ * Which plain values are Meadcell's own: for each column, a few letters for each row. A value that
+ * a person typed in the place of one of ours is taken for ours once in seventeen million times.
  */
 final class OwnValues {
   private static final String START = "=";

@@ -49,7 +49,6 @@ final class FermentLog {
       """;
 
   private static final int RIGHT = 10;
-  private static final int POINTS = 25;
 
   private FermentLog() {}
 
@@ -66,7 +65,7 @@ final class FermentLog {
     batch(page.at(readings.top(), RIGHT, 3));
     Block below = page.at(readings.top() + 27, 0, 9).labels(3);
     fed(below);
-    laboratory(page.at(readings.top() + 27, RIGHT, 3));
+    laboratory(page.at(readings.top() + 36, RIGHT, 3));
     curve(page, below, readings);
   }
 
@@ -122,11 +121,13 @@ final class FermentLog {
             Strength now              | ferment_abv         | PERCENT_VOL 2                 | =ALCOHOL.ABV(ferment_original,ferment_last)
             First break               |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,33.3,ferment_final) | A third of the sugar gone: last feed.
             Second break              |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,66.7,ferment_final) | Two thirds gone.
-            Terminal gravity, fitted  | ferment_end         | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,1) | Logistic curve through the readings.
-            its standard error        |                     | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,2)
-            Day it comes within 0.001 | ferment_day         | DAYS 0                        | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,3)
-            Fastest fall              | ferment_fastest     | GRAVITY_PER_DAY 4             | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,4)
-            State                     |                     | TEXT                          | =FERMENT.STATE(ferment_days,ferment_gravities,ferment_final) | finished, falling, stalled or cannot tell.
+            Terminal gravity, forecast | ferment_end        | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,1) | Refused until the readings show an end.
+            at least                  | ferment_lower       | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,5)
+            at most                   | ferment_upper       | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,6) | 95 % limits of the end.
+            Day it comes within 0.001 |                     | DAYS 0                        | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,3)
+            Fastest fall              |                     | GRAVITY_PER_DAY 4             | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,4)
+            State                     | ferment_state       | TEXT                          | =FERMENT.STATE(ferment_days,ferment_gravities,ferment_final) | finished, falling, stalled or cannot tell. Finished alone is no reason to bottle.
+            ? 6 |  | CELLAR.WHY("FERMENT.STATE",ferment_days,ferment_gravities,ferment_final)
             """);
   }
 
@@ -157,37 +158,30 @@ final class FermentLog {
             """);
   }
 
-  /** The fitted curve in 25 points, from what FERMENT.FORECAST gives at two tolerances. */
+  /** The readings, and between which gravities they are forecast to end. */
   private static void curve(Page page, Block block, Table readings) {
-    block.form(
-        """
-            # The fitted curve
-            Height, from the original gravity | curve_guess  | SPECIFIC_GRAVITY 4 | =ferment_original-ferment_end
-            Height of the curve               | curve_height | SPECIFIC_GRAVITY 4 | =4*ferment_fastest*(ferment_day-INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities,0.01),1,3))/LN((curve_guess/0.001-1)/(curve_guess/0.01-1)) | From two days and the fastest fall.
-            Steepness a day                   | curve_rate   | NUMBER 3           | =4*ferment_fastest/curve_height
-            Half of the fall is done on day   | curve_half   | DAYS 1             | =ferment_day-LN(curve_height/0.001-1)/curve_rate
-            """);
-    Table curve =
+    block.heading("Where it is forecast to end");
+    Table end =
         block.table(
-            POINTS,
-            always(
-                "Date on the curve", DATE, "ferment_start+(#-1)*MAX(ferment_days)/" + (POINTS - 1)),
-            out(
-                "Gravity on the curve",
-                SG,
-                "ferment_end+curve_height/(1+EXP(curve_rate*([Date on the curve]-ferment_start-curve_half)))"));
-    int top = readings.top() + 15;
+            2,
+            always("From and to", DATE, "ferment_start+(#-1)*MAX(ferment_days)"),
+            always("Forecast", SG, "ferment_end"),
+            always("At least", SG, "ferment_lower"),
+            always("At most", SG, "ferment_upper"));
+    int top = readings.top() + 22;
     page.chart(
         new Chart(
                 top,
                 RIGHT,
                 top + 12,
                 RIGHT + 3,
-                "Gravity against the fitted curve",
+                "Gravity, and where it is forecast to end",
                 "date",
                 "gravity at 20 °C")
             .points(readings, "Date", "Gravity")
-            .line(curve, "Date on the curve", "Gravity on the curve")
+            .line(end, "From and to", "Forecast")
+            .line(end, "From and to", "At least")
+            .line(end, "From and to", "At most")
             .up(0.98, 1.12, 0.02, "0.00"));
   }
 }

@@ -1,6 +1,9 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.sheet.Field.DATE;
+import static meadcell.samples.sheet.Field.arg;
 import static meadcell.samples.sheet.Field.of;
+import static meadcell.samples.sheet.Table.in;
 
 import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
@@ -10,6 +13,18 @@ import meadcell.samples.sheet.Field;
 /** From the blend to the bottle: sulfite, sorbate, counts, label, tax, pressure. */
 final class Stabilise {
   static final String TITLE = "Stabilise & bottle";
+
+  /** Wait until it is still; then the bottle must bear all that may ferment. */
+  private static final String VERDICT =
+      """
+      IF(ISERROR(rest_pressure),"Wait: "&CELLAR.WHY("FERMENT.REMAINING",rest_days,rest_gravities,rest_horizon),
+      IF(rest_state="falling","Wait: it still ferments. "&CELLAR.WHY("FERMENT.STATE",rest_days,rest_gravities,rest_expected),
+      IF(rest_state="cannot tell","Wait: "&CELLAR.WHY("FERMENT.STATE",rest_days,rest_gravities,rest_expected),
+      IF(ISERROR(bottle_pressure),"Stabilise: "&CELLAR.WHY("BOTTLE.WORSTPRESSURE",rest_original,rest_last,bottle_abv,"",bottle_co2,bottle_store,units),
+      IF(bottle_pressure<=rest_rating,"Bottle: it is at rest, and all that may be sugar in it comes to "&TEXT(bottle_pressure,"0")&", for which the bottle is rated ("&TEXT(rest_rating,"0")&").",
+      "Stabilise: it is at rest, but all that may be sugar in it comes to "&TEXT(bottle_pressure,"0")&", and the bottle is rated for "&TEXT(rest_rating,"0")&". At the present pace "&TEXT(rest_pressure,"0")&" could come of it by themselves"&IF(rest_measured="yes",".",": have the sugar measured, or read on.")
+      )))))"""
+          .replace("\n", "");
 
   private Stabilise() {}
 
@@ -92,12 +107,39 @@ final class Stabilise {
   }
 
   private static void pressure(Block block) {
+    block
+        .heading("Readings of the blend at rest")
+        .note(
+            "As warm as the bottles will be stored, over weeks: a cold cellar hides what is left.")
+        .table(8, in("Read on", DATE), in("Gravity", arg("FERMENT.STATE", "gravities", 4)))
+        .fill(
+            """
+            2026-08-03|1.0065
+            2026-08-17|1.006
+            2026-08-31|1.0065
+            2026-09-14|1.006
+            2026-09-28|1.006
+            """)
+        .name("Read on", "rest_days")
+        .name("Gravity", "rest_gravities");
     block.form(
         """
-            # If it ferments again in the bottle
-            Warmest store | bottle_store    | BOTTLE.REFERMENT temperature 0 | 35
-            Pressure      | bottle_pressure | PRESSURE 0                     | =BOTTLE.REFERMENT(bottle_sugar,bottle_abv,bottle_co2,bottle_store,units) | Gauge, if all fermentable sugar goes.
+            # Wait, stabilise or bottle
+            Last gravity                               | rest_last       | SPECIFIC_GRAVITY 4           | =INDEX(rest_gravities,MATCH(MAX(rest_days),rest_days,0))
+            Gravity at which it may end                | rest_expected   | FERMENT.STATE expected 3     | 1.006
+            Days in the bottle                         | rest_horizon    | FERMENT.REMAINING horizon 0  | 365
+            Warmest store                              | bottle_store    | BOTTLE.REFERMENT temperature 0 | 35
+            The bottle is rated for                    | rest_rating     | PRESSURE 0 0..1500           | 100 | Its maker's figure. Still-wine bottles have none: at most 100 kPa, and corks creep from 150 (common practice, no source).
+            Sugar measured in this blend               | rest_measured   | yes/no                       | no | By a laboratory or an enzymatic test, not by hydrometer.
+            Original gravity that gives this strength  | rest_original   | SPECIFIC_GRAVITY 3           | =ALCOHOL.ORIGINAL(bottle_abv,rest_last) | For a blend, or a mead that was sweetened.
+            State                                      | rest_state      | TEXT                         | =FERMENT.STATE(rest_days,rest_gravities,rest_expected)
+            Further fall, at most                      |                 | SPECIFIC_GRAVITY 4           | =INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,2) | At the present pace, over the days in the bottle; 95 % limit.
+            as sugar                                   | rest_sugar      | GRAM_PER_LITRE 1             | =INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,3)
+            Pressure from it                           | rest_pressure   | PRESSURE 0                   | =BOTTLE.REFERMENT(MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units)
+            Pressure if all that may be sugar ferments | bottle_pressure | PRESSURE 0                   | =IF(rest_measured="yes",BOTTLE.REFERMENT(bottle_sugar,bottle_abv,bottle_co2,bottle_store,units),BOTTLE.WORSTPRESSURE(rest_original,rest_last,bottle_abv,,bottle_co2,bottle_store,units)) | Gauge, in the warmest store. From 1000 kPa on it only says: it bursts.
+            ? 5 | bottle_verdict | VERDICT
             ! Still-wine bottles are not made for pressure. Bottle only what is finished or truly stabilised; wear eye protection near bottles that may have gone on.
-            """);
+            """
+            .replace("VERDICT", VERDICT));
   }
 }
