@@ -224,8 +224,14 @@ public final class PoiSheet implements BookSheet {
       ClientAnchor anchor = helper.createClientAnchor();
       anchor.setRow1(place.row());
       anchor.setRow2(place.row() + 4);
-      anchor.setCol1(place.column() + 1);
-      anchor.setCol2(place.column() + 4);
+      int column = place.column() + 1; // POI first takes the note for that cell's
+      while (sheet.getCellComment(
+              new org.apache.poi.ss.util.CellAddress(place.row(), column))
+          != null) {
+        column++;
+      }
+      anchor.setCol1(column);
+      anchor.setCol2(column + 3);
       comment = drawing.createCellComment(anchor);
       cell.setCellComment(comment);
     }
