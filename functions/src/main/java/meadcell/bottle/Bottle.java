@@ -21,7 +21,7 @@ public final class Bottle {
   private static final String CHECK_LAW =
       "Not legal advice. Laws change: check the current text, and ask the authority.";
 
-  private static final String BURST =
+  static final String BURST =
       "Glass under pressure can burst and blind. Only bottles, closures and vessels whose maker"
           + " rates them for the pressure; goggles and gloves; chill before opening.";
 

@@ -8,7 +8,11 @@ import meadcell.catalogue.Refusal;
 /** Why functions of the bottle refuse. */
 enum BottleReason implements Reason {
   MORE_THAN_ONE_DECIMAL(
-      OUT_OF_RANGE, "label is {label}; in the EU a label has at most one decimal.");
+      OUT_OF_RANGE, "label is {label}; in the EU a label has at most one decimal."),
+  BURSTS(
+      OUT_OF_RANGE,
+      "Up to {sugar} of what is dissolved may be sugar, more than {most}: if it ferments, the bottle"
+          + " bursts, whatever its make.");
 
   private final Refusal.Kind kind;
   private final String english;

@@ -11,12 +11,21 @@ public record ReferencePage(String title, List<Section> sections) {
   /** A headed part of the page; each line stands alone. */
   public record Section(String heading, List<String> lines) {}
 
-  /** {@return the page in English} */
+  /**
+   * {@return the page in English}
+   *
+   * @param function the function
+   */
   public static ReferencePage of(FunctionSpec function) {
     return of(function, Words.ENGLISH);
   }
 
-  /** {@return the page in a language} */
+  /**
+   * {@return the page in a language}
+   *
+   * @param function the function
+   * @param words the language
+   */
   public static ReferencePage of(FunctionSpec function, Words words) {
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
@@ -52,11 +61,20 @@ public record ReferencePage(String title, List<Section> sections) {
   /** The declared example with what it really gives. */
   private static String example(FunctionSpec function, Words words) {
     String call = function.declaration().example();
-    Object result = function.callIn(words, LiteralCall.parse(call).arguments());
-    return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
+    try {
+      Object result = function.callIn(words, LiteralCall.parse(call).arguments());
+      return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
+    } catch (Refusal refusal) {
+      throw new IllegalStateException(
+          call + ", an example, is refused: " + refusal.getMessage(), refusal);
+    }
   }
 
-  /** {@return the page as plain text of the given width} */
+  /**
+   * {@return the page as plain text of the given width}
+   *
+   * @param width how many letters a line holds at most
+   */
   public String text(int width) {
     StringBuilder out = new StringBuilder(title).append('\n');
     for (Section section : sections) {

@@ -1,10 +1,15 @@
 package meadcell.batch.book;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import org.apache.poi.ss.util.CellReference;
 
 /** A cell of a sheet; row and column count from 0. */
 public record Place(int row, int column) {
+  /** Down the rows, and in each from left to right. */
+  public static final Comparator<Place> DOWN =
+      Comparator.comparingInt(Place::row).thenComparingInt(Place::column);
+
   private static final String[] NAMES = new String[256];
 
   static {
@@ -19,6 +24,16 @@ public record Place(int row, int column) {
       column = 26 * column + Character.toUpperCase(reference.charAt(at++)) - 'A' + 1;
     }
     return column - 1;
+  }
+
+  /** The cell of a reference such as {@code C14}. */
+  public static Place of(String reference) {
+    String plain = reference.replace("$", "").strip();
+    int digits = 0;
+    while (digits < plain.length() && plain.charAt(digits) >= 'A') {
+      digits++;
+    }
+    return new Place(Integer.parseInt(plain.substring(digits)) - 1, column(plain));
   }
 
   /** {@code C14}. */
