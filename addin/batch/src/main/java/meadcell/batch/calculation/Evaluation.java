@@ -62,7 +62,8 @@ final class Evaluation {
   ValueEval result(Formula formula, boolean isArray) {
     ValueEval value = value(formula, isArray);
     return !isArray && value instanceof AreaEval area && Shapes.isComputed(area)
-        ? area.getRelativeValue(0, 0) : value;
+        ? area.getRelativeValue(0, 0)
+        : value;
   }
 
   /** The formula's value, of an array all of it. */
