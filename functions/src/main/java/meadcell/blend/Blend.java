@@ -296,7 +296,9 @@ public final class Blend {
 
   /** What a plan makes smallest. */
   public enum Goal {
+    /** What the parts cost. */
     COST,
+    /** How far the blend is from its target. */
     CLOSEST
   }
 

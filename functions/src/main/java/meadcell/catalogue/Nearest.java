@@ -14,8 +14,11 @@ public final class Nearest {
   private static final int MOST = 4;
 
   /**
-   * The names that have the given one as a word of theirs, in singular or plural; else the nearest
-   * by edit distance that differs in less than half of its letters. Case does not matter.
+   * {@return the names that have the given one as a word of theirs, in singular or plural; else the
+   * nearest by edit distance that differs in less than half of its letters} Case does not matter.
+   *
+   * @param given the name that was given
+   * @param known the names that there are
    */
   public static Optional<String> to(String given, Iterable<String> known) {
     List<String> holding =

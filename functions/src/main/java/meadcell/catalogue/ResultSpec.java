@@ -13,7 +13,9 @@ import java.util.stream.Collectors;
 public final class ResultSpec {
   /** The shape of a result in cells. */
   public enum Shape {
+    /** One number. */
     NUMBER,
+    /** One text. */
     TEXT,
     /** Named numbers side by side. */
     ROW,
@@ -65,6 +67,7 @@ public final class ResultSpec {
     return new ResultSpec(shape, gives, components, function);
   }
 
+  /** {@return its shape in cells} */
   public Shape shape() {
     return shape;
   }

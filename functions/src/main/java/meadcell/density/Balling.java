@@ -16,7 +16,10 @@ public final class Balling {
   /** g per g of ethanol, as are the next two. */
   public static final double CO2_PER_ETHANOL = 0.9565;
 
+  /** g of dry yeast per g of ethanol. */
   public static final double YEAST_PER_ETHANOL = 0.11;
+
+  /** g of extract per g of ethanol. */
   public static final double EXTRACT_PER_ETHANOL = 1 + CO2_PER_ETHANOL + YEAST_PER_ETHANOL;
 
   /** Far more alcohol, as mass fraction beside water, than any must of extract below 0.6 gives. */
@@ -43,11 +46,22 @@ public final class Balling {
 
   private Balling() {}
 
+  /**
+   * {@return what a must has become that fermented to a gravity}
+   *
+   * @param originalGravity gravity 20/20 of the must
+   * @param presentGravity gravity 20/20 now
+   */
   public static Fermented fermented(double originalGravity, double presentGravity) {
     return fermented(originalGravity, presentGravity, EXTRACT_PER_ETHANOL);
   }
 
   /**
+   * {@return what a must has become that fermented to a gravity, with another extract for the
+   * ethanol}
+   *
+   * @param originalGravity gravity 20/20 of the must
+   * @param presentGravity gravity 20/20 now
    * @param extractPerEthanol g of extract that 1 g of ethanol takes
    */
   public static Fermented fermented(
@@ -56,8 +70,11 @@ public final class Balling {
   }
 
   /**
-   * The same from a density at any temperature, as an instrument finds it in the cellar.
+   * {@return the same from a density at any temperature, as an instrument finds it in the cellar}
    *
+   * @param originalGravity gravity 20/20 of the must
+   * @param density density of the fermented must in kg/m³, at that temperature
+   * @param temperatureC temperature in °C
    * @throws org.apache.commons.math3.exception.NoBracketingException if the density is above that
    *     of the unfermented must
    */
@@ -124,11 +141,24 @@ public final class Balling {
     return new Mead(ethanolMassFraction).result();
   }
 
-  /** {@return the gravity of the must that fermented to this alcohol and gravity} */
+  /**
+   * {@return the gravity of the must that fermented to this alcohol and gravity}
+   *
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param presentGravity gravity 20/20 now
+   */
   public static double originalGravity(double abvFraction, double presentGravity) {
     return originalGravity(abvFraction, presentGravity, EXTRACT_PER_ETHANOL);
   }
 
+  /**
+   * {@return the gravity of the must that fermented to this alcohol and gravity, with another
+   * extract for the ethanol}
+   *
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param presentGravity gravity 20/20 now
+   * @param extractPerEthanol g of extract that 1 g of ethanol takes
+   */
   public static double originalGravity(
       double abvFraction, double presentGravity, double extractPerEthanol) {
     double ethanol = abvFraction * EthanolWater.PURE_ETHANOL_DENSITY_20;

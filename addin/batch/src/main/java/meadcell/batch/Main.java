@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.NoSuchFileException;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
@@ -107,7 +108,7 @@ public final class Main {
       return code(late.getCause());
     }
     if (exception instanceof IOException trouble) {
-      boolean isInput = trouble instanceof FileRefused || FileTrouble.isOfInput(trouble);
+      boolean isInput = trouble instanceof FileRefused || trouble instanceof NoSuchFileException;
       return isInput ? ExitCode.REFUSED : ExitCode.NOT_WRITTEN;
     }
     boolean refused = exception instanceof Refusal || exception instanceof PlanMistake;

@@ -89,7 +89,10 @@ final class Barrels {
       out("Due", TEXT, "IF([Top up by]<=today,\"now\",ROUND([Top up by]-today,0)&\" days\")"),
       out("Days in wood", DAYS, "today-[Filled on]"),
       out("Oxygen by wood", of(Quantity.MILLIGRAM_PER_LITRE, 1), "BARREL.OXYGEN([Days in wood])"),
-      out("Oak taken", PERCENT, "BARREL.EXTRACTION([Days in wood],120,COUNTIF(occupant_cask,[Cask]))"),
+      out(
+          "Oak taken",
+          PERCENT,
+          "BARREL.EXTRACTION([Days in wood],120,COUNTIF(occupant_cask,[Cask]))"),
       out(
           "Out of the staves",
           PERCENT,
