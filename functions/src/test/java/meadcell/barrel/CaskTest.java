@@ -1,7 +1,5 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.OptionalDouble;
 import meadcell.barrel.Cask.Shape;
 import meadcell.catalogue.Refusal;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
 import org.junit.jupiter.api.Test;
 

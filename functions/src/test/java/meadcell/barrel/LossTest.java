@@ -1,13 +1,13 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import meadcell.catalogue.Refusal;
+import meadcell.property.Between;
+import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 /** Loss, headspace and strength while the barrel lies. */

@@ -1,8 +1,5 @@
 package meadcell.barrel;
 
-import meadcell.property.Between;
-import meadcell.property.Property;
-import meadcell.property.Size;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +8,9 @@ import java.util.Arrays;
 import java.util.List;
 import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
+import meadcell.property.Between;
+import meadcell.property.Property;
+import meadcell.property.Size;
 import org.junit.jupiter.api.Test;
 
 /** What a barrel's past leaves in the present liquid. */
