@@ -124,7 +124,7 @@ class VesselTest {
         "1 L went missing over 30 days between gauge rows, 5.4 % a year of what it held, give or take"
             + " 17 % (95 %). Casks lose 1 % to 9 % a year.",
         why(call, tight, "Cask", 1.0, 31.0));
-    assertTrue(why(call, tight, "Cask", 1.0, 31.0, "US").startsWith("1 gal went missing"));
+    assertTrue(why(call, tight, "Cask", 1.0, 31.0, "US").startsWith("1 US gal went missing"));
   }
 
   private static String why(Object... call) {
