@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -286,7 +287,9 @@ class LineageTest {
           {null, "Cask", 5.0, 1.0},
         }) {
       assertTrue(
-          refusal(new Object[][] {row}, "Cask").toLowerCase().contains("row 1 of transfers"));
+          refusal(new Object[][] {row}, "Cask")
+              .toLowerCase(Locale.ROOT)
+              .contains("row 1 of transfers"));
     }
     assertTrue(
         refusal(new Object[][] {{"Tank", "Cask", 5.0}}, "Cask")
