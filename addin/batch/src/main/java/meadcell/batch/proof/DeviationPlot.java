@@ -84,8 +84,8 @@ final class DeviationPlot {
                 "class",
                 point.kind());
           }
-          text(html, LEFT, HEIGHT - 4, "start", "%.5g".formatted(Locale.ROOT, least));
-          text(html, WIDTH - 4, HEIGHT - 4, "end", "%.5g".formatted(Locale.ROOT, most));
+          text(html, LEFT, HEIGHT - 4, "start", String.format(Locale.ROOT, "%.5g", least));
+          text(html, WIDTH - 4, HEIGHT - 4, "end", String.format(Locale.ROOT, "%.5g", most));
           text(
               html,
               (LEFT + WIDTH) / 2.0,
@@ -130,6 +130,6 @@ final class DeviationPlot {
   }
 
   private static String shown(double pixels) {
-    return "%.1f".formatted(Locale.ROOT, pixels);
+    return String.format(Locale.ROOT, "%.1f", pixels);
   }
 }
