@@ -27,10 +27,15 @@ public record Cask(
 
   /** The curve of the staves, after the four varieties of the gauging books, and a cylinder. */
   public enum Shape {
+    /** The middle frustum of a spheroid. */
     ELLIPSE,
+    /** The middle frustum of a parabolic spindle. */
     PARABOLA,
+    /** Two frustums of a paraboloid, base to base. */
     TWO_PARABOLOIDS,
+    /** Two frustums of a cone, base to base. */
     CONE,
+    /** As wide at the heads as at the bilge. */
     CYLINDER
   }
 
@@ -86,7 +91,14 @@ public record Cask(
     }
   }
 
-  /** Refuses sizes that no cask has. */
+  /**
+   * Refuses sizes that no cask has.
+   *
+   * @param headCm diameter of a head, cm
+   * @param bilgeCm diameter at the bilge, cm
+   * @param lengthCm length between the heads, cm
+   * @param shape curve of the staves
+   */
   public Cask {
     if (headCm > bilgeCm) {
       throw sizes(BarrelReason.HEAD_WIDER, headCm).with("bilge", bilgeCm, Quantity.LENGTH);

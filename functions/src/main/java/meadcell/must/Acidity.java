@@ -22,14 +22,23 @@ public final class Acidity {
 
   /** Acids by grams for a mole of protons: molar mass over protons. */
   public enum Acid {
+    /** C₄H₆O₆, two protons. */
     TARTARIC(150.086, 2),
+    /** C₄H₆O₅, two protons. */
     MALIC(134.087, 2),
+    /** C₆H₈O₇ without water, three protons. */
     CITRIC(192.123, 3),
+    /** C₆H₈O₇·H₂O, three protons. */
     CITRIC_MONOHYDRATE(210.138, 3),
+    /** C₃H₆O₃, one proton. */
     LACTIC(90.078, 1),
+    /** C₂H₄O₂, one proton. */
     ACETIC(60.052, 1),
+    /** C₄H₆O₄, two protons. */
     SUCCINIC(118.088, 2),
+    /** C₆H₁₂O₇, one proton. */
     GLUCONIC(196.155, 1),
+    /** H₂SO₄, two protons. */
     SULFURIC(98.072, 2);
 
     private final double gramsPerProton;
@@ -106,8 +115,11 @@ public final class Acidity {
 
   /** Carbonates by grams for a mole of protons. */
   public enum Salt {
+    /** KHCO₃, takes one proton. */
     POTASSIUM_BICARBONATE(100.114, 1),
+    /** K₂CO₃, takes two protons. */
     POTASSIUM_CARBONATE(138.205, 2),
+    /** CaCO₃, takes two protons. */
     CALCIUM_CARBONATE(100.086, 2);
 
     private final double gramsPerProton;

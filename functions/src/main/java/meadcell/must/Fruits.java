@@ -86,6 +86,8 @@ public final class Fruits {
    * @param massKg fruit, kg
    * @param whole 1 if weighed with stones, stems or peel, which are taken off; 0 if prepared
    * @param sugarsPercent sugars you know of, of the edible part, %
+   * @param refuse stones, stems or peel of the whole; left out: the table's, 0 for what is not in
+   *     it, %
    */
   @CellarFunction(
       summary = "Fermentable sugar in fruit.",
@@ -120,6 +122,8 @@ public final class Fruits {
    * @param massKg fruit, kg
    * @param whole 1 if weighed with stones, stems or peel, which are taken off; 0 if prepared
    * @param brix °Brix of the juice as measured, °Bx
+   * @param refuse stones, stems or peel of the whole; left out: the table's, 0 for what is not in
+   *     it, %
    */
   @CellarFunction(
       summary = "Juice that fruit gives to a must.",
@@ -164,6 +168,8 @@ public final class Fruits {
    * @param fruit name of the fruit; MUST.FRUITS lists them
    * @param massKg whole fruit, kg
    * @param brix °Brix of the juice as measured, °Bx
+   * @param refuse stones, stems or peel of the whole; left out: the table's, 0 for what is not in
+   *     it, %
    */
   @CellarFunction(
       summary = "Specific gravity of a must or mead once the juice of whole fruit has mixed in.",

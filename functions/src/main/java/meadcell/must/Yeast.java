@@ -29,8 +29,11 @@ public final class Yeast {
 
   /** How much nitrogen a yeast asks for, against the table's. */
   public enum Demand {
+    /** Three quarters. */
     LOW(0.75),
+    /** As the table has it. */
     MEDIUM(1),
+    /** A quarter more. */
     HIGH(1.25);
 
     private final double factor;
@@ -84,7 +87,9 @@ public final class Yeast {
 
   /** Whose law sets a limit. */
   public enum Rule {
-    USA(8 * 453.59237 / 3785.411784), // 8 lb in 1000 gal
+    /** 27 CFR 24.246, 8 lb in 1000 gal. */
+    USA(8 * 453.59237 / 3785.411784),
+    /** Delegated Regulation (EU) 2019/934, 1 g/L (from memory). */
     EU(1);
 
     private final double mostPhosphate;
@@ -106,6 +111,8 @@ public final class Yeast {
    * @param nitrogen nitrogen to add, as MUST.NITROGEN gives it, mg/L
    * @param organicPercent nitrogen in the organic nutrient, from its label, %
    * @param rule whose limit
+   * @param givenG ammonium phosphate that the batch already got, g
+   * @param share share of the nitrogen that ammonium phosphate shall bring, %
    */
   @CellarFunction(
       summary =
