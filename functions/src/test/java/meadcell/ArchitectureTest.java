@@ -68,7 +68,11 @@ class ArchitectureTest {
           .areTopLevelClasses()
           .and()
           .resideOutsideOfPackages(
-              "meadcell.catalogue", "meadcell.density", "meadcell.formula", "meadcell.law")
+              "meadcell.catalogue",
+              "meadcell.density",
+              "meadcell.formula",
+              "meadcell.law",
+              "meadcell.transfers")
           .should()
           .beAnnotatedWith(Family.class)
           .orShould()
