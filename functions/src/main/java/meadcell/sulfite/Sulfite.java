@@ -91,14 +91,19 @@ public final class Sulfite {
 
   /** Which dissociation constant is used. */
   public enum Method {
+    /** pK 1.81, dilute water. */
     PK181,
+    /** pK 1.77, dilute water. */
     PK177,
+    /** The mixed constant by alcohol and temperature, OIV-MA-AS323-04C. */
     OIV
   }
 
   /** Whose law limits an addition. */
   public enum Rule {
+    /** 27 CFR 24.246. */
     USA(300, "27 CFR 24.246"),
+    /** Regulation (EC) 1333/2008. */
     EU(200, "Regulation 1333/2008 Annex II, 14.2.5");
 
     private final double mostSorbicAcid;

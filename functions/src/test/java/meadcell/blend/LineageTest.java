@@ -120,12 +120,12 @@ class LineageTest {
 
   private static Object[][] lineage(
       Object[][] transfers, String lot, OptionalDouble day, double tolerance) {
-    return Blend.lineage(rows(transfers), lot, day, tolerance);
+    return Lineage.lineage(rows(transfers), lot, day, tolerance);
   }
 
   private static double age(
       Object[][] transfers, String lot, String vessel, OptionalDouble day, double tolerance) {
-    return Blend.age(rows(transfers), lot, vessel, day, tolerance);
+    return Lineage.age(rows(transfers), lot, vessel, day, tolerance);
   }
 
   private static Map<String, Double> shares(Object[][] transfers, String lot, double day) {
