@@ -2,8 +2,6 @@ package meadcell.must;
 
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
@@ -11,7 +9,6 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
 import meadcell.density.Sucrose;
-import meadcell.ferment.Ferment;
 
 /** What the yeast is given: nitrogen, and how much yeast. */
 @Family(name = "MUST")
@@ -177,64 +174,6 @@ public final class Yeast {
     double phosphate = Math.min(share / 100 * nitrogenG / nitrogenOfSalt, allowed);
     return new Nutrient(
         phosphate, (nitrogenG - phosphate * nitrogenOfSalt) / (organicPercent / 100));
-  }
-
-  /**
-   * {@return when to feed, a row}
-   *
-   * @param volumeL must, L
-   * @param nitrogen nitrogen to add in all, as MUST.NITROGEN gives it, mg/L
-   * @param original gravity of the must before fermentation, SG
-   * @param parts how many parts, a whole number
-   */
-  @CellarFunction(
-      summary =
-          "When to feed nitrogen: for each part the gravity at which to give it, mg N/L of it, and g N"
-              + " for the batch.",
-      formula =
-          "Equal parts at equal steps of sugar gone, the first at the original gravity, the last when"
-              + " one third of the sugar is gone (FERMENT.BREAK).",
-      source = "Common practice, no source.",
-      example = "MUST.FEEDING(100;250;1.1)",
-      note =
-          "A row for each part; what to weigh out for it: MUST.NUTRIENT, given what the parts before it"
-              + " got. The first one is for when the yeast has begun to work, some hours"
-              + " after pitching. After the third break yeast takes up little.",
-      caution =
-          "Powder thrown into a working ferment makes it foam over: dissolve it first. Stirring frees"
-              + " carbon dioxide: ventilate.")
-  public static Object[][] feeding(
-      @Shared.MustVolume double volumeL,
-      @Arg(
-              name = "nitrogen",
-              help = "Nitrogen to add in all, as MUST.NITROGEN gives it",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              from = 0,
-              to = 600)
-          double nitrogen,
-      @Arg(
-              name = "original",
-              help = "Gravity of the must before fermentation",
-              is = Quantity.SPECIFIC_GRAVITY,
-              from = 1.02,
-              to = 1.3)
-          double original,
-      @Arg(
-              name = "parts",
-              help = "How many parts, a whole number",
-              is = Quantity.COUNT,
-              from = 1,
-              to = 10,
-              byDefault = 4)
-          int parts) {
-    List<Object[]> rows = new ArrayList<>();
-    for (int i = 0; i < parts; i++) {
-      double gravity =
-          i == 0 ? original : Ferment.Break(original, 100.0 / 3 * i / (parts - 1), 0.995);
-      double part = nitrogen / parts;
-      rows.add(new Object[] {gravity, part, part * volumeL / 1000});
-    }
-    return rows.toArray(Object[][]::new);
   }
 
   /**

@@ -9,6 +9,7 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
 import meadcell.cellar.Cellar;
+import meadcell.ferment.Feeding;
 import meadcell.ferment.Ferment;
 import meadcell.honey.Honey;
 import meadcell.property.Between;
@@ -116,13 +117,13 @@ class MustTest {
 
   @Property
   void feedingEndsAtTheThirdBreak(@Between(min = 1.05, max = 1.2) double original) {
-    Object[][] rows = Yeast.feeding(100, 240, original, 4);
+    Feeding.Feed[] feeds = Feeding.feeding(100, 240, original, 4);
     double before = 2;
     double sum = 0;
-    for (Object[] row : rows) {
-      assertTrue((double) row[0] < before);
-      before = (double) row[0];
-      sum += (double) row[1];
+    for (Feeding.Feed feed : feeds) {
+      assertTrue(feed.gravity() < before);
+      before = feed.gravity();
+      sum += feed.nitrogen();
     }
     assertEquals(240, sum, 1e-9);
     assertEquals(Ferment.Break(original, 100.0 / 3, 0.995), before, 1e-12);
