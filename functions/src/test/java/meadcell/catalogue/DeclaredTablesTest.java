@@ -213,11 +213,11 @@ class DeclaredTablesTest {
   @Test
   void aBlockOfNumbersHasNoGaps() {
     assertArrayEquals(new Object[][] {{3.0}, {7.0}}, (Object[][]) call("TABLED.GRID({1,2;;3,4})"));
-    assertEquals(
-        1.0, (double) ((Object[][]) call("TABLED.GRID({0.4,0.6};\"US\")"))[0][0], 1e-12);
+    assertEquals(1.0, (double) ((Object[][]) call("TABLED.GRID({0.4,0.6};\"US\")"))[0][0], 1e-12);
     assertEquals("cells in row 3, column 2 is blank.", refusal("TABLED.GRID({1,2;,;3,})"));
     assertEquals(
-        "cells in row 2, column 1 is 10 cm; it must be 0 to 9.", refusal("TABLED.GRID({1,2;10,1})"));
+        "cells in row 2, column 1 is 10 cm; it must be 0 to 9.",
+        refusal("TABLED.GRID({1,2;10,1})"));
     assertEquals("cells has only blank cells.", refusal("TABLED.GRID({,})"));
   }
 
@@ -244,12 +244,12 @@ class DeclaredTablesTest {
     assertEquals("above 0, at most 50", shared.args().get(1).range(UnitSystem.METRIC));
     assertEquals(6.04, (double) call("TABLED.SHARED(1;2)"), 1e-12);
     assertEquals(30.01, (double) call("TABLED.SHARED(1;2;1;5;\"Very sweet\";\"x\")"), 1e-12);
-    assertEquals(
-        "other is 51 cm; it must be above 0, at most 50.", refusal("TABLED.SHARED(1;51)"));
+    assertEquals("other is 51 cm; it must be above 0, at most 50.", refusal("TABLED.SHARED(1;51)"));
     assertEquals("twice is 0.5; it must be 1 or 0.", refusal("TABLED.SHARED(1;2;0.5)"));
     assertEquals("times is 1.5; it must be a whole number.", refusal("TABLED.SHARED(1;2;0;1.5)"));
     assertEquals("word is 3; a text is due.", refusal("TABLED.SHARED(1;2;0;1;\"dry\";3)"));
-    assertEquals("length takes one cell, not a range of several.", refusal("TABLED.SHARED({1,2};2)"));
+    assertEquals(
+        "length takes one cell, not a range of several.", refusal("TABLED.SHARED({1,2};2)"));
     assertEquals(
         "length takes one cell, not a range of several.", refusal("TABLED.SHARED({1;2};2)"));
     assertEquals(6.04, (double) call("TABLED.SHARED({1};{2})"), 1e-12);
@@ -280,8 +280,7 @@ class DeclaredTablesTest {
     assertEquals(
         "Records. Gives rows of row; volume, L (US gal).",
         catalogue.get("TABLED.RECORDS").description());
-    assertEquals(
-        "Numbers. Gives a column of cm (in).", catalogue.get("TABLED.GRID").description());
+    assertEquals("Numbers. Gives a column of cm (in).", catalogue.get("TABLED.GRID").description());
     FunctionSpec sum = catalogue.get("TABLED.SUM");
     assertEquals("Sum. Gives a number. Caution: Take care.", sum.description());
     assertEquals("a number", sum.result().description());
@@ -332,8 +331,7 @@ class DeclaredTablesTest {
         List.copyOf(catalogue.names()),
         catalogue.functions("TABLED").stream().map(FunctionSpec::name).toList());
     assertEquals(List.of(), catalogue.functions("ABSENT"));
-    assertEquals(
-        List.of(Tabled.class), catalogue.families().get("TABLED").classes());
+    assertEquals(List.of(Tabled.class), catalogue.families().get("TABLED").classes());
   }
 
   @Test

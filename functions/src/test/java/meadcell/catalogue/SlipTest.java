@@ -49,8 +49,7 @@ class SlipTest {
     for (Quantity quantity : Quantity.values()) {
       assertEquals(quantity == Quantity.SPECIFIC_GRAVITY, quantity.plausible().isPresent());
     }
-    assertEquals(
-        Range.between(0.98, 1.3), Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow());
+    assertEquals(Range.between(0.98, 1.3), Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow());
     assertEquals(Unit.named("L"), Quantity.VOLUME.unitIn(UnitSystem.METRIC));
     assertEquals(Unit.named("gal"), Quantity.VOLUME.unitIn(UnitSystem.US));
     assertTrue(Unit.named("L").isPresent());
