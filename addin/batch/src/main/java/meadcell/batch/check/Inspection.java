@@ -1,6 +1,8 @@
 package meadcell.batch.check;
 
+import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.Set;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
@@ -11,8 +13,10 @@ import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Reads;
 import meadcell.batch.recalc.Recalculation;
+import meadcell.batch.report.Origin;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.ChangedNumber;
 
 /** Looks through a workbook for what its owner should see; changes nothing on file. */
 public final class Inspection {
@@ -34,6 +38,7 @@ public final class Inspection {
     for (FormulaCell formula : new Affected(book, calculation, new CellSet()).formulas()) {
       if (formula.isOurs(catalogue)) {
         blankInputs(formula);
+        olderNumbers(formula);
       }
     }
     book.sheets().forEach(new Gravities(catalogue, report)::check);
@@ -62,6 +67,31 @@ public final class Inspection {
         formula.place().a1(),
         formula.content().formula(),
         sentence);
+  }
+
+  /** In a workbook that this tool filled, the version that computed the numbers is known. */
+  private void olderNumbers(FormulaCell formula) {
+    if (!Origin.isFilled(book)) {
+      return;
+    }
+    String version = Origin.oldestVersion(book).orElse("");
+    Set<String> told = new HashSet<>();
+    for (ChangedNumber change : ChangedNumber.all()) {
+      if (formula.calls(change.function())
+          && change.isAfter(version)
+          && told.add(change.function() + change.version())) {
+        remark(
+            Report.Code.OLDER,
+            formula,
+            "was computed by "
+                + (version.isEmpty() ? "a version that did not say its number" : "version " + version)
+                + "; "
+                + change.function()
+                + " gives other numbers "
+                + change
+                + ". fill again, with the same plan, computes it anew.");
+      }
+    }
   }
 
   /** A formula that asks for blanks itself is meant to meet them. */
