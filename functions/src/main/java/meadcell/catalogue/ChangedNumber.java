@@ -3,7 +3,7 @@ package meadcell.catalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.lang.Runtime.Version;
+import java.lang.module.ModuleDescriptor.Version;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 

@@ -84,7 +84,9 @@ public final class Inspection {
             Report.Code.OLDER,
             formula,
             "was computed by "
-                + (version.isEmpty() ? "a version that did not say its number" : "version " + version)
+                + (version.isEmpty()
+                    ? "a version that did not say its number"
+                    : "version " + version)
                 + "; "
                 + change.function()
                 + " gives other numbers "

@@ -29,11 +29,11 @@ import picocli.CommandLine.Option;
       "",
       "A plan is a workbook with a sheet Fill. Its columns are Sheet (a name, or a pattern with *),"
           + " Result (the header of the column, or the label of the cell, to fill), Formula, Format"
-          + " (a number format; optional) and Note (for people). In a formula [Header] is this row's"
-          + " value under that header, [all Header] the whole column, {Label} the value beside or"
-          + " below that label. A formula with a [Header] fills a column, any other the labelled"
-          + " cell. A sheet Names may give other spellings: a header, then its spellings. Each line"
-          + " of the plan must find its place in at least one of the workbooks.",
+          + " (a number format; optional) and Note (for people). In a formula [Header] is this"
+          + " row's value under that header, [all Header] the whole column, {Label} the value"
+          + " beside or below that label. A formula with a [Header] fills a column, any other the"
+          + " labelled cell. A sheet Names may give other spellings: a header, then its spellings."
+          + " Each line of the plan must find its place in at least one of the workbooks.",
       "",
       "A unit in a header, as in Temp (°F) or Vol (gal), is converted to the one that the function"
           + " takes. Readings typed as text (1.085 sg, 78F, 18,5) are read where they can mean only"

@@ -260,7 +260,9 @@ public final class ProofPage {
                         .put("td", "" + row.tolerance(), "class", "n")
                         .put("td", verdict.holds() ? "yes" : "NO")
                         .put("td", row.kind().word())
-                        .in("td", () -> html.put("a", row.source(), "href", "#" + key(row.source())))
+                        .in(
+                            "td",
+                            () -> html.put("a", row.source(), "href", "#" + key(row.source())))
                         .put("td", row.where()),
                 "class",
                 verdict.holds() ? "holds" : "failed");

@@ -1,5 +1,6 @@
 package meadcell.batch.report;
 
+import java.lang.module.ModuleDescriptor.Version;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -43,9 +44,13 @@ public record Origin(String version, String plan, String checksum, String date) 
         .map(PLAN::matcher)
         .flatMap(
             plans ->
-                plans.results().map(found -> found.group(3)).map(Runtime.Version::parse).sorted()
+                plans
+                    .results()
+                    .map(found -> found.group(3))
+                    .map(Version::parse)
+                    .sorted()
                     .findFirst())
-        .map(Runtime.Version::toString);
+        .map(Version::toString);
   }
 
   /**

@@ -23,7 +23,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A filled workbook says by which version, plan and date; {@code check} says what changed since. */
+/**
+ * A filled workbook says by which version, plan and date; {@code check} says what changed since.
+ */
 class OriginTest {
   @TempDir Path folder;
   private Path log;
@@ -75,8 +77,7 @@ class OriginTest {
     assertEquals(Cellar.version(), properties().getProperty("Meadcell version").getLpwstr());
     assertEquals("2026-11-26", properties().getProperty("Meadcell date").getLpwstr());
     String plans = properties().getProperty("Meadcell plans").getLpwstr();
-    assertTrue(
-        plans.matches("plan\\.xlsx \\(SHA-256 [0-9a-f]{64}, version [0-9.]+\\)"), plans);
+    assertTrue(plans.matches("plan\\.xlsx \\(SHA-256 [0-9a-f]{64}, version [0-9.]+\\)"), plans);
   }
 
   @Test
