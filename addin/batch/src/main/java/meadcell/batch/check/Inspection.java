@@ -1,9 +1,12 @@
 package meadcell.batch.check;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
@@ -34,11 +37,12 @@ public final class Inspection {
 
   /** All findings. */
   public Report run() {
+    Map<String, FormulaCell> ours = new HashMap<>();
     Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, new CellSet()).formulas()) {
       if (formula.isOurs(catalogue)) {
         blankInputs(formula);
-        olderNumbers(formula);
+        ours.put(name(formula) + "!" + formula.place().a1(), formula);
       }
     }
     book.sheets().forEach(new Gravities(catalogue, report)::check);
@@ -57,24 +61,28 @@ public final class Inspection {
               + change.after()
               + ".");
     }
+    if (Origin.isFilled(book)) {
+      String version = Origin.oldestVersion(book).orElse("");
+      Stream.concat(
+              results.changes().stream().map(change -> change.sheet() + "!" + change.cell()),
+              results.remarks().stream().map(remark -> remark.sheet() + "!" + remark.cell()))
+          .distinct()
+          .filter(ours::containsKey)
+          .forEach(cell -> olderNumbers(ours.get(cell), version));
+    }
     return report;
   }
 
-  private void remark(Report.Code code, FormulaCell formula, String sentence) {
-    report.remark(
-        code,
-        book.sheets().get(formula.sheet()).name(),
-        formula.place().a1(),
-        formula.content().formula(),
-        sentence);
+  private String name(FormulaCell formula) {
+    return book.sheets().get(formula.sheet()).name();
   }
 
-  /** In a workbook that this tool filled, the version that computed the numbers is known. */
-  private void olderNumbers(FormulaCell formula) {
-    if (!Origin.isFilled(book)) {
-      return;
-    }
-    String version = Origin.oldestVersion(book).orElse("");
+  private void remark(Report.Code code, FormulaCell formula, String sentence) {
+    report.remark(code, name(formula), formula.place().a1(), formula.content().formula(), sentence);
+  }
+
+  /** Why a cell that this tool once filled may not hold what it gives now. */
+  private void olderNumbers(FormulaCell formula, String version) {
     Set<String> told = new HashSet<>();
     for (ChangedNumber change : ChangedNumber.all()) {
       if (formula.calls(change.function())
