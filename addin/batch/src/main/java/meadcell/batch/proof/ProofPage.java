@@ -25,7 +25,7 @@ public final class ProofPage {
       table { border-collapse: collapse; margin: 0.6rem 0 }
       th, td { border: 1px solid #cfcfcf; padding: 0.15rem 0.5rem; text-align: left; \
       vertical-align: top; overflow-wrap: anywhere }
-      th { background: #f3efe6; white-space: nowrap } td.n { text-align: right; white-space: nowrap }
+      th { background: #f3efe6; white-space: nowrap } td.n { text-align: right } td.n, td.k { white-space: nowrap }
       tr.failed td { background: #ffd9d4; font-weight: bold }
       summary { cursor: pointer } dt { font-weight: bold } dd { margin: 0 0 0.3rem 1.5rem }
       svg { display: block; margin: 0.4rem 0 } svg text { font-size: 10px; fill: #444 }
@@ -259,7 +259,7 @@ public final class ProofPage {
                         .put("td", verdict.expectedText(), "class", "n")
                         .put("td", "" + row.tolerance(), "class", "n")
                         .put("td", verdict.holds() ? "yes" : "NO")
-                        .put("td", row.kind().word())
+                        .put("td", row.kind().word(), "class", "k")
                         .in(
                             "td",
                             () -> html.put("a", row.source(), "href", "#" + key(row.source())))
