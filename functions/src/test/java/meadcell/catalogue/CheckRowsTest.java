@@ -74,8 +74,8 @@ class CheckRowsTest {
     Predicate<String> recalled = Pattern.compile("(?i)\\bfrom memory\\b").asPredicate();
     Predicate<String> place =
         Pattern.compile(
-                "(?i)\\b(table|chart|annex|appendix|abstract|section|example|ch\\.|p\\.|CFR|U\\.S\\.C\\.|NDB"
-                    + "|aqueous solutions|densities of|H = )|standard [0-9.]+|\\([a-z]+\\.[a-z]+\\)")
+                "(?i)\\b(table|chart|annex|appendix|abstract|section|example|ch\\.|p\\.|CFR|U\\.S\\.C\\.|NDB|aqueous"
+                    + " solutions|densities of|H = )|standard [0-9.]+|\\([a-z]+\\.[a-z]+\\)")
             .asPredicate();
     Predicate<String> own =
         Pattern.compile("(?i)computed|independent|by hand|in Python|SciPy|our own|this project")
