@@ -147,7 +147,9 @@ final class XlsxSheet implements BookSheet {
     if (cell.formula != null && formula == null) {
       book.removeCalculationChain(); // one that lists a cell without a formula needs a repair
     }
-    cells.arrays().removeIf(array -> array.span().contains(place));
+    if (!cells.arrays().isEmpty()) {
+      cells.arrays().removeIf(array -> array.span().contains(place));
+    }
     cell.formula = formula;
     cell.isFormulaChanged = true;
   }
