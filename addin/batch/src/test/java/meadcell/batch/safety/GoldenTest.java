@@ -159,7 +159,7 @@ class GoldenTest {
   // ---- .xlsx and .xls ---------------------------------------------------------------------
 
   @TestFactory
-  Stream<DynamicTest> xlsx() {
+  Stream<DynamicTest> xlsx() throws Exception {
     Schemas schemas = new Schemas();
     return tests(
         xlsx,

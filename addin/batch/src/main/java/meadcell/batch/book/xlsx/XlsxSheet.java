@@ -253,7 +253,7 @@ final class XlsxSheet implements BookSheet {
     byte[] xml =
         textsPart == null
             ? book.kind().of(SheetNotes.NO_TEXTS).getBytes(StandardCharsets.UTF_8)
-            : XlsxSheetXml.inUtf8(parts.read(textsPart));
+            : Encodings.inUtf8(parts.read(textsPart));
     NoteBoxes boxes =
         boxesPart == null ? NoteBoxes.ofSheet(index + 1) : NoteBoxes.of(parts.read(boxesPart));
     return new SheetNotes(xml, boxes);
@@ -309,7 +309,7 @@ final class XlsxSheet implements BookSheet {
   private void write(OutputStream out) throws IOException {
     byte[] xml =
         book.parts().has(part)
-            ? XlsxSheetXml.inUtf8(book.parts().read(part))
+            ? Encodings.inUtf8(book.parts().read(part))
             : book.kind().of(EMPTY).getBytes(StandardCharsets.UTF_8);
     String link = newBoxes.isEmpty() ? "" : book.kind().of(LINK.formatted(newBoxes));
     XlsxSheetXml.write(xml, cells, widths, link, out);
