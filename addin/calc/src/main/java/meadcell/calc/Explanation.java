@@ -57,10 +57,12 @@ final class Explanation {
     }
     try (Scratch scratch =
         new Scratch(context, document, as(XCellAddressable.class, cell).getCellAddress())) {
-      StringBuilder page =
-          new StringBuilder(texts.say("shows", local(cell), as(XText.class, cell).getString()));
+      StringBuilder page = new StringBuilder(local(cell));
+      if (cell.getError() != 0) {
+        page.append('\n').append(texts.say("shows", as(XText.class, cell).getString()));
+      }
       for (CallText call : calls) {
-        page.append("\n\n").append(new Reader(scratch, isArray, formula).page(call));
+        page.append('\n').append(new Reader(scratch, isArray, formula).page(call));
       }
       return page.toString().strip();
     } catch (Scratch.Locked e) {
@@ -108,20 +110,23 @@ final class Explanation {
       for (int i = 0; i < arguments.size(); i++) {
         given.add(given(function, i, arguments.get(i)));
       }
-      boolean isWhole = formula.replaceAll("^\\{?=|}$", "").equals(call.text());
       return text(
           call,
           function,
           given,
-          isWhole ? new Chosen(scratch.rowInArray(), scratch.columnInArray()) : Chosen.FIRST);
+          isWhole(call) ? new Chosen(scratch.rowInArray(), scratch.columnInArray()) : Chosen.FIRST);
+    }
+
+    /** Whether a call is the whole formula. */
+    private boolean isWhole(CallText call) {
+      return formula.replaceAll("^\\{?=|}$", "").equals(call.text());
     }
 
     private String text(CallText call, FunctionSpec function, List<Given> given, Chosen chosen) {
       String page = CallPage.of(function, given, chosen, words).text(WIDTH);
-      String itself = scratch.local(call.text());
-      return itself.startsWith(function.name())
-          ? itself + page.substring(page.indexOf('\n'))
-          : itself + "\n" + page;
+      boolean isMapped = !call.function().name().equals(function.name());
+      String body = isMapped ? "\n" + page : page.substring(page.indexOf('\n') + 1);
+      return isWhole(call) ? body : "\n" + scratch.local(call.text()) + "\n" + body;
     }
 
     private Given given(FunctionSpec function, int place, String argument)

@@ -27,7 +27,6 @@ class ExplanationIT {
     assertTrue(lines.contains("  units = US"), "units may come early: " + lines);
     assertTrue(lines.contains("  shape = ellipse, since left out: Curve of the staves"));
     assertEquals("  59.8399 US gal", after(lines, "Result"));
-    assertTrue(lines.get(1).startsWith("shows 59.8"), lines.get(1));
     String source = Cellar.catalogue().get("BARREL.VOLUME").source(Words.ENGLISH);
     assertEquals("  " + source, after(lines, "Source"));
   }

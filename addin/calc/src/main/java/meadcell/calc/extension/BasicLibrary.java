@@ -94,11 +94,12 @@ final class BasicLibrary {
 
   /** Adds the library to a package. */
   static void addTo(Archive archive, List<String> languages) {
-    archive.add(NAME + "/script.xlb", contents());
+    archive.add(NAME + "/script.xlb", contents(MODULE));
+    archive.add(NAME + "/dialog.xlb", contents()); // the office shows an error where it is missing
     archive.add(NAME + "/" + MODULE + ".xba", module(languages));
   }
 
-  private static byte[] contents() {
+  private static byte[] contents(String... elements) {
     return Xml.document(
         xml ->
             xml.element(
@@ -108,7 +109,11 @@ final class BasicLibrary {
                     "library:name", NAME,
                     "library:readonly", "false",
                     "library:passwordprotected", "false"),
-                () -> xml.empty("library:element", "library:name", MODULE)));
+                () -> {
+                  for (String element : elements) {
+                    xml.empty("library:element", "library:name", element);
+                  }
+                }));
   }
 
   private static byte[] module(List<String> languages) {

@@ -1,12 +1,15 @@
 package meadcell.calc.menu;
 
+import com.sun.star.awt.PosSize;
 import com.sun.star.awt.PushButtonType;
+import com.sun.star.awt.Rectangle;
 import com.sun.star.awt.XControl;
 import com.sun.star.awt.XControlContainer;
 import com.sun.star.awt.XControlModel;
 import com.sun.star.awt.XDialog;
 import com.sun.star.awt.XTextComponent;
 import com.sun.star.awt.XToolkit;
+import com.sun.star.awt.XWindow;
 import com.sun.star.awt.XWindowPeer;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameContainer;
@@ -50,6 +53,7 @@ final class PageWindow {
       window.fill(text, close);
       window.dialog.createPeer(
           as(XToolkit.class, window.service("com.sun.star.awt.Toolkit")), parent);
+      window.over(parent);
       window.toTheTop();
       as(XDialog.class, window.dialog).execute();
     } finally {
@@ -75,6 +79,19 @@ final class PageWindow {
     set(page, "ReadOnly", true);
     set(page, "VScroll", true);
     set(page, "Text", text);
+  }
+
+  /** In the middle of the window it belongs to. */
+  private void over(XWindowPeer parent) {
+    Rectangle outer = as(XWindow.class, parent).getPosSize();
+    XWindow window = as(XWindow.class, dialog);
+    Rectangle inner = window.getPosSize();
+    window.setPosSize(
+        outer.X + (outer.Width - inner.Width) / 2,
+        outer.Y + (outer.Height - inner.Height) / 2,
+        0,
+        0,
+        PosSize.POS);
   }
 
   /** A text field shows its end, where its cursor is. */
