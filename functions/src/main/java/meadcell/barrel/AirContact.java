@@ -8,7 +8,6 @@ import meadcell.catalogue.Quantity;
 /** Oxygen and inert gas in a barrel. */
 @Family(name = "BARREL")
 public final class AirContact {
-  private static final String VOLUME = "What the barrel holds now";
   private static final String VAPOUR =
       " Water vapour and pressure terms, from memory: Standard Methods 4500-O.";
 

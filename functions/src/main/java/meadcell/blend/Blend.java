@@ -15,6 +15,13 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 import meadcell.law.UsHoneyWine;
+import meadcell.transfers.Ancestry;
+import meadcell.transfers.AtEndOf;
+import meadcell.transfers.Slack;
+import meadcell.transfers.TransferLog;
+import meadcell.transfers.TransferReason;
+import meadcell.transfers.TransferRow;
+import meadcell.transfers.Transfers;
 
 /** Blending: shares, strength, plans, and what is in a lot. */
 @Family(
@@ -127,22 +134,9 @@ public final class Blend {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Moisture {}
 
-  @Arg(name = "transfers", help = "A row for each transfer")
-  @Retention(RetentionPolicy.RUNTIME)
-  private @interface Transfers {}
-
   @Arg(name = "lot", help = "Vessel or lot to explain, as transfers name it")
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Lot {}
-
-  @Arg(
-      name = "day",
-      help = "State at the end of this day; left out: after the last transfer",
-      is = Quantity.DATE,
-      above = 0,
-      to = 300000)
-  @Retention(RetentionPolicy.RUNTIME)
-  private @interface Day {}
 
   @Arg(
       name = "tolerance",
@@ -583,10 +577,10 @@ public final class Blend {
   public static Object[][] lineage(
       @Transfers Rows<TransferRow> transfers,
       @Lot String lot,
-      @Day OptionalDouble day,
+      @AtEndOf OptionalDouble day,
       @Tolerance double tolerancePercent) {
-    TransferLog log = new TransferLog(transfers, day, tolerancePercent);
-    double[] shares = new Ancestry(log, log.find(BlendReason.UNKNOWN_LOT, lot)).sourceShare;
+    TransferLog log = TransferLog.of(transfers, day, Slack.ofFill(tolerancePercent));
+    double[] shares = new Ancestry(log, log.find(TransferReason.UNKNOWN_LOT, lot)).sourceShare();
     return IntStream.range(0, shares.length)
         .filter(source -> shares[source] > 0)
         .boxed()
@@ -623,11 +617,11 @@ public final class Blend {
       @Transfers Rows<TransferRow> transfers,
       @Lot String lot,
       @Arg(name = "vessel", help = "Vessel it was in, as transfers name it") String vessel,
-      @Day OptionalDouble day,
+      @AtEndOf OptionalDouble day,
       @Tolerance double tolerancePercent) {
-    TransferLog log = new TransferLog(transfers, day, tolerancePercent);
-    return new Ancestry(log, log.find(BlendReason.UNKNOWN_LOT, lot))
-        .days[log.find(BlendReason.UNKNOWN_VESSEL, vessel)];
+    TransferLog log = TransferLog.of(transfers, day, Slack.ofFill(tolerancePercent));
+    return new Ancestry(log, log.find(TransferReason.UNKNOWN_LOT, lot))
+        .days()[log.find(TransferReason.UNKNOWN_VESSEL, vessel)];
   }
 
   private static void refuseEmpty(double[] volumesL) {

@@ -246,8 +246,8 @@ public final class FunctionSpec {
       return answered(
           given,
           (answer, system) ->
-              answer instanceof Verdict verdict
-                  ? Optional.of(words -> verdict.because().text(system, words))
+              answer instanceof Explained explained
+                  ? Optional.of(words -> explained.because().text(system, words))
                   : Optional.empty());
     } catch (Refusal refusal) {
       return Optional.of(refusal);

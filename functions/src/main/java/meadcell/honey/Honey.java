@@ -318,6 +318,7 @@ public final class Honey {
       note =
           "Points are not quite proportional to honey: the yield is 0.5 % higher at 1.050 and 0.5 %"
               + " lower at 1.150. HONEY.NEEDED is exact.")
+  @SuppressWarnings("NamedLikeContextualKeyword") // the trade's word
   public static double yield(@Moisture double moisturePercent) {
     return 100 / needed(1, 1.1, moisturePercent);
   }

@@ -24,6 +24,7 @@ import meadcell.honey.Honey;
  * @param refusePercent stones, stems, cores and peel of the whole
  * @param brix dissolved solids of the liquid part
  */
+@SuppressWarnings("ReferenceEquality") // constants of Ingredient, as of an enum
 record Ingredient(
     String name,
     String ndb,

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -17,6 +18,10 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
 import meadcell.property.Property;
+import meadcell.transfers.Ancestry;
+import meadcell.transfers.Slack;
+import meadcell.transfers.TransferLog;
+import meadcell.transfers.TransferRow;
 import org.junit.jupiter.api.Test;
 
 class LineageTest {
@@ -162,14 +167,14 @@ class LineageTest {
   @Property
   void whatCameInIsHeldOrLost(long seed) {
     Story story = new Story(new Random(seed));
-    TransferLog log = new TransferLog(rows(story.table()), AT_END, 0);
+    TransferLog log = TransferLog.of(rows(story.table()), AT_END, Slack.ofFill(0));
     Map<String, Double> found = new TreeMap<>();
     double total = 0;
     for (int vessel = 0; vessel < log.size(); vessel++) {
       double volume = log.volumeL(vessel);
       total += volume;
       if (volume > 0) {
-        double[] shares = new Ancestry(log, vessel).sourceShare;
+        double[] shares = new Ancestry(log, vessel).sourceShare();
         for (int source = 0; source < shares.length; source++) {
           found.merge(log.name(source), volume * shares[source], Double::sum);
         }
@@ -252,7 +257,7 @@ class LineageTest {
     Object[][] rows = lineage(opened, "Cask", AT_END, 3);
     assertArrayEquals(new Object[] {"Cherry", 75.0}, rows[0]);
     assertArrayEquals(new Object[] {"Cask", 25.0}, rows[1]);
-    assertEquals(206, new TransferLog(rows(opened), AT_END, 3).volumeL(2));
+    assertEquals(206, TransferLog.of(rows(opened), AT_END, Slack.ofFill(3)).volumeL(2));
     opened[2][2] = 206.1;
     assertTrue(refusal(opened, "Cask").startsWith("Row 3 of transfers gauges in \"Cask\" 3.05 %"));
   }
@@ -282,7 +287,9 @@ class LineageTest {
           {null, "Cask", 5.0, 1.0},
         }) {
       assertTrue(
-          refusal(new Object[][] {row}, "Cask").toLowerCase().contains("row 1 of transfers"));
+          refusal(new Object[][] {row}, "Cask")
+              .toLowerCase(Locale.ROOT)
+              .contains("row 1 of transfers"));
     }
     assertTrue(
         refusal(new Object[][] {{"Tank", "Cask", 5.0}}, "Cask")

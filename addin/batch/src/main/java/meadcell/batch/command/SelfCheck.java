@@ -16,13 +16,15 @@ import picocli.CommandLine.Spec;
 /** Every shipped check value through the same evaluator that fills workbooks. */
 @Command(
     name = "selfcheck",
-    header = "Computes every published check value and compares.",
+    header = "Computes every check value and compares.",
     description = {
       "",
       "Example: meadcell selfcheck",
       "",
-      "Prints one line for each value: verdict, call, got, expected, tolerance, source. Ends with 0"
-          + " only if all hold."
+      "Prints one line for each value: verdict, call, got, expected, tolerance, kind, source,"
+          + " where. Published: a number printed by someone else. Worked: by hand or by an"
+          + " independent library, from a published formula. Practice: a rule of the trade without"
+          + " a source. Memory: recalled, not read. Ends with 0 only if all hold."
     })
 public final class SelfCheck implements Callable<Integer> {
   @Option(names = "--failed", description = "Print only what does not hold.")
@@ -49,11 +51,12 @@ public final class SelfCheck implements Callable<Integer> {
                 "got " + verdict.gotText(),
                 "expected " + verdict.expectedText(),
                 "± " + row.tolerance(),
+                row.kind().word(),
                 row.source(),
                 row.where()));
       }
     }
-    out.println(holding + " of " + rows.size() + " check values hold");
+    out.println(holding + " of " + rows.size() + " check values hold: " + CheckRow.totals(rows));
     return holding == rows.size() ? ExitCode.OK : ExitCode.CHECK_FAILED;
   }
 }
