@@ -123,7 +123,7 @@ public final class FunctionSpec {
     return name() + shown.stream().collect(Collectors.joining("; ", "(", ")"));
   }
 
-  /** {@return purpose and result in one or two sentences, as a function wizard shows them} */
+  /** {@return the caution in brief, purpose and result, as a function wizard shows them} */
   public String description() {
     return description(Words.ENGLISH);
   }
@@ -136,10 +136,16 @@ public final class FunctionSpec {
   public String description(Words words) {
     String description =
         summary(words) + " " + words.say(Phrase.GIVES, "result", result.description(words));
-    String caution = caution(words);
+    String caution = firstSentence(caution(words));
     return caution.isEmpty()
         ? description
-        : description + " " + words.say(Phrase.BEWARE, "text", caution);
+        : words.say(Phrase.BEWARE, "text", caution) + " " + description;
+  }
+
+  /** The rest stands on the function's page; a wizard cuts what is long. */
+  static String firstSentence(String text) {
+    int end = text.indexOf(". ");
+    return end < 0 ? text : text.substring(0, end + 1);
   }
 
   /**

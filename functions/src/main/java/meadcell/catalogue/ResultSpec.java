@@ -156,7 +156,11 @@ public final class ResultSpec {
       lines.add(i == chosen.column() ? words.say(Phrase.THIS_CELL, "value", line) : line);
     }
     for (int i = 0; shape != Shape.ROW && i < rows.length && i < MOST_LINES; i++) {
-      lines.add(shown(new Object[][] {rows[i]}, quantity, system, words));
+      List<String> row = new ArrayList<>();
+      for (int j = 0; j < rows[i].length; j++) {
+        row.add(shown(rows[i][j], quantity(j), system, words));
+      }
+      lines.add(String.join(words.say(Phrase.BETWEEN_CELLS) + " ", row));
     }
     if (shape != Shape.ROW
         && several
@@ -167,7 +171,7 @@ public final class ResultSpec {
           words.say(
               Phrase.THIS_ROW,
               "value",
-              shown(rows[chosen.row()][chosen.column()], quantity, system, words),
+              shown(rows[chosen.row()][chosen.column()], quantity(chosen.column()), system, words),
               "row",
               Integer.toString(chosen.row() + 1),
               "rows",
@@ -177,6 +181,12 @@ public final class ResultSpec {
       }
     }
     return lines;
+  }
+
+  private Quantity quantity(int column) {
+    return components != null && column < components.length
+        ? gives(components[column]).is()
+        : quantity;
   }
 
   private static String shown(Object cell, Quantity quantity, UnitSystem system, Words words) {
