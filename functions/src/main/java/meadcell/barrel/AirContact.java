@@ -18,6 +18,7 @@ public final class AirContact {
    *
    * @param days days in the barrel, days
    * @param rate oxygen that comes in, mg/L per year
+   * @param oakRatio wood that a litre meets against a 225 L barrel, as BARREL.OAKRATIO gives it
    */
   @CellarFunction(
       summary = "Oxygen that has come in through wood, joints and bung of a barrel.",

@@ -246,7 +246,11 @@ public final class FunctionSpec {
     return answered(given, (answer, system) -> result.toCells(answer, system, words));
   }
 
-  /** Why the call is refused, or what its verdict rests on; nothing to say of other answers. */
+  /**
+   * {@return why the call is refused, or what its verdict rests on; nothing for other answers}
+   *
+   * @param given what the cells hold, an argument each
+   */
   public Optional<Said> why(Object... given) {
     try {
       return answered(

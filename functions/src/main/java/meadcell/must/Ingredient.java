@@ -142,6 +142,11 @@ record Ingredient(
     return new Ingredient(name, ndb, waterPercent, sugarsPercent, fibrePercent, percent, brix);
   }
 
+  /** Whether its composition does not change with the year. */
+  boolean isPlain() {
+    return isHoney() || this == WATER || this == SUGAR;
+  }
+
   boolean isHoney() {
     return this == HONEY;
   }

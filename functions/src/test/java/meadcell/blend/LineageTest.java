@@ -19,6 +19,7 @@ import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
 import meadcell.property.Property;
 import meadcell.transfers.Ancestry;
+import meadcell.transfers.Provenance;
 import meadcell.transfers.Slack;
 import meadcell.transfers.TransferLog;
 import meadcell.transfers.TransferRow;
@@ -119,12 +120,12 @@ class LineageTest {
 
   private static Object[][] lineage(
       Object[][] transfers, String lot, OptionalDouble day, double tolerance) {
-    return Blend.lineage(rows(transfers), lot, day, tolerance);
+    return Lineage.lineage(rows(transfers), lot, day, tolerance);
   }
 
   private static double age(
       Object[][] transfers, String lot, String vessel, OptionalDouble day, double tolerance) {
-    return Blend.age(rows(transfers), lot, vessel, day, tolerance);
+    return Lineage.age(rows(transfers), lot, vessel, day, tolerance);
   }
 
   private static Map<String, Double> shares(Object[][] transfers, String lot, double day) {
@@ -183,6 +184,31 @@ class LineageTest {
     double in = story.inflow.values().stream().mapToDouble(v -> v).sum();
     assertEquals(in, total, 1e-9 * in);
     story.inflow.forEach((source, v) -> assertEquals(v, found.get(source), 1e-9 * in));
+  }
+
+  /** Followed forwards, source by source, it comes to what following back comes to. */
+  @Property
+  void theStoryTellsTheSameSharesAndDays(long seed) {
+    Story story = new Story(new Random(seed));
+    TransferLog log =
+        TransferLog.of(rows(story.table()), OptionalDouble.of(story.day), Slack.ofFill(0));
+    log.filled()
+        .filter(lot -> log.volumeL(lot) > 0.01)
+        .forEach(
+            lot -> {
+              Ancestry back = new Ancestry(log, lot);
+              Provenance made = new Provenance(log, lot);
+              assertArrayEquals(back.sourceShare(), made.sourceShare(), 1e-9);
+              double[] days = new double[log.size()];
+              for (int source = 0; source < days.length; source++) {
+                if (made.sourceShare()[source] > 0) {
+                  for (int vessel = 0; vessel < days.length; vessel++) {
+                    days[vessel] += made.sourceShare()[source] * made.days(source)[vessel];
+                  }
+                }
+              }
+              assertArrayEquals(back.days(), days, 1e-7 * story.day);
+            });
   }
 
   @Property
