@@ -1,9 +1,12 @@
 package meadcell.batch.command;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import meadcell.catalogue.CallPage;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.ChangedNumber;
+import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.ReferencePage;
 import meadcell.catalogue.Words;
@@ -11,6 +14,7 @@ import meadcell.cellar.Cellar;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -44,18 +48,37 @@ public final class Explain implements Runnable {
       if (command != null) {
         command.usage(spec.commandLine().getOut());
       } else {
-        spec.commandLine().getOut().println(page(catalogue, name).text(WIDTH));
+        ReferencePage page = name.indexOf('(') < 0 ? page(catalogue.get(name)) : call(name);
+        spec.commandLine().getOut().println(page.text(WIDTH));
       }
     }
   }
 
-  private static ReferencePage page(Catalogue catalogue, String name) {
-    if (name.indexOf('(') < 0) {
-      return ReferencePage.of(catalogue.get(name));
+  private static ReferencePage page(FunctionSpec function) {
+    ReferencePage page = ReferencePage.of(function);
+    List<String> changes =
+        ChangedNumber.all().stream()
+            .filter(change -> change.function().equals(function.name()))
+            .map(ChangedNumber::toString)
+            .toList();
+    if (changes.isEmpty()) {
+      return page;
     }
-    LiteralCall call = LiteralCall.parse(name);
+    List<ReferencePage.Section> sections = new ArrayList<>(page.sections());
+    sections.add(new ReferencePage.Section("Changed numbers", changes));
+    return new ReferencePage(page.title(), sections);
+  }
+
+  /** What a call with numbers in it was given and gives. */
+  private ReferencePage call(String text) {
+    LiteralCall call;
+    try {
+      call = LiteralCall.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
     return CallPage.of(
-        catalogue.get(call.function()),
+        Cellar.catalogue().get(call.function()),
         Arrays.stream(call.arguments()).map(CallPage.Given::constant).toList(),
         CallPage.Chosen.FIRST,
         Words.ENGLISH);

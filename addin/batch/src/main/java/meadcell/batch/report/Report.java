@@ -18,6 +18,7 @@ public final class Report {
     PROTECTED("a protected sheet was left as it is"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
     BLANK_INPUT("a formula with a cellar function reads a blank cell"),
+    OLDER("a number of a filled workbook that an older version computed, and a later one changed"),
     MISTYPED("a reading that cannot be what was read"),
     FILE("something about the file itself");
 
@@ -36,7 +37,7 @@ public final class Report {
     public boolean isLeft() {
       return switch (this) {
         case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION -> true;
-        case UNDERSTOOD, BLANK_INPUT, MISTYPED, FILE -> false;
+        case UNDERSTOOD, BLANK_INPUT, OLDER, MISTYPED, FILE -> false;
       };
     }
 
