@@ -282,7 +282,7 @@ class DeclaredTablesTest {
         catalogue.get("TABLED.RECORDS").description());
     assertEquals("Numbers. Gives a column of cm (in).", catalogue.get("TABLED.GRID").description());
     FunctionSpec sum = catalogue.get("TABLED.SUM");
-    assertEquals("Sum. Gives a number. Caution: Take care.", sum.description());
+    assertEquals("Caution: Take care. Sum. Gives a number.", sum.description());
     assertEquals("a number", sum.result().description());
     assertEquals(ResultSpec.Shape.NUMBER, sum.result().shape());
     assertEquals("A note.", sum.note(Words.ENGLISH));

@@ -160,7 +160,7 @@ class WordsTest {
   void aCautionBeginsWithAShortSentence() {
     int most = 150;
     for (Words words : Words.all()) {
-      for (FunctionSpec function : Cellar.catalogue().functions()) {
+      for (FunctionSpec function : catalogue.functions()) {
         String first = FunctionSpec.firstSentence(function.caution(words));
         assertTrue(first.length() <= most, function.name() + " " + words.tag() + ": " + first);
       }
@@ -170,6 +170,6 @@ class WordsTest {
   @Test
   void noTextRestsOnASite() {
     Pattern site = Pattern.compile("\\b\\w+\\.(com|net|org|info|io|de|eu)\\b");
-    TEXTS.forEach((key, text) -> assertFalse(site.matcher(text).find(), key + ": " + text));
+    texts.forEach((key, text) -> assertFalse(site.matcher(text).find(), key + ": " + text));
   }
 }
