@@ -10,5 +10,8 @@ public final class ExitCode {
   public static final int NOT_WRITTEN = 5;
   public static final int CHECK_FAILED = 6;
 
+  /** Something was left or not filled: always where nothing was filled, else with --strict. */
+  public static final int LEFT = 7;
+
   private ExitCode() {}
 }

@@ -41,7 +41,8 @@ import picocli.CommandLine.Option;
       "3:some files failed, the others are done",
       "4:input was refused",
       "5:an output was not written",
-      "6:a check failed"
+      "6:a check failed",
+      "7:something was left or not filled: nothing at all, or, with --strict, anything"
     })
 public final class Main {
   @Option(
