@@ -13,6 +13,7 @@ public final class Report {
     REFUSED("a function refused its input; the cell shows the error"),
     KEPT("a cell holds what a person typed, and was not touched"),
     STALE("a formula could not be computed again, or shows what it no longer gives"),
+    FORMULA_LEFT("a formula could not be frozen, or not be put back, without harm"),
     NOT_FOUND("a line of the plan found nothing on this sheet"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
     BLANK_INPUT("a formula with a cellar function reads a blank cell"),

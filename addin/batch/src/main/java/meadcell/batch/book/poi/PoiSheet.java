@@ -152,6 +152,14 @@ public final class PoiSheet implements BookSheet {
   }
 
   @Override
+  public void putArray(Span span, String formula) {
+    sheet.setArrayFormula(
+        formula,
+        new CellRangeAddress(
+            span.first().row(), span.last().row(), span.first().column(), span.last().column()));
+  }
+
+  @Override
   public void putValue(Place place, Value value) {
     Cell cell = cellToWrite(place);
     if (value instanceof Value.Number plain) {

@@ -334,7 +334,7 @@ final class XlsxSheetXml {
     }
     text.append(type(cell.value, isFormula)).append('>').append(storedFormula);
     if (isFormula && storedFormula.isEmpty()) {
-      tag("f").append('>');
+      tag("f").append(array(new Place(row, column))).append('>');
       escape(cell.formula);
       end("f");
     }
@@ -350,6 +350,13 @@ final class XlsxSheetXml {
       end("v");
     }
     end("c");
+  }
+
+  private String array(Place first) {
+    XlsxCells.Array array = cells.array(first);
+    return array == null
+        ? ""
+        : " t=\"array\" ref=\"" + array.span().first() + ":" + array.span().last() + "\"";
   }
 
   private StringBuilder tag(String name) {
