@@ -21,6 +21,16 @@ public record Place(int row, int column) {
     return column - 1;
   }
 
+  /** The cell of a reference such as {@code C14}. */
+  public static Place of(String reference) {
+    String plain = reference.replace("$", "").strip();
+    int digits = 0;
+    while (digits < plain.length() && plain.charAt(digits) >= 'A') {
+      digits++;
+    }
+    return new Place(Integer.parseInt(plain.substring(digits)) - 1, column(plain));
+  }
+
   /** {@code C14}. */
   public String a1() {
     return name(column) + (row + 1);
