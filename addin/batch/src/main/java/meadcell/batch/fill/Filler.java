@@ -3,6 +3,10 @@ package meadcell.batch.fill;
 import java.util.List;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.calculation.Calculation;
+import meadcell.batch.calculation.CellSet;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.freeze.FormulaSheet;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
@@ -49,9 +53,37 @@ public final class Filler {
   public Filled run() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     Placement placement = place();
+    List<FormulaCell> formulas = options.values() ? formulas(placement.written()) : List.of();
     new Results(book, catalogue, options, report, own).compute(placement.written());
     own.store(book);
-    return new Filled(report, placement, report.isChanged());
+    boolean kept = keep(formulas);
+    return new Filled(report, placement, kept || report.isChanged());
+  }
+
+  private List<FormulaCell> formulas(List<Written> written) {
+    Calculation reading = new Calculation(book, catalogue, new CellSet());
+    return written.stream()
+        .map(
+            cell ->
+                new FormulaCell(
+                    cell.sheet(),
+                    cell.place(),
+                    book.sheets().get(cell.sheet()).content(cell.place()),
+                    reading.reads(cell.sheet(), cell.place())))
+        .toList();
+  }
+
+  /** Keeps the formulas whose results now stand in their places. */
+  private boolean keep(List<FormulaCell> formulas) {
+    List<FormulaCell> replaced =
+        formulas.stream()
+            .filter(formula -> own.isOfThisRun(book.sheets().get(formula.sheet()), formula.place()))
+            .toList();
+    if (replaced.isEmpty()) {
+      return false;
+    }
+    FormulaSheet sheet = FormulaSheet.in(book, catalogue);
+    return sheet.keep(replaced.stream().filter(sheet::canKeep).toList());
   }
 
   /** Puts the formulas where they belong, without their results. */
@@ -60,7 +92,7 @@ public final class Filler {
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
       List<PlanRow> rows = plan.rows().stream().filter(row -> row.isFor(sheet.name())).toList();
-      if (!rows.isEmpty() && !ReportSheet.is(sheet.name())) {
+      if (!rows.isEmpty() && !ReportSheet.is(sheet.name()) && !FormulaSheet.is(sheet.name())) {
         Cells cells = new Cells(sheet, index, own, report, options.overwrite());
         all = all.and(place(rows, cells));
       }

@@ -39,6 +39,12 @@ final class OwnCells {
     return !before.isEmpty() && before.contains(hash(sheet, place, content));
   }
 
+  /** Whether the cell holds what this run put there. */
+  boolean isOfThisRun(BookSheet sheet, Place place) {
+    CellContent content = sheet.content(place);
+    return !content.isBlank() && now.contains(hash(sheet, place, content));
+  }
+
   void add(BookSheet sheet, Place place, CellContent content) {
     now.add(hash(sheet, place, content));
   }

@@ -107,6 +107,9 @@ record Results(
     }
     String formula = options.values() ? null : cell.formula();
     own.add(sheet, cell.place(), new CellContent(result, formula, CellContent.Look.PLAIN));
+    if (options.values()) { // which thawing may put back
+      own.add(sheet, cell.place(), new CellContent(result, cell.formula(), CellContent.Look.PLAIN));
+    }
     if (sameValue && sameFormula) {
       report.unchanged();
     } else {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
@@ -60,6 +61,8 @@ public final class FormulaSheet {
 
   private static final int TITLES = 2;
   private static final String BETWEEN_LABELS = " | ";
+  private static final Pattern CELL = Pattern.compile("[A-Z]{1,3}[1-9][0-9]{0,6}");
+  private static final Pattern ARRAY = Pattern.compile("(" + CELL + ":" + CELL + ")?");
   private static final String DAY = "yyyy-mm-dd";
 
   /** Characters; no format holds a longer formula. */
@@ -162,14 +165,25 @@ public final class FormulaSheet {
   }
 
   private Line line(int row) {
+    String cell = text(row, Column.CELL);
+    String array = text(row, Column.ARRAY);
+    if (!CELL.matcher(cell).matches() || !ARRAY.matcher(array).matches()) {
+      throw new UncheckedIOException(
+          new FileRefused(
+              "Line "
+                  + (row + 1)
+                  + " of the sheet \""
+                  + sheet.name()
+                  + "\" was changed and does not name a cell any more; put it back first."));
+    }
     List<Label> labels =
         Arrays.stream(text(row, Column.LABELS).split(" *\\| *", -1)).map(Label::of).toList();
     Frozen frozen =
         new Frozen(
             text(row, Column.SHEET),
-            Place.of(text(row, Column.CELL)),
+            Place.of(cell),
             text(row, Column.FORMULA),
-            text(row, Column.ARRAY),
+            array,
             content(row, Column.GAVE).value(),
             Label.of(text(row, Column.ROW)),
             Label.of(text(row, Column.COLUMN)),

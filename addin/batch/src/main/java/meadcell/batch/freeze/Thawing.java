@@ -37,7 +37,7 @@ public final class Thawing {
   private final boolean refill;
   private final Report computed = new Report();
   private final Report report = new Report(computed.notes());
-  private final Map<String, Value> thawed = new HashMap<>();
+  private final Map<String, Value> thawed = new LinkedHashMap<>();
   private boolean forgotten;
 
   /**
