@@ -58,7 +58,8 @@ class ArchitectureTest {
           .and()
           .areTopLevelClasses()
           .and()
-          .resideOutsideOfPackages("meadcell.catalogue", "meadcell.density", "meadcell.formula")
+          .resideOutsideOfPackages(
+              "meadcell.catalogue", "meadcell.density", "meadcell.formula", "meadcell.law")
           .should()
           .beAnnotatedWith(Family.class)
           .orShould()

@@ -1,6 +1,7 @@
 package meadcell.alcohol;
 
 import static meadcell.catalogue.Refusal.Kind.INCONSISTENT;
+import static meadcell.catalogue.Refusal.Kind.NO_SOLUTION;
 
 import meadcell.catalogue.Reason;
 import meadcell.catalogue.Refusal;
@@ -8,6 +9,13 @@ import meadcell.catalogue.Refusal;
 /** Why functions of the alcohol refuse. */
 enum AlcoholReason implements Reason {
   PRESENT_ABOVE_ORIGINAL(INCONSISTENT, "present is {present}, above original, {original}."),
+  YIELD_NOT_USED(
+      INCONSISTENT, "yield is given, and the method {method} does not use it; only balance does."),
+  TOO_FEW_PAIRS(INCONSISTENT, "originals has {count} values; at least {least} pairs are needed."),
+  NO_YIELD_FITS(
+      NO_SOLUTION,
+      "No yield of {range} fits: do gravities and measured alcohol "
+          + "belong to the same meads, and was no honey, sugar or fruit added on the way?"),
   NO_EXTRACT_LEFT(
       INCONSISTENT,
       "No must of the original gravity {original} can ferment to {present}: less than "

@@ -39,11 +39,13 @@ final class Fermentation {
   }
 
   /** {@return the slopes of the implicit function that {@link Balling#originalGravity} inverts} */
-  static Slopes slopes(double original, double present) {
-    double abv = of(original, present).abvFraction();
-    double at = Balling.originalGravity(abv, present);
-    double byAbv = (Balling.originalGravity(abv + STEP, present) - at) / STEP;
-    double byPresent = (Balling.originalGravity(abv, present + STEP) - at) / STEP;
+  static Slopes slopes(double original, double present, double extractPerEthanol) {
+    of(original, present);
+    double x = extractPerEthanol;
+    double abv = Balling.fermented(original, present, x).abvFraction();
+    double at = Balling.originalGravity(abv, present, x);
+    double byAbv = (Balling.originalGravity(abv + STEP, present, x) - at) / STEP;
+    double byPresent = (Balling.originalGravity(abv, present + STEP, x) - at) / STEP;
     return new Slopes(1 / byAbv, -byPresent / byAbv);
   }
 

@@ -23,15 +23,19 @@ public final class AirContact {
   @CellarFunction(
       summary = "Oxygen that has come in through wood, joints and bung of a barrel.",
       gives = Quantity.MILLIGRAM_PER_LITRE,
-      formula = "rate × days/365.25.",
+      formula = "rate × oakRatio × days/365.25.",
       source =
           "Default 10 for used wood, 20 for new: common practice, no source. Published: 11.4 mg/L"
               + " a year in new oak (Junqua, Zeng, Pons, OENO One 55(3), 2021), 20 to 27 by many"
-              + " authors (IVES Technical Reviews 5449).",
-      example = "BARREL.OXYGEN(180)",
+              + " authors (IVES Technical Reviews 5449), all for barrels of some 225 L. That oxygen"
+              + " goes with the wood that a litre meets: from memory.",
+      example = "BARREL.OXYGEN(180;10;1.6)",
       note =
-          "The spread of the rate, 8 to 45 mg/L a year, is far larger than anything else here."
-              + " Each topping and racking adds more.")
+          "Without oakRatio the answer is that of a 225 L barrel: a cask of 30 L lets in about twice"
+              + " as much. BARREL.OAKRATIO gives it from the inside sizes; where only the capacity is"
+              + " known, (225 L / capacity)^(1/3).\n"
+              + "The rate is uncertain by a factor of two (8 to 45 mg/L a year), more than anything else"
+              + " here. Each topping and racking adds more.")
   public static double oxygen(
       @Shared.DaysInBarrel double days,
       @Arg(
@@ -41,8 +45,15 @@ public final class AirContact {
               above = 0,
               to = 100,
               byDefault = 10)
-          double rate) {
-    return rate * Topping.years(days);
+          double rate,
+      @Arg(
+              name = "oakRatio",
+              help = "Wood that a litre meets against a 225 L barrel, as BARREL.OAKRATIO gives it",
+              from = 0.2,
+              to = 5,
+              byDefault = 1)
+          double oakRatio) {
+    return rate * oakRatio * Topping.years(days);
   }
 
   /**

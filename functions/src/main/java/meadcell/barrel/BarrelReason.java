@@ -15,6 +15,10 @@ enum BarrelReason implements Reason {
   NOT_A_CYLINDER(
       INCONSISTENT, "head is {head} and bilge is {bilge}; in a cylinder they are equal."),
   INSIDE_TOO_SMALL(INCONSISTENT, "stave and croze leave an inside of less than {least}."),
+  STAVE_UNKNOWN(
+      INCONSISTENT,
+      "stave is missing: {stave} is that of barrels of some {usual}, and this one would hold {volume}."
+          + " Measure it at the bung hole."),
   DIP_ABOVE_BILGE(INCONSISTENT, "dip is {depth}, more than bilge, {bilge}."),
   DROP_ABOVE_BILGE(INCONSISTENT, "drop less stave is {depth}, more than bilge, {bilge}."),
   DEPTH_ABOVE_LENGTH(INCONSISTENT, "depth is {depth}, more than length, {length}."),

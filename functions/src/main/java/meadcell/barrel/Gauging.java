@@ -199,12 +199,13 @@ public final class Gauging {
       formula =
           "BARREL.VOLUME of the inside: diameters less 2 stave, length less 2 (croze + stave).",
       source =
-          "Stave 2.7 cm: transport barrel, dimensionsguide.com. Croze 4 cm: common practice, no"
-              + " source. "
+          "Stave 2.7 cm: transport barrel of 225 L, dimensionsguide.com. Croze 4 cm: common practice,"
+              + " no source. "
               + GAUGING,
       example = "BARREL.FROMOUTSIDE(55.5;69;94.5)",
       note =
-          "A centimetre more of stave is 20 L less in a 225 L barrel: measure it at the bung hole.")
+          "A centimetre more of stave is 20 L less in a 225 L barrel: measure it at the bung hole. Casks"
+              + " of 30 L have staves of 1.8 to 2.2 cm, of 500 L 2.7 to 3.2 (from memory).")
   public static double fromOutside(OutsideCask cask) {
     return cask.inside().volume() / Cask.LITRE;
   }

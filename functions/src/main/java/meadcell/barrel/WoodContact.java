@@ -2,6 +2,7 @@ package meadcell.barrel;
 
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
+import java.util.OptionalDouble;
 import meadcell.blend.Blend;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
@@ -87,14 +88,15 @@ public final class WoodContact {
    */
   @CellarFunction(
       summary = "How much more wood a litre meets than in a 225 L barrel; 2 is twice as much.",
-      formula = "BARREL.AREAPERLITRE over that of the reference barrel, 86 cm²/L.",
+      formula = "BARREL.AREAPERLITRE over that of the reference barrel, 85.86 cm²/L.",
       source =
           "Reference: Bordeaux barrel, outside 69 × 55.5 × 94.5 cm (dimensionsguide.com), with"
               + " staves of 2.7 cm and a croze of 4 cm, its inside an ellipse.",
       example = "BARREL.OAKRATIO(36;42;50)",
       note = "A first guess for how much sooner a small barrel is ready; taste decides.")
   public static double oakRatio(Cask cask) {
-    Cask reference = new OutsideCask(55.5, 69, 94.5, 2.7, 4, Cask.Shape.ELLIPSE).inside();
+    Cask reference =
+        new OutsideCask(55.5, 69, 94.5, OptionalDouble.empty(), 4, Cask.Shape.ELLIPSE).inside();
     return areaPerLitre(cask) * (reference.volume() / Cask.LITRE) / reference.area();
   }
 
@@ -287,7 +289,9 @@ public final class WoodContact {
       source = APPROACH + " Depletion of half a fill, from memory: 50, 25, 12 %.",
       example = "BARREL.EXTRACTION(120;90;2)",
       note =
-          "Substances differ: those of the toast go with the first fill, some lactones come later."
+          "Count every fill, also those before the barrel was yours. Depletion is uncertain: 30 to 70"
+              + " % a fill would not surprise (common practice, no source).\n"
+              + "Substances differ: those of the toast go with the first fill, some lactones come later."
               + " Take the half time from your own notes with BARREL.EXTRACTIONFIT.")
   public static double extraction(
       @Shared.DaysInBarrel double days,
@@ -303,8 +307,7 @@ public final class WoodContact {
               help = "Which fill of the barrel this is, 1 when new",
               is = Quantity.COUNT,
               from = 1,
-              to = 30,
-              byDefault = 1)
+              to = 30)
           int fill,
       @Arg(
               name = "depletion",

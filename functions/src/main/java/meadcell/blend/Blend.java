@@ -14,6 +14,7 @@ import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
+import meadcell.law.UsHoneyWine;
 
 /** Blending: shares, strength, plans, and what is in a lot. */
 @Family(
@@ -93,7 +94,7 @@ public final class Blend {
       help = "Its specific gravity",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface MeadGravity {}
 
@@ -102,7 +103,7 @@ public final class Blend {
       help = "Specific gravity wanted",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface GravityWanted {}
 
@@ -295,7 +296,9 @@ public final class Blend {
 
   /** What a plan makes smallest. */
   public enum Goal {
+    /** What the parts cost. */
     COST,
+    /** How far the blend is from its target. */
     CLOSEST
   }
 
@@ -326,7 +329,8 @@ public final class Blend {
               + "A blank row of stock is no lot and gets 0. Properties are counted from the third"
               + " column of stock. Cost is per unit of volume and only looked at for the goal"
               + " cost.\n"
-              + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.")
+              + "When nothing fits, CELLAR.WHY says which targets must give way, and by how much.",
+      caution = UsHoneyWine.BLEND)
   public static double[] plan(
       @Arg(name = "stock", help = "A row for each lot") Rows<LotRow> stock,
       @Arg(
@@ -361,7 +365,8 @@ public final class Blend {
       note = SUGAR_IGNORED,
       caution =
           "Spirit burns: no flame or spark near it. Adding spirit may need a licence and may change the"
-              + " tax class: ask your authority.")
+              + " tax class. "
+              + UsHoneyWine.SPIRIT)
   public static double fortify(
       @Arg(
               name = "volume",

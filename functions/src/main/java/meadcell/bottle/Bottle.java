@@ -9,14 +9,19 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
 import meadcell.density.EthanolWater;
+import meadcell.density.Sucrose;
+import meadcell.law.UsHoneyWine;
 
 /** Bottling: counts, label, tax, sweetness, pressure. */
-@Family(name = "BOTTLE", about = "Bottling: counts, label, tax, sweetness, pressure.")
+@Family(
+    name = "BOTTLE",
+    about = "Bottling: counts, label, tax, sweetness, pressure.",
+    says = BottleReason.class)
 public final class Bottle {
   private static final String CHECK_LAW =
       "Not legal advice. Laws change: check the current text, and ask the authority.";
 
-  private static final String BURST =
+  static final String BURST =
       "Glass under pressure can burst and blind. Only bottles, closures and vessels whose maker"
           + " rates them for the pressure; goggles and gloves; chill before opening.";
 
@@ -30,12 +35,15 @@ public final class Bottle {
           + " Pa (gauge + 101 325), ln K = −58.0931 + 90.5069 (100/T) + 22.2940 ln(T/100), T in K.";
 
   private static final String FERMENTABLE =
-      "Fermentable sugar left, not extract: ALCOHOL.SUGARLEFT";
+      "Fermentable sugar left, the high one of ALCOHOL.SUGARLEFTLIMITS";
 
   /** Whose law a label follows. */
   public enum Rule {
     USA,
-    EU
+    /** Mead. */
+    EU,
+    /** Drinks with macerated fruit or parts of plants. */
+    EU_MACERATED
   }
 
   /** Whose standard drink is counted. */
@@ -62,6 +70,14 @@ public final class Bottle {
     /** Put in from a cylinder. */
     ARTIFICIAL
   }
+
+  @Arg(name = "label", help = "Strength on the label", is = Quantity.PERCENT_VOL, from = 1, to = 24)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface LabelStated {}
+
+  @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa")
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface LabelRule {}
 
   @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
   @Retention(RetentionPolicy.RUNTIME)
@@ -150,11 +166,11 @@ public final class Bottle {
       summary = "Lowest and highest true strength of a mead with this strength on the label.",
       formula =
           "usa: ±1.5 to 14 % vol, ±1.0 above, ±0.75 below 7, and never across 7, 14, 16, 21 or 24."
-              + " eu: ±1.0.",
+              + " eu: ±1.0; eumacerated, for drinks with macerated fruit or parts of plants: ±1.5.",
       source =
           "27 CFR 4.36(b)(1) and (c), 24.257(a)(3) and 4.7, read in 2026; classes of 26 U.S.C."
               + " 5041(b), text of November 2024. Regulation (EU) 1169/2011 of 25 October 2011, Annex"
-              + " XII: mead ±1.0 % vol.",
+              + " XII: mead ±1.0 % vol, drinks with macerated fruit or parts of plants ±1.5.",
       example = "BOTTLE.LABELRANGE(13.5)",
       note =
           "Of a class both ends count as the law writes them: 14.0 is \"14 or less\", and a label of"
@@ -162,21 +178,49 @@ public final class Bottle {
               + " true strength below 7.\n"
               + "The label's boundary is 14 % vol, the tax's is 16 % vol: between them the label says"
               + " more than 14 and the tax class is still the lowest.\n"
-              + "Compare the whole interval of your own measurement (ALCOHOL.UNCERTAINTY), not just"
-              + " the number.\n"
-              + "EU: strength at 20 °C, at most one decimal; the tolerance stands on top of the"
+              + "How likely your own mead is outside, its uncertainty counted: BOTTLE.LABELRISK.\n"
+              + "EU: strength at 20 °C, at most one decimal, more is refused; the tolerance stands on top of the"
               + " method's own uncertainty.",
       caution = CHECK_LAW)
-  public static LabelRange labelRange(
+  public static LabelRange labelRange(@LabelStated double label, @LabelRule Rule rule) {
+    return LabelStrength.allowed(label, rule);
+  }
+
+  /** Risk of a label. */
+  @CellarFunction(
+      summary = "Probability that the true strength lies outside what the label allows.",
+      gives = Quantity.PERCENT,
+      formula =
+          "100 (Φ((lowest − abv) / u) + 1 − Φ((highest − abv) / u)), Φ the normal distribution, lowest and"
+              + " highest as BOTTLE.LABELRANGE gives them.",
+      source =
+          "JCGM 106:2012, 7.4 (from memory: the section), conformance probability, nothing known before"
+              + " the measurement. Limits: BOTTLE.LABELRANGE.",
+      example = "BOTTLE.LABELRISK(13.5;13.2;0.5)",
+      note =
+          "abv and u may come from ALCOHOL.ABV and ALCOHOL.UNCERTAINTY or, better, from a laboratory with"
+              + " the uncertainty it states. An error that all your measurements share, as a wrong yield,"
+              + " must be in u.\n"
+              + "US: the ends of the classes, 7, 14, 16, 21 and 24, count as limits.",
+      caution = CHECK_LAW)
+  public static double labelRisk(
+      @LabelStated double label,
       @Arg(
-              name = "label",
-              help = "Strength on the label",
+              name = "abv",
+              help = "Strength as measured or computed",
               is = Quantity.PERCENT_VOL,
               from = 1,
-              to = 24)
-          double label,
-      @Arg(name = "rule", help = "Whose law", byDefaultWord = "usa") Rule rule) {
-    return LabelStrength.allowed(label, rule);
+              to = 60)
+          double abv,
+      @Arg(
+              name = "u",
+              help = "Its standard uncertainty",
+              is = Quantity.PERCENT_VOL,
+              above = 0,
+              to = 5)
+          double u,
+      @LabelRule Rule rule) {
+    return LabelRisk.percent(LabelStrength.allowed(label, rule), abv, u);
   }
 
   /**
@@ -205,7 +249,7 @@ public final class Bottle {
               + " 0.64 g in 100 mL only below 8.5 % vol: at exactly 8.5 it is gone.\n"
               + "The law's tolerance of 0.09 g/L CO₂ for what cannot be controlled is not applied"
               + " here. The label's boundary is 14 % vol, not 16.",
-      caution = CHECK_LAW)
+      caution = UsHoneyWine.STANDARD + " " + CHECK_LAW)
   public static String taxClass(
       @Arg(name = "abv", help = "True strength", is = Quantity.PERCENT_VOL, from = 1, to = 60)
           double abv,
@@ -483,7 +527,7 @@ public final class Bottle {
       example = "BOTTLE.REFERMENT(12;13)",
       note =
           "The worst case: all sugar ferments, all gas stays in the mead; the model can be 10 % off."
-              + " Take the fermentable sugar (ALCOHOL.SUGARLEFT), not the extract.\n"
+              + " Take the most that may be sugar, the high one of ALCOHOL.SUGARLEFTLIMITS.\n"
               + "Bottles for still wine are not made for pressure at all. Above 1000 kPa the number"
               + " only says: it bursts.",
       caution =
@@ -536,7 +580,12 @@ public final class Bottle {
           "No guarantee: tolerant yeasts and bacteria live beyond it, and barrel and fruit bring them."
               + " Stabilise as for any sweet mead, and see BOTTLE.REFERMENT for what is at stake.")
   public static double delle(
-      @Arg(name = "sugar", help = FERMENTABLE, is = Quantity.GRAM_PER_LITRE, from = 0, to = 800)
+      @Arg(
+              name = "sugar",
+              help = "Fermentable sugar left, the low one of ALCOHOL.SUGARLEFTLIMITS",
+              is = Quantity.GRAM_PER_LITRE,
+              from = 0,
+              to = 800)
           double sugar,
       @Strength double abv) {
     return sugar / 10 + 4.5 * abv;
@@ -553,11 +602,14 @@ public final class Bottle {
   @CellarFunction(
       summary = "Volume of a mead after it has warmed or cooled.",
       gives = Quantity.VOLUME,
-      formula = "volume · ρ(from) / ρ(to), densities of water and ethanol of that strength.",
-      source = "OIML R 22 (1975), general formula.",
-      example = "BOTTLE.VOLUMEAT(225;12;22;14)",
+      formula =
+          "volume · ρ(from) / ρ(to), ρ of water with that ethanol + ρ of the sugar's solution in water − ρ of"
+              + " water.",
+      source =
+          "OIML R 22 (1975), general formula. Sucrose: ICUMSA SPS-4. Mixture: Tabarié, OIV-MA-AS2-03B.",
+      example = "BOTTLE.VOLUMEAT(225;12;22;14;100)",
       note =
-          "Sugar is left out.\n"
+          "A sweet mead expands more: with 140 g/L of sugar at 14 % vol a fifth more than without.\n"
               + "750 mL of 12 % vol grow by 1.6 mL from 10 to 20 °C and by 2.4 mL from 20 to 30 °C: a"
               + " bottle filled cold to the cork pushes it.")
   public static double volumeAt(
@@ -584,8 +636,24 @@ public final class Bottle {
               to = 40,
               zeroIsBlank = true)
           double toC,
-      @AnyStrength double abv) {
-    double mass = EthanolWater.massFraction(abv / 100);
-    return volumeL * EthanolWater.density(mass, fromC) / EthanolWater.density(mass, toC);
+      @AnyStrength double abv,
+      @Arg(
+              name = "sugar",
+              help = "Sugar, or better the whole extract",
+              is = Quantity.GRAM_PER_LITRE,
+              from = 0,
+              to = 600,
+              byDefault = 0)
+          double sugar) {
+    double ethanol = EthanolWater.massFraction(abv / 100);
+    double dissolved = Sucrose.massFractionFromGravity(Sucrose.gravityFromGramsPerLitre(sugar));
+    return volumeL * density(ethanol, dissolved, fromC) / density(ethanol, dissolved, toC);
+  }
+
+  /** Tabarié: to water with ethanol comes what the sugar alone would add to water. */
+  private static double density(double ethanol, double sugar, double temperatureC) {
+    return EthanolWater.density(ethanol, temperatureC)
+        + Sucrose.density(sugar, temperatureC)
+        - Sucrose.density(0, temperatureC);
   }
 }

@@ -1,5 +1,8 @@
 package meadcell.bottle;
 
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Refusal;
+
 /** How far the true strength may lie from the one on the label, in % vol. */
 final class LabelStrength {
   /** Below this a wine is not under 27 CFR part 4. */
@@ -11,13 +14,25 @@ final class LabelStrength {
   /** Ends of the classes that a statement must not cross: 27 CFR 4.36(c), 26 U.S.C. 5041(b). */
   private static final double[] CLASS_ENDS = {WINE, TABLE_WINE, 16, 21, 24};
 
+  /** A tenth that binary numbers only nearly have. */
+  private static final double ROUNDING = 1e-9;
+
   private LabelStrength() {}
 
   static Bottle.LabelRange allowed(double label, Bottle.Rule rule) {
     return switch (rule) {
-      case EU -> new Bottle.LabelRange(label - 1, label + 1);
+      case EU -> european(label, 1);
+      case EU_MACERATED -> european(label, 1.5);
       case USA -> label < WINE ? inside(label, 0.75, 0.5, WINE) : wine(label);
     };
+  }
+
+  private static Bottle.LabelRange european(double label, double tolerance) {
+    if (Math.abs(10 * label - Math.rint(10 * label)) > ROUNDING) {
+      throw new Refusal(BottleReason.MORE_THAN_ONE_DECIMAL)
+          .with("label", label, Quantity.PERCENT_VOL);
+    }
+    return new Bottle.LabelRange(label - tolerance, label + tolerance);
   }
 
   private static Bottle.LabelRange wine(double label) {

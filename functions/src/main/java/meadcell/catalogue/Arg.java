@@ -36,39 +36,42 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.PARAMETER, ElementType.RECORD_COMPONENT, ElementType.ANNOTATION_TYPE})
 public @interface Arg {
-  /** Name shown to the user; letters only. */
+  /** {@return the name shown to the user; letters only} */
   String name();
 
-  /** What it is, in a few words, without unit and range (they are added). */
+  /** {@return what it is, in a few words, without unit and range (they are added)} */
   String help();
 
-  /** What kind of quantity it is. */
+  /** {@return what kind of quantity it is} */
   Quantity is() default Quantity.NUMBER;
 
-  /** Smallest value allowed. */
+  /** {@return the smallest value allowed} */
   double from() default Double.NEGATIVE_INFINITY;
 
-  /** Largest value allowed. */
+  /** {@return the largest value allowed} */
   double to() default Double.POSITIVE_INFINITY;
 
-  /** Values must be larger than this. */
+  /** {@return what values must be larger than} */
   double above() default Double.NEGATIVE_INFINITY;
 
-  /** Values must be smaller than this. */
+  /** {@return what values must be smaller than} */
   double below() default Double.POSITIVE_INFINITY;
 
-  /** Refuse exactly 0, because a blank cell is likelier than a true zero. */
+  /**
+   * {@return whether exactly 0 is refused, because a blank cell is likelier than a true zero; in a
+   * table's column that may be blank, it is taken for one}
+   */
   boolean zeroIsBlank() default false;
 
-  /** The number when left out, in the metric unit; makes the argument optional. */
+  /** {@return the number when left out, in the metric unit; makes the argument optional} */
   double byDefault() default Double.NaN;
 
   /**
-   * The number when left out and units are "US", in the US unit; without it, the metric one
-   * converted.
+   * {@return the number when left out and units are "US", in the US unit; without it, the metric
+   * one converted}
    */
   double byDefaultUs() default Double.NaN;
 
-  /** The text or word when left out; makes the argument optional. */
+  /** {@return the text or word when left out; makes the argument optional} */
   String byDefaultWord() default "";
 }

@@ -95,7 +95,11 @@ public final class ArgSpec {
     return type == boolean.class;
   }
 
-  /** {@return what it is, in a few words, in a language} */
+  /**
+   * {@return what it is, in a few words, in a language}
+   *
+   * @param words the language
+   */
   public String help(Words words) {
     return words.text(declared.key(), declared.help());
   }
@@ -128,7 +132,11 @@ public final class ArgSpec {
         : List.of();
   }
 
-  /** {@return the default as a user would type it, or an empty text} */
+  /**
+   * {@return the default as a user would type it, or an empty text}
+   *
+   * @param system the units of the caller
+   */
   public String defaultText(UnitSystem system) {
     return defaultText(system, Words.ENGLISH);
   }
@@ -161,6 +169,8 @@ public final class ArgSpec {
   /**
    * {@return the range in words, without the unit: {@code 2 to 45}; empty where every number is
    * taken}
+   *
+   * @param system the units of the caller
    */
   public String range(UnitSystem system) {
     return range.text(quantity(), system, Words.ENGLISH);
@@ -171,7 +181,11 @@ public final class ArgSpec {
     return description(Words.ENGLISH);
   }
 
-  /** {@return the same in another language} */
+  /**
+   * {@return the same in another language}
+   *
+   * @param words the language
+   */
   public String description(Words words) {
     StringBuilder text = new StringBuilder(shortly(words));
     text.append('.');

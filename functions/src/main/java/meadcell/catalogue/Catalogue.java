@@ -54,13 +54,19 @@ public final class Catalogue {
     }
   }
 
-  /** {@return the functions of these family classes} */
+  /**
+   * {@return the functions of these family classes}
+   *
+   * @param families the classes that declare them
+   */
   public static Catalogue of(Class<?>... families) {
     return new Catalogue(List.of(families));
   }
 
   /**
    * {@return the functions of all families that a class loader's {@value #FAMILIES} resources name}
+   *
+   * @param loader where the classes are found
    */
   public static Catalogue load(ClassLoader loader) {
     Set<Class<?>> classes = new LinkedHashSet<>(); // a jar and a jar that contains it count once
@@ -91,7 +97,11 @@ public final class Catalogue {
     return declared.values().stream().map(this::spec).toList();
   }
 
-  /** {@return the functions of one family, by name} */
+  /**
+   * {@return the functions of one family, by name}
+   *
+   * @param family the prefix of their names
+   */
   public List<FunctionSpec> functions(String family) {
     return declared.values().stream()
         .filter(function -> function.family.equals(family))
@@ -111,6 +121,8 @@ public final class Catalogue {
   /**
    * {@return a function by its name in any case, also as other programs store it ({@code _xll.}
    * before)}
+   *
+   * @param name a function's name
    */
   public Optional<FunctionSpec> find(String name) {
     String plain = name.trim();
@@ -120,7 +132,11 @@ public final class Catalogue {
     return Optional.ofNullable(declared.get(plain)).map(this::spec);
   }
 
-  /** {@return a function by its name; an unknown one is refused with the nearest known name} */
+  /**
+   * {@return a function by its name; an unknown one is refused with the nearest known name}
+   *
+   * @param name a function's name
+   */
   public FunctionSpec get(String name) {
     return find(name)
         .orElseThrow(
@@ -128,8 +144,8 @@ public final class Catalogue {
   }
 
   /**
-   * Every text that is said about the functions or by them, in English, by the key under which
-   * other languages translate it.
+   * {@return every text that is said about the functions or by them, in English, by the key under
+   * which other languages translate it}
    */
   public Map<String, String> texts() {
     Map<String, String> texts = new LinkedHashMap<>();

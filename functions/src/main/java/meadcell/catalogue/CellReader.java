@@ -9,6 +9,9 @@ import java.util.OptionalDouble;
  * is that number; a text of blanks is blank.
  */
 final class CellReader {
+  /** What takes this many % vol is the strength of a drink, not the uncertainty of one. */
+  private static final double STRONG = 20;
+
   private final ArgSpec spec;
   private final String argument;
   private final Quantity quantity;
@@ -62,7 +65,7 @@ final class CellReader {
   /** The Java value of one cell that is not blank. */
   Object value(Object raw, Place place, UnitSystem system) {
     return switch (spec.kind()) {
-      case NUMBER -> typed(number(raw, place, system));
+      case NUMBER -> typed(strength(number(raw, place, system), place));
       case TEXT -> text(raw, place);
       case CHOICE -> choice(text(raw, place), place);
       default -> throw new IllegalStateException(spec.name() + " is not one value");
@@ -107,6 +110,17 @@ final class CellReader {
     }
     if (spec.isTruth() && value != 0 && value != 1) {
       throw valued(General.NOT_TRUTH, value, place);
+    }
+    return value;
+  }
+
+  /** A strength between 0 and 1 % vol is likelier the hundredth that a percent cell holds. */
+  private double strength(double value, Place place) {
+    boolean isStrength =
+        quantity == Quantity.PERCENT_VOL && range.contains(0) && range.contains(STRONG);
+    if (isStrength && value > 0 && value < 1) {
+      throw valued(General.FRACTION, value, place)
+          .withSlip(quantity.likelySlip(value, UnitSystem.METRIC));
     }
     return value;
   }
@@ -184,6 +198,12 @@ final class CellReader {
     double[] numbers = new double[column.length];
     for (int i = 0; i < numbers.length; i++) {
       numbers[i] = number(column[i], Place.row(rows[i]), system);
+    }
+    // beside a strength of 12, one of 0.5 is meant; among nothing but fractions it is one
+    if (Arrays.stream(numbers).allMatch(number -> number < 1)) {
+      for (int i = 0; i < numbers.length; i++) {
+        strength(numbers[i], Place.row(rows[i]));
+      }
     }
     return numbers;
   }

@@ -16,24 +16,27 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.METHOD)
 public @interface CellarFunction {
-  /** Purpose, one sentence in plain words. */
+  /** {@return its purpose, one sentence in plain words} */
   String summary();
 
-  /** Quantity of a number or of every number in a column; the unit follows from it. */
+  /** {@return the quantity of a number or of every number in a column; the unit follows from it} */
   Quantity gives() default Quantity.NUMBER;
 
-  /** The formula or model in words or symbols. */
+  /** {@return the formula or model in words or symbols} */
   String formula();
 
-  /** What the function rests on: published source with table or section, or its honest absence. */
+  /**
+   * {@return what the function rests on: published source with table or section, or its honest
+   * absence}
+   */
   String source();
 
-  /** One call with literal arguments, for instance {@code BARREL.VOLUME(50;64;81)}. */
+  /** {@return one call with literal arguments, for instance {@code BARREL.VOLUME(50;64;81)}} */
   String example();
 
-  /** What a careful user should know: limits of the model, worked numbers. */
+  /** {@return what a careful user should know: limits of the model, worked numbers} */
   String note() default "";
 
-  /** Safety or legal caution, where the work can hurt someone. */
+  /** {@return a safety or legal caution, where the work can hurt someone} */
   String caution() default "";
 }

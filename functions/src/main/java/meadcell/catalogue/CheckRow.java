@@ -37,7 +37,11 @@ public record CheckRow(
     }
   }
 
-  /** {@return all rows of a catalogue's families} */
+  /**
+   * {@return all rows of a catalogue's families}
+   *
+   * @param catalogue the functions
+   */
   public static List<CheckRow> load(Catalogue catalogue) {
     List<CheckRow> rows = new ArrayList<>();
     for (FamilySpec family : catalogue.families().values()) {
@@ -63,21 +67,29 @@ public record CheckRow(
     if (cells.length != 5) {
       throw new IllegalStateException(path + ": not five columns: " + line);
     }
-    return new CheckRow(
-        cells[0],
-        LiteralCall.parseValue(cells[1]),
-        Double.parseDouble(cells[2]),
-        cells[3],
-        cells[4]);
+    try {
+      Object expected = LiteralCall.parseValue(cells[1]);
+      return new CheckRow(cells[0], expected, Double.parseDouble(cells[2]), cells[3], cells[4]);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalStateException(path + ": " + e.getMessage() + " in " + line, e);
+    }
   }
 
-  /** {@return the catalogue's own answer, compared} */
+  /**
+   * {@return the catalogue's own answer, compared}
+   *
+   * @param catalogue the functions
+   */
   public Verdict verdict(Catalogue catalogue) {
     LiteralCall literal = LiteralCall.parse(call);
     return verdict(catalogue.get(literal.function()).call(literal.arguments()));
   }
 
-  /** {@return an answer computed elsewhere, compared} */
+  /**
+   * {@return an answer computed elsewhere, compared}
+   *
+   * @param got the answer
+   */
   public Verdict verdict(Object got) {
     return new Verdict(this, got, agrees(expected, got));
   }

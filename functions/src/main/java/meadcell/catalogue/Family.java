@@ -14,12 +14,14 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 public @interface Family {
-  /** Prefix of the functions' names, four letters or more: {@code BARREL}. */
+  /** {@return the prefix of the functions' names, four letters or more: {@code BARREL}} */
   String name();
 
-  /** What the family is about, in one sentence; empty in its further classes. */
+  /** {@return what the family is about, in one sentence; empty in its further classes} */
   String about() default "";
 
-  /** The enums of the reasons and messages that its classes use beside the general ones. */
+  /**
+   * {@return the enums of the reasons and messages that its classes use beside the general ones}
+   */
   Class<? extends Message>[] says() default {};
 }

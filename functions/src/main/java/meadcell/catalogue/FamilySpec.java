@@ -29,7 +29,11 @@ public final class FamilySpec {
     return name;
   }
 
-  /** {@return what it is about, in one sentence} */
+  /**
+   * {@return what it is about, in one sentence}
+   *
+   * @param words the language
+   */
   public String about(Words words) {
     return words.text(key(), about);
   }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 
 /** One function as declared: its texts, its arguments, and the one way to call it. */
@@ -67,6 +68,7 @@ public final class FunctionSpec {
     return member;
   }
 
+  /** {@return the annotation that declares it} */
   public CellarFunction declaration() {
     return declaration;
   }
@@ -76,6 +78,7 @@ public final class FunctionSpec {
     return args;
   }
 
+  /** {@return what it gives} */
   public ResultSpec result() {
     return result;
   }
@@ -125,7 +128,11 @@ public final class FunctionSpec {
     return description(Words.ENGLISH);
   }
 
-  /** {@return the same in another language} */
+  /**
+   * {@return the same in another language}
+   *
+   * @param words the language
+   */
   public String description(Words words) {
     String description =
         summary(words) + " " + words.say(Phrase.GIVES, "result", result.description(words));
@@ -135,27 +142,47 @@ public final class FunctionSpec {
         : description + " " + words.say(Phrase.BEWARE, "text", caution);
   }
 
-  /** {@return purpose, one sentence} */
+  /**
+   * {@return purpose, one sentence}
+   *
+   * @param words the language
+   */
   public String summary(Words words) {
     return part(words, "summary", declaration.summary());
   }
 
-  /** {@return the formula or model in words or symbols} */
+  /**
+   * {@return the formula or model in words or symbols}
+   *
+   * @param words the language
+   */
   public String formula(Words words) {
     return part(words, "formula", declaration.formula());
   }
 
-  /** {@return what the function rests on} */
+  /**
+   * {@return what the function rests on}
+   *
+   * @param words the language
+   */
   public String source(Words words) {
     return part(words, "source", declaration.source());
   }
 
-  /** {@return what a careful user should know; may be empty} */
+  /**
+   * {@return what a careful user should know; may be empty}
+   *
+   * @param words the language
+   */
   public String note(Words words) {
     return part(words, "note", declaration.note());
   }
 
-  /** {@return safety or legal caution; may be empty} */
+  /**
+   * {@return safety or legal caution; may be empty}
+   *
+   * @param words the language
+   */
   public String caution(Words words) {
     return part(words, "caution", declaration.caution());
   }
@@ -164,7 +191,11 @@ public final class FunctionSpec {
     return english.isEmpty() ? english : words.text(name() + "." + part, english);
   }
 
-  /** {@return what {@value #UNITS} takes} */
+  /**
+   * {@return what {@value #UNITS} takes}
+   *
+   * @param words the language
+   */
   public static String unitsHelp(Words words) {
     return words.say(Phrase.UNITS);
   }
@@ -191,6 +222,7 @@ public final class FunctionSpec {
    * Calls the function with what cells hold: {@code Double}, {@code String}, {@code Object[][]} for
    * a range (blank cells as null or empty text), null for an argument left out.
    *
+   * @param given what the cells hold, an argument each
    * @return {@code Double}, {@code String}, or rows of them
    * @throws Refusal when the input is not answered
    */
@@ -198,8 +230,31 @@ public final class FunctionSpec {
     return callIn(Words.ENGLISH, given);
   }
 
-  /** {@return the same; sentences among the results are in a language} */
+  /**
+   * {@return the same; sentences among the results are in a language}
+   *
+   * @param words the language
+   * @param given what the cells hold, an argument each
+   */
   public Object callIn(Words words, Object... given) {
+    return answered(given, (answer, system) -> result.toCells(answer, system, words));
+  }
+
+  /** Why the call is refused, or what its verdict rests on; nothing to say of other answers. */
+  public Optional<Said> why(Object... given) {
+    try {
+      return answered(
+          given,
+          (answer, system) ->
+              answer instanceof Verdict verdict
+                  ? Optional.of(words -> verdict.because().text(system, words))
+                  : Optional.empty());
+    } catch (Refusal refusal) {
+      return Optional.of(refusal);
+    }
+  }
+
+  private <T> T answered(Object[] given, BiFunction<Object, UnitSystem, T> use) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {
       count--;
@@ -222,7 +277,7 @@ public final class FunctionSpec {
             .with("use", signature());
       }
       Object[] values = isVariadic() ? variadic(given, count, system) : read(given, count, system);
-      return result.toCells(handle.invokeExact(values), system, words);
+      return use.apply(handle.invokeExact(values), system);
     } catch (Refusal refusal) {
       throw refusal.in(system);
     } catch (Error e) {

@@ -11,9 +11,9 @@ import java.lang.annotation.Target;
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.RECORD_COMPONENT)
 public @interface Gives {
-  /** What the number is, in a few words. */
+  /** {@return what the number is, in a few words} */
   String value();
 
-  /** Its quantity; the unit follows from it. */
+  /** {@return its quantity, from which the unit follows} */
   Quantity is() default Quantity.NUMBER;
 }

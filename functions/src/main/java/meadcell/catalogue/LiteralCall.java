@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
+import meadcell.formula.FormulaScanner.Kind;
 
 /**
  * One function call with literal arguments, as check rows and examples write it: {@code
@@ -12,38 +15,53 @@ import java.util.stream.Collectors;
  * out.
  */
 public final class LiteralCall {
-  private final String source;
-  private int at;
+  private final FormulaScanner tokens;
+  private Kind kind;
 
+  private final String source;
   private final String function;
   private final List<Object> arguments = new ArrayList<>();
 
   private LiteralCall(String source) {
     this.source = source;
-    int open = source.indexOf('(');
-    if (open < 0 || !source.endsWith(")")) {
-      throw new IllegalArgumentException("not a call: " + source);
-    }
-    this.function = source.substring(0, open).trim();
-    this.at = open + 1;
-    if (peek() == ')') {
-      return;
-    }
-    do {
+    this.tokens = new FormulaScanner(source, Dialect.PLAN);
+    advance();
+    function = tokens.text();
+    expect(Kind.FUNCTION);
+    expect(Kind.OPEN);
+    if (kind != Kind.CLOSE) {
       arguments.add(value());
-    } while (source.charAt(at++) == ';');
-    if (at != source.length()) {
-      throw new IllegalArgumentException("unexpected text at " + at + " in " + source);
+      while (kind == Kind.SEPARATOR && tokens.is(';')) {
+        advance();
+        arguments.add(value());
+      }
+    }
+    expect(Kind.CLOSE);
+    if (kind != null) {
+      throw unreadable();
     }
   }
 
+  /**
+   * {@return the call that is written so}
+   *
+   * @param source a name and its arguments in brackets
+   */
   public static LiteralCall parse(String source) {
-    return new LiteralCall(source.trim());
+    return new LiteralCall(source);
   }
 
-  /** {@return one literal: a number, a quoted text, or a range in braces} */
+  /**
+   * {@return one literal: a number, a quoted text, or a range in braces}
+   *
+   * @param source the literal
+   */
   public static Object parseValue(String source) {
-    return parse("X(" + source + ")").arguments.get(0);
+    List<Object> values = parse("X(" + source + ")").arguments;
+    if (values.size() != 1 || values.get(0) == null) {
+      throw new IllegalArgumentException("not one number, \"text\" or {range}: " + source);
+    }
+    return values.get(0);
   }
 
   /**
@@ -75,40 +93,49 @@ public final class LiteralCall {
     return arguments.toArray();
   }
 
-  private char peek() {
-    while (source.charAt(at) == ' ') {
-      at++;
+  private void advance() {
+    do {
+      kind = tokens.next() ? tokens.kind() : null;
+    } while (kind == Kind.SPACE);
+  }
+
+  private void expect(Kind expected) {
+    if (kind != expected) {
+      throw unreadable();
     }
-    return source.charAt(at);
+    advance();
+  }
+
+  private IllegalArgumentException unreadable() {
+    return new IllegalArgumentException(
+        "not a call with literal arguments, from \""
+            + (kind == null ? "" : source.substring(tokens.start()))
+            + "\" on: "
+            + source);
   }
 
   private Object value() {
-    return switch (peek()) {
-      case '{' -> range();
-      case '"' -> text();
-      case ';', ')' -> null;
-      default -> number();
-    };
+    if (kind == Kind.ARRAY_OPEN) {
+      return range();
+    }
+    return kind == Kind.SEPARATOR || kind == Kind.CLOSE ? null : single();
   }
 
   private Object[][] range() {
     List<Object[]> rows = new ArrayList<>();
     List<Object> row = new ArrayList<>();
-    at++;
-    while (true) {
-      char next = peek();
-      row.add(next == ',' || next == ';' || next == '}' ? "" : next == '"' ? text() : number());
-      char separator = peek();
-      at++;
-      if (separator != ',') {
+    do {
+      advance();
+      boolean isBlank =
+          kind == Kind.ARRAY_CELL || kind == Kind.ARRAY_ROW || kind == Kind.ARRAY_CLOSE;
+      row.add(isBlank ? "" : single());
+      if (kind != Kind.ARRAY_CELL) {
         rows.add(row.toArray());
         row.clear();
       }
-      if (separator == '}') {
-        peek();
-        return rectangle(rows);
-      }
-    }
+    } while (kind == Kind.ARRAY_CELL || kind == Kind.ARRAY_ROW);
+    expect(Kind.ARRAY_CLOSE);
+    return rectangle(rows);
   }
 
   /** A range of cells has no ragged edge: short rows end in blanks. */
@@ -122,27 +149,23 @@ public final class LiteralCall {
     return cells;
   }
 
-  private String text() {
-    StringBuilder text = new StringBuilder();
-    at++;
-    while (true) {
-      char c = source.charAt(at++);
-      if (c != '"') {
-        text.append(c);
-      } else if (source.charAt(at) == '"') {
-        text.append(source.charAt(at++));
-      } else {
-        peek();
-        return text.toString();
-      }
+  /** A number or a text. */
+  private Object single() {
+    if (kind == Kind.TEXT) {
+      String text = tokens.inside().replace("\"\"", "\"");
+      advance();
+      return text;
     }
-  }
-
-  private Double number() {
-    int start = at;
-    while (";,)}".indexOf(source.charAt(at)) < 0) {
-      at++;
+    String sign = "";
+    if (kind == Kind.OPERATOR && (tokens.is('-') || tokens.is('+'))) {
+      sign = tokens.text();
+      advance();
     }
-    return Double.valueOf(source.substring(start, at).trim());
+    if (kind != Kind.NUMBER) {
+      throw unreadable();
+    }
+    double number = Numbers.plain(sign + tokens.text()).orElseThrow(this::unreadable);
+    advance();
+    return number;
   }
 }

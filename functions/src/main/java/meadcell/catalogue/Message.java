@@ -7,13 +7,16 @@ package meadcell.catalogue;
  * <p>Implemented by enums: one for what every function says, and a small one beside each family.
  */
 public interface Message {
-  /** The constant's name; an enum has it. */
+  /** {@return the constant's name; an enum has it} */
   String name();
 
-  /** The English template. */
+  /** {@return the English template} */
   String english();
 
-  /** Under which other languages translate it: {@code BARREL.reason.SURFACE_IN_BUNG}. */
+  /**
+   * {@return the key under which other languages translate it: {@code
+   * BARREL.reason.SURFACE_IN_BUNG}}
+   */
   default String key() {
     return Words.section(getClass()) + ".say." + name();
   }

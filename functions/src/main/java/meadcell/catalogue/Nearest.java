@@ -1,14 +1,45 @@
 package meadcell.catalogue;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.StreamSupport;
 
-/** The known name nearest to a mistyped one, by edit distance. */
+/** The known names that somebody may have meant by an unknown one. */
 public final class Nearest {
   private Nearest() {}
 
-  /** {@return the nearest name that differs in less than half of its letters, ignoring case} */
+  /** More names than this with the word are no suggestion. */
+  private static final int MOST = 4;
+
+  /**
+   * {@return the names that have the given one as a word of theirs, in singular or plural; else the
+   * nearest by edit distance that differs in less than half of its letters} Case does not matter.
+   *
+   * @param given the name that was given
+   * @param known the names that there are
+   */
   public static Optional<String> to(String given, Iterable<String> known) {
+    List<String> holding =
+        StreamSupport.stream(known.spliterator(), false)
+            .filter(name -> hasWord(name, given))
+            .toList();
+    return holding.isEmpty() || holding.size() > MOST
+        ? byDistance(given, known)
+        : Optional.of(String.join(", ", holding));
+  }
+
+  private static boolean hasWord(String name, String given) {
+    return Arrays.stream(name.split("[^\\p{L}\\p{N}]+"))
+        .anyMatch(word -> singular(word).equals(singular(given)));
+  }
+
+  private static String singular(String word) {
+    return word.strip().toLowerCase(Locale.ROOT).replaceAll("ies$", "y").replaceAll("s$", "");
+  }
+
+  private static Optional<String> byDistance(String given, Iterable<String> known) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String candidate : known) {

@@ -15,12 +15,21 @@ public final class Numbers {
 
   private Numbers() {}
 
-  /** {@return six significant digits, no exponent, no trailing zeros: for sentences} */
+  /**
+   * {@return six significant digits, no exponent, no trailing zeros: for sentences}
+   *
+   * @param value the number
+   */
   public static String text(double value) {
     return text(value, DIGITS);
   }
 
-  /** {@return the number in plain digits, rounded to so many significant ones} */
+  /**
+   * {@return the number in plain digits, rounded to so many significant ones}
+   *
+   * @param value the number
+   * @param significantDigits how many significant digits
+   */
   public static String text(double value, int significantDigits) {
     if (Double.isNaN(value) || Double.isInfinite(value)) {
       return Double.toString(value);
@@ -32,6 +41,8 @@ public final class Numbers {
   /**
    * {@return the number of a text that is nothing else, written with a decimal point; no comma, no
    * unit, no date}
+   *
+   * @param text what a cell holds
    */
   public static OptionalDouble plain(String text) {
     String trimmed = text.trim();

@@ -8,12 +8,21 @@ package meadcell.catalogue;
  * @param columnName what a table's column is called; empty where it has no name
  */
 public record Place(int row, int column, String columnName) {
-  /** {@return a row of a range of one column} */
+  /**
+   * {@return a row of a range of one column}
+   *
+   * @param row the row, from 1
+   */
   public static Place row(int row) {
     return new Place(row, 0, "");
   }
 
-  /** {@return a cell of a range without names} */
+  /**
+   * {@return a cell of a range without names}
+   *
+   * @param row the row, from 1
+   * @param column the column, from 1
+   */
   public static Place cell(int row, int column) {
     return new Place(row, column, "");
   }

@@ -8,50 +8,95 @@ import java.util.Optional;
  * <p>Factors are those of {@link Unit}.
  */
 public enum Quantity {
+  /** A number without a unit. */
   NUMBER(""),
+  /** No number at all. */
   TEXT(""),
+  /** How many there are. */
   COUNT(""),
+  /** A duration in days. */
   DAYS("days"),
+  /** A day, as the serial number that the spreadsheet gives it. */
   DATE("day number"),
+  /** A duration in seconds. */
   SECONDS("s"),
+  /** True specific gravity 20/20, such as 1.085. */
   SPECIFIC_GRAVITY("SG"),
+  /** Fall or rise of specific gravity in a day. */
   GRAVITY_PER_DAY("SG per day"),
+  /** Sucrose by mass, in degrees Brix. */
   BRIX("°Bx"),
+  /** Degrees Baumé. */
   BAUME("°Bé"),
+  /** Degrees Oechsle. */
   OECHSLE("°Oe"),
+  /** Refractive index at 589 nm and 20 °C. */
   REFRACTIVE_INDEX("n"),
+  /** Acidity as pH. */
   PH("pH"),
+  /** A share as a percent number: 12, not 0.12. */
   PERCENT("%"),
+  /** A share in a year, as a percent number. */
   PERCENT_PER_YEAR("% per year"),
+  /** Alcohol by volume at 20 °C, as a percent number. */
   PERCENT_VOL("% vol"),
+  /** A share by mass, as a percent number. */
   PERCENT_MASS("% mass"),
+  /** A probability, 0 to 1. */
   PROBABILITY("probability"),
+  /** Points of a taster. */
   SCORE("points"),
+  /** Delle units: sugar in g/100 mL plus 4.5 times the alcohol in percent by volume. */
   DELLE("Delle units"),
+  /** The size of a nail, in pennies. */
   PENNY("penny"),
+  /** Concentration of an acid or base, in equivalents per litre. */
   NORMALITY("mol/L"),
+  /** A concentration in g/L, in both systems. */
   GRAM_PER_LITRE("g/L"),
+  /** A concentration in mg/L, in both systems. */
   MILLIGRAM_PER_LITRE("mg/L"),
+  /** A concentration that a year adds, in mg/L. */
   MILLIGRAM_PER_LITRE_YEAR("mg/L per year"),
+  /** Parts of a million; of a gas by volume. */
   PARTS_PER_MILLION("ppm"),
+  /** A dose in g, in both systems. */
   GRAM("g"),
+  /** A dose in mg, in both systems. */
   MILLIGRAM("mg"),
+  /** A bottle, a sample or a dose in mL, in both systems. */
   MILLILITRE("mL"),
+  /** A dose of a solid in g or of a liquid in mL. */
   GRAM_OR_MILLILITRE("g or mL"),
+  /** The flow out of a small hole. */
   MILLILITRE_PER_SECOND("mL/s"),
+  /** Heat. */
   KILOJOULE("kJ"),
+  /** Heat per time. */
   WATT("W"),
+  /** The size of a nail or a hole, in both systems. */
   MILLIMETRE("mm"),
+  /** A small area, in both systems. */
   SQUARE_CENTIMETRE("cm²"),
+  /** Area of wood for each litre, in both systems. */
   SQUARE_CENTIMETRE_PER_LITRE("cm²/L"),
+  /** A temperature, in °C or °F. */
   TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT, -32 / 1.8),
+  /** A volume of liquid, in L or US gal. */
   VOLUME(Unit.LITRE, Unit.GALLON, 0),
+  /** A mass, in kg or lb. */
   MASS(Unit.KILOGRAM, Unit.POUND, 0),
+  /** A mass in an hour, in kg or lb. */
   MASS_PER_HOUR(Unit.KILOGRAM_PER_HOUR, Unit.POUND_PER_HOUR, 0),
+  /** Mass per volume, in kg/L or lb/US gal. */
   DENSITY(Unit.KILOGRAM_PER_LITRE, Unit.POUND_PER_GALLON, 0),
+  /** Gravity points that a mass gives to a volume, in points·L/kg or points·gal/lb. */
   GRAVITY_YIELD(Unit.POINTS_LITRE_PER_KILOGRAM, Unit.POINTS_GALLON_PER_POUND, 0),
+  /** A length, in cm or in. */
   LENGTH(Unit.CENTIMETRE, Unit.INCH, 0),
+  /** An area, in m² or ft². */
   AREA(Unit.SQUARE_METRE, Unit.SQUARE_FOOT, 0),
+  /** The volume of a room, in m³ or ft³. */
   ROOM(Unit.CUBIC_METRE, Unit.CUBIC_FOOT, 0),
   /** Gauge pressure. */
   PRESSURE(Unit.KILOPASCAL, Unit.PSI, 0);
@@ -81,6 +126,11 @@ public enum Quantity {
     return scale != 1;
   }
 
+  /**
+   * {@return the unit as users see it; empty where a number has none}
+   *
+   * @param system the units of the caller
+   */
   public String unit(UnitSystem system) {
     return system == UnitSystem.US ? usUnit : metricUnit;
   }
@@ -88,6 +138,8 @@ public enum Quantity {
   /**
    * {@return the unit as one that can be recognised and converted; none where only its word is
    * known}
+   *
+   * @param system the units of the caller
    */
   public Optional<Unit> unitIn(UnitSystem system) {
     return Unit.named(unit(system));
@@ -104,15 +156,25 @@ public enum Quantity {
    */
   public Optional<Range> plausible() {
     // a lighter or heavier number is a gravity on another scale (common practice, no source)
-    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.2)) : Optional.empty();
+    return this == SPECIFIC_GRAVITY ? Optional.of(Range.between(0.98, 1.3)) : Optional.empty();
   }
 
-  /** {@return the value in the metric unit} */
+  /**
+   * {@return the value in the metric unit}
+   *
+   * @param value the value
+   * @param system the units of the caller
+   */
   public double toMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? scale * value + offset : value;
   }
 
-  /** {@return the value in a system's unit} */
+  /**
+   * {@return the value in a system's unit}
+   *
+   * @param value the value
+   * @param system the units of the caller
+   */
   public double fromMetric(double value, UnitSystem system) {
     return system == UnitSystem.US && isDimensional() ? (value - offset) / scale : value;
   }

@@ -14,12 +14,21 @@ import java.util.List;
 public record Range(double from, double to, double above, double below) {
   private static final int DIGITS = 4;
 
-  /** {@return the numbers between two, both of them allowed} */
+  /**
+   * {@return the numbers between two, both of them allowed}
+   *
+   * @param from the smallest
+   * @param to the largest
+   */
   public static Range between(double from, double to) {
     return new Range(from, to, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
-  /** {@return whether a metric value is allowed} */
+  /**
+   * {@return whether a metric value is allowed}
+   *
+   * @param value the value, in the metric unit
+   */
   public boolean contains(double value) {
     return value >= from && value <= to && value > above && value < below;
   }
@@ -34,7 +43,13 @@ public record Range(double from, double to, double above, double below) {
     return Math.min(to, below);
   }
 
-  /** {@return in words, without the unit: {@code 2 to 45}; empty where every number is allowed} */
+  /**
+   * {@return in words, without the unit: {@code 2 to 45}; empty where every number is allowed}
+   *
+   * @param quantity what it measures
+   * @param system the units of the caller
+   * @param words the language
+   */
   public String text(Quantity quantity, UnitSystem system, Words words) {
     if (Double.isFinite(from) && Double.isFinite(to)) {
       return words.say(

@@ -2,7 +2,7 @@ package meadcell.catalogue;
 
 /** Why a call is refused: a message and the kind of refusal that hosts tell apart. */
 public interface Reason extends Message {
-  /** What kind of refusal it is. */
+  /** {@return what kind of refusal it is} */
   Refusal.Kind kind();
 
   @Override

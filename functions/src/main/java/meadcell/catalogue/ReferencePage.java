@@ -11,12 +11,21 @@ public record ReferencePage(String title, List<Section> sections) {
   /** A headed part of the page; each line stands alone. */
   public record Section(String heading, List<String> lines) {}
 
-  /** {@return the page in English} */
+  /**
+   * {@return the page in English}
+   *
+   * @param function the function
+   */
   public static ReferencePage of(FunctionSpec function) {
     return of(function, Words.ENGLISH);
   }
 
-  /** {@return the page in a language} */
+  /**
+   * {@return the page in a language}
+   *
+   * @param function the function
+   * @param words the language
+   */
   public static ReferencePage of(FunctionSpec function, Words words) {
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
@@ -56,7 +65,11 @@ public record ReferencePage(String title, List<Section> sections) {
     return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
   }
 
-  /** {@return the page as plain text of the given width} */
+  /**
+   * {@return the page as plain text of the given width}
+   *
+   * @param width how many letters a line holds at most
+   */
   public String text(int width) {
     StringBuilder out = new StringBuilder(title).append('\n');
     for (Section section : sections) {

@@ -14,7 +14,7 @@ import java.util.Optional;
  *     .with("wetEmpty", wetEmptyKg, Quantity.MASS);
  * }</pre>
  */
-public final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException implements Said {
   private static final long serialVersionUID = 2;
 
   /** The causes, told apart because hosts show different errors for them. */
@@ -43,7 +43,11 @@ public final class Refusal extends RuntimeException {
   private transient String suggestion;
   private transient UnitSystem system;
 
-  /** A refusal for a reason; what it names is added by {@code with}. */
+  /**
+   * A refusal for a reason; what it names is added by {@code with}.
+   *
+   * @param reason why it is refused
+   */
   public Refusal(Reason reason) {
     super(null, null, false, false); // no stack trace: refusals are answers, and frequent
     this.reason = reason;
@@ -53,6 +57,10 @@ public final class Refusal extends RuntimeException {
   /**
    * {@return an unknown name, given at the place {@code given}, with the nearest known one if one
    * is}
+   *
+   * @param reason why it is refused
+   * @param given the name that was given
+   * @param known the names that there are
    */
   public static Refusal unknownName(Reason reason, String given, Iterable<String> known) {
     Refusal refusal = new Refusal(reason).with("given", given);
@@ -96,35 +104,74 @@ public final class Refusal extends RuntimeException {
 
   // ----
 
-  /** Adds a number in its metric unit. */
+  /**
+   * Adds a number in its metric unit.
+   *
+   * @param name the place in the template
+   * @param metric the number, in its metric unit
+   * @param quantity what it measures
+   * @return itself
+   */
   public Refusal with(String name, double metric, Quantity quantity) {
     return with(name, metric, quantity, Numbers.DIGITS);
   }
 
-  /** Adds a number in its metric unit, to be said with so many significant digits. */
+  /**
+   * Adds a number in its metric unit, to be said with so many significant digits.
+   *
+   * @param name the place in the template
+   * @param metric the number, in its metric unit
+   * @param quantity what it measures
+   * @param digits how many significant digits
+   * @return itself
+   */
   public Refusal with(String name, double metric, Quantity quantity, int digits) {
     statement.with(name, metric, quantity, digits);
     return this;
   }
 
-  /** Adds a text, a count, an enum's constant, a message, a statement, or a list of them. */
+  /**
+   * Adds a text, a count, an enum's constant, a message, a statement, or a list of them.
+   *
+   * @param name the place in the template
+   * @param value what stands there
+   * @return itself
+   */
   public Refusal with(String name, Object value) {
     statement.with(name, value);
     return this;
   }
 
-  /** Adds the numbers that are allowed, in their metric unit. */
+  /**
+   * Adds the numbers that are allowed, in their metric unit.
+   *
+   * @param name the place in the template
+   * @param range the numbers that are allowed
+   * @param quantity what it measures
+   * @return itself
+   */
   public Refusal with(String name, Range range, Quantity quantity) {
     statement.with(name, range, quantity);
     return this;
   }
 
-  /** Adds the argument that the reason is about, at the place {@code argument}. */
+  /**
+   * Adds the argument that the reason is about, at the place {@code argument}.
+   *
+   * @param argument the name of the argument
+   * @return itself
+   */
   public Refusal about(String argument) {
     return about(argument, null);
   }
 
-  /** Adds the argument that the reason is about and where in its range. */
+  /**
+   * Adds the argument that the reason is about and where in its range.
+   *
+   * @param argument the name of the argument
+   * @param place where in its range
+   * @return itself
+   */
   public Refusal about(String argument, Place place) {
     this.argument = argument;
     this.place = place;
@@ -164,7 +211,12 @@ public final class Refusal extends RuntimeException {
     return statement.parameters();
   }
 
-  /** {@return what stands at a place of the reason's template, in the caller's units} */
+  /**
+   * {@return what stands at a place of the reason's template, in the caller's units}
+   *
+   * @param name the place in the template
+   * @param words the language
+   */
   public Optional<String> text(String name, Words words) {
     return statement.text(name, system(), words);
   }
@@ -197,7 +249,10 @@ public final class Refusal extends RuntimeException {
   /**
    * {@return the sentence in a language, in the caller's units, with the likely slip if there is
    * one}
+   *
+   * @param words the language
    */
+  @Override
   public String sentence(Words words) {
     StringBuilder said = new StringBuilder(withoutHints(words));
     if (slip != null) {

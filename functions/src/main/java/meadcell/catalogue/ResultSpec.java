@@ -13,7 +13,9 @@ import java.util.stream.Collectors;
 public final class ResultSpec {
   /** The shape of a result in cells. */
   public enum Shape {
+    /** One number. */
     NUMBER,
+    /** One text. */
     TEXT,
     /** Named numbers side by side. */
     ROW,
@@ -41,11 +43,12 @@ public final class ResultSpec {
 
   static ResultSpec of(Method method, Quantity gives, String function) {
     Class<?> type = method.getReturnType();
-    RecordComponent[] components = type.isRecord() ? type.getRecordComponents() : null;
+    RecordComponent[] components =
+        type.isRecord() && type != Verdict.class ? type.getRecordComponents() : null;
     Shape shape;
     if (type == double.class || type == int.class || type == boolean.class) {
       shape = Shape.NUMBER;
-    } else if (type == String.class || type == Optional.class) {
+    } else if (type == String.class || type == Optional.class || type == Verdict.class) {
       shape = Shape.TEXT;
     } else if (components != null) {
       shape = Shape.ROW;
@@ -64,6 +67,7 @@ public final class ResultSpec {
     return new ResultSpec(shape, gives, components, function);
   }
 
+  /** {@return its shape in cells} */
   public Shape shape() {
     return shape;
   }
@@ -132,10 +136,7 @@ public final class ResultSpec {
           result instanceof Boolean yes
               ? (Object) (yes ? 1.0 : 0.0)
               : number(((Number) result).doubleValue(), quantity, system);
-      case TEXT ->
-          result instanceof Optional<?> refused
-              ? refused.map(refusal -> ((Refusal) refusal).sentence(words)).orElse("")
-              : result;
+      case TEXT -> text(result, words);
       case ANY -> result;
       case ROW -> new Object[][] {row(result, system)};
       case COLUMN -> {
@@ -148,6 +149,13 @@ public final class ResultSpec {
       }
       case TABLE -> table((Object[][]) result);
     };
+  }
+
+  private static Object text(Object result, Words words) {
+    if (result instanceof Optional<?> said) {
+      return said.map(sentence -> ((Said) sentence).sentence(words)).orElse("");
+    }
+    return result instanceof Verdict verdict ? verdict.word() : result;
   }
 
   private Object[] row(Object record, UnitSystem system) {

@@ -154,6 +154,9 @@ final class RowSpec {
       return cell(column, cells, at, row, column.name(), system);
     }
     Object raw = at < cells.length ? CellReader.blankToNull(cells[at]) : null;
+    if (column.isOptional() && column.zeroIsBlank() && Double.valueOf(0).equals(raw)) {
+      raw = null; // an array constant cannot be empty in places
+    }
     Place place = new Place(row, at + 1, column.name());
     if (raw != null) {
       return column.reader.value(raw, place, system);

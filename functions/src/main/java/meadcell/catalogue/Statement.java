@@ -28,29 +28,61 @@ public final class Statement {
     this.message = message;
   }
 
-  /** {@return a message, to which {@code with} adds the values it names} */
+  /**
+   * {@return a message, to which {@code with} adds the values it names}
+   *
+   * @param message what is said
+   */
   public static Statement of(Message message) {
     return new Statement(message);
   }
 
-  /** Adds a number in its metric unit. */
+  /**
+   * Adds a number in its metric unit.
+   *
+   * @param name the place in the template
+   * @param metric the number, in its metric unit
+   * @param quantity what it measures
+   * @return itself
+   */
   public Statement with(String name, double metric, Quantity quantity) {
     return with(name, metric, quantity, Numbers.DIGITS);
   }
 
-  /** Adds a number in its metric unit, to be said with so many significant digits. */
+  /**
+   * Adds a number in its metric unit, to be said with so many significant digits.
+   *
+   * @param name the place in the template
+   * @param metric the number, in its metric unit
+   * @param quantity what it measures
+   * @param digits how many significant digits
+   * @return itself
+   */
   public Statement with(String name, double metric, Quantity quantity, int digits) {
     parameters.add(new Parameter(name, metric, quantity, digits));
     return this;
   }
 
-  /** Adds the numbers that are allowed, in their metric unit. */
+  /**
+   * Adds the numbers that are allowed, in their metric unit.
+   *
+   * @param name the place in the template
+   * @param range the numbers that are allowed
+   * @param quantity what it measures
+   * @return itself
+   */
   public Statement with(String name, Range range, Quantity quantity) {
     parameters.add(new Parameter(name, range, quantity, Numbers.DIGITS));
     return this;
   }
 
-  /** Adds a text, a count, an enum's constant, a message, a statement, or a list of them. */
+  /**
+   * Adds a text, a count, an enum's constant, a message, a statement, or a list of them.
+   *
+   * @param name the place in the template
+   * @param value what stands there
+   * @return itself
+   */
   public Statement with(String name, Object value) {
     parameters.add(new Parameter(name, value, Quantity.NUMBER, Numbers.DIGITS));
     return this;
@@ -71,12 +103,21 @@ public final class Statement {
     return Collections.unmodifiableList(parameters);
   }
 
-  /** {@return the value at a place of the template} */
+  /**
+   * {@return the value at a place of the template}
+   *
+   * @param name the place in the template
+   */
   public Optional<Parameter> parameter(String name) {
     return parameters.stream().filter(parameter -> parameter.name().equals(name)).findFirst();
   }
 
-  /** {@return the text in a language and in units} */
+  /**
+   * {@return the text in a language and in units}
+   *
+   * @param system the units of the caller
+   * @param words the language
+   */
   public String text(UnitSystem system, Words words) {
     return words.filled(message, name -> text(name, system, words).orElse(null));
   }

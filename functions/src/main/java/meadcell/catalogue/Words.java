@@ -40,6 +40,8 @@ public final class Words {
   /**
    * {@return the language of a tag such as {@code de} or {@code de-AT}; English where we do not
    * have it}
+   *
+   * @param tag the tag
    */
   public static Words in(String tag) {
     String language = tag.toLowerCase(Locale.ROOT).split("[-_]", 2)[0];
@@ -65,7 +67,12 @@ public final class Words {
     return name.substring(name.lastIndexOf('.') + 1).toUpperCase(Locale.ROOT);
   }
 
-  /** {@return the text of a key; the English one where the language has none} */
+  /**
+   * {@return the text of a key; the English one where the language has none}
+   *
+   * @param key the key
+   * @param english the English text
+   */
   public String text(String key, String english) {
     String found = translation(key);
     return found == null ? english : found;
@@ -99,7 +106,12 @@ public final class Words {
     return texts;
   }
 
-  /** {@return a message with its values: names and texts by turns} */
+  /**
+   * {@return a message with its values: names and texts by turns}
+   *
+   * @param message what is said
+   * @param values the place of each value and, after it, its text
+   */
   public String say(Message message, String... values) {
     return filled(
         message,
@@ -133,13 +145,21 @@ public final class Words {
 
   /**
    * {@return a number in plain digits, rounded to so many significant ones, with the decimal sign}
+   *
+   * @param value the number
+   * @param significantDigits how many significant digits
    */
   public String number(double value, int significantDigits) {
     String plain = Numbers.text(value, significantDigits);
     return this == ENGLISH ? plain : plain.replace(".", say(Phrase.DECIMAL_POINT));
   }
 
-  /** {@return the unit of a quantity, in words where it is one} */
+  /**
+   * {@return the unit of a quantity, in words where it is one}
+   *
+   * @param quantity what it measures
+   * @param system the units of the caller
+   */
   public String unit(Quantity quantity, UnitSystem system) {
     String unit = quantity.unit(system);
     return unit.isEmpty() ? unit : text(quantity.key(system), unit);
@@ -151,7 +171,11 @@ public final class Words {
     return quantity.isDimensional() ? metric + " (" + unit(quantity, UnitSystem.US) + ")" : metric;
   }
 
-  /** {@return a result in one line: cells and rows apart by the language's separators} */
+  /**
+   * {@return a result in one line: cells and rows apart by the language's separators}
+   *
+   * @param result what a function gives
+   */
   public String shown(Object result) {
     if (result instanceof Double number) {
       return number(number, Numbers.DIGITS);

@@ -15,6 +15,7 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Said;
 
 /** What a user asks about the functions themselves. */
 @Family(
@@ -58,29 +59,29 @@ public final class Cellar {
   }
 
   /**
-   * {@return the sentence behind a refusal, the refusal; empty when the call is answered}
+   * {@return why a call is refused or what its verdict rests on; empty when there is nothing to
+   * say}
    *
    * @param function name of the function, such as "ALCOHOL.ABV"
-   * @param arguments the same arguments as in the failing cell
+   * @param arguments the same arguments as in the cell
    */
   @CellarFunction(
       summary =
-          "Says in one sentence why a call is refused: which argument, its value, what is allowed."
-              + " Empty when the call is answered.",
+          "Says in one sentence why a call is refused, or what its verdict rests on: which argument,"
+              + " its value, what is allowed; or the numbers behind the word, and what would tell."
+              + " Empty when there is nothing to say.",
       gives = Quantity.TEXT,
-      formula = "Calls the function with the same arguments and gives the refusal's sentence.",
+      formula = "Calls the function with the same arguments and gives the sentence.",
       source = "None needed.",
       example = "CELLAR.WHY(\"BARREL.VOLUME\";50;0;81)",
-      note = "Put it beside a failing cell with the same arguments.")
-  public static Optional<Refusal> why(
+      note = "Put it beside the cell with the same arguments. Verdicts: FERMENT.STATE.")
+  public static Optional<Said> why(
       @FunctionName String function,
-      @Arg(name = "arguments", help = "The same arguments as in the failing cell")
-          Object... arguments) {
+      @Arg(name = "arguments", help = "The same arguments as in the cell") Object... arguments) {
     try {
-      CATALOGUE.get(function).call(arguments);
-      return Optional.empty();
-    } catch (Refusal refusal) {
-      return Optional.of(refusal);
+      return CATALOGUE.get(function).why(arguments);
+    } catch (Refusal unknown) {
+      return Optional.of(unknown);
     }
   }
 

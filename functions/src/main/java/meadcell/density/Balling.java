@@ -8,16 +8,19 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * <p>Per litre of mead, with a g of ethanol, e g of extract and a density ρ, the must weighed ρ +
  * 1.0665 a g, of which e + 2.0665 a g were extract: 1 g of ethanol comes with 0.9565 g of carbon
- * dioxide and 0.11 g of dry yeast.
+ * dioxide and 0.11 g of dry yeast. With another extract x for 1 g of ethanol, carbon dioxide and
+ * yeast share x − 1 g as they share those 1.0665 g, so that the masses still add up.
  */
 public final class Balling {
 
   /** g per g of ethanol, as are the next two. */
   public static final double CO2_PER_ETHANOL = 0.9565;
 
+  /** g of dry yeast per g of ethanol. */
   public static final double YEAST_PER_ETHANOL = 0.11;
-  private static final double LOST_PER_ETHANOL = CO2_PER_ETHANOL + YEAST_PER_ETHANOL;
-  public static final double EXTRACT_PER_ETHANOL = 1 + LOST_PER_ETHANOL;
+
+  /** g of extract per g of ethanol. */
+  public static final double EXTRACT_PER_ETHANOL = 1 + CO2_PER_ETHANOL + YEAST_PER_ETHANOL;
 
   /** Far more alcohol, as mass fraction beside water, than any must of extract below 0.6 gives. */
   private static final double MOST_ETHANOL = 0.5;
@@ -43,18 +46,45 @@ public final class Balling {
 
   private Balling() {}
 
+  /**
+   * {@return what a must has become that fermented to a gravity}
+   *
+   * @param originalGravity gravity 20/20 of the must
+   * @param presentGravity gravity 20/20 now
+   */
   public static Fermented fermented(double originalGravity, double presentGravity) {
-    return fermentedFromDensity(originalGravity, presentGravity * Sucrose.WATER_20, 20);
+    return fermented(originalGravity, presentGravity, EXTRACT_PER_ETHANOL);
   }
 
   /**
-   * The same from a density at any temperature, as an instrument finds it in the cellar.
+   * {@return what a must has become that fermented to a gravity, with another extract for the
+   * ethanol}
    *
+   * @param originalGravity gravity 20/20 of the must
+   * @param presentGravity gravity 20/20 now
+   * @param extractPerEthanol g of extract that 1 g of ethanol takes
+   */
+  public static Fermented fermented(
+      double originalGravity, double presentGravity, double extractPerEthanol) {
+    return fermented(originalGravity, presentGravity * Sucrose.WATER_20, 20, extractPerEthanol);
+  }
+
+  /**
+   * {@return the same from a density at any temperature, as an instrument finds it in the cellar}
+   *
+   * @param originalGravity gravity 20/20 of the must
+   * @param density density of the fermented must in kg/m³, at that temperature
+   * @param temperatureC temperature in °C
    * @throws org.apache.commons.math3.exception.NoBracketingException if the density is above that
    *     of the unfermented must
    */
   public static Fermented fermentedFromDensity(
       double originalGravity, double density, double temperatureC) {
+    return fermented(originalGravity, density, temperatureC, EXTRACT_PER_ETHANOL);
+  }
+
+  private static Fermented fermented(
+      double originalGravity, double density, double temperatureC, double extractPerEthanol) {
     double originalExtract = Sucrose.massFractionFromGravity(originalGravity);
     double[] alcohol = EthanolWater.polynomial(temperatureC);
     double[] sugar = Sucrose.polynomial(temperatureC);
@@ -77,8 +107,8 @@ public final class Balling {
 
       double imbalance() {
         return extract
-            + EXTRACT_PER_ETHANOL * ethanol
-            - originalExtract * (density20 + LOST_PER_ETHANOL * ethanol);
+            + extractPerEthanol * ethanol
+            - originalExtract * (density20 + (extractPerEthanol - 1) * ethanol);
       }
 
       Fermented result() {
@@ -111,11 +141,29 @@ public final class Balling {
     return new Mead(ethanolMassFraction).result();
   }
 
-  /** {@return the gravity of the must that fermented to this alcohol and gravity} */
+  /**
+   * {@return the gravity of the must that fermented to this alcohol and gravity}
+   *
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param presentGravity gravity 20/20 now
+   */
   public static double originalGravity(double abvFraction, double presentGravity) {
+    return originalGravity(abvFraction, presentGravity, EXTRACT_PER_ETHANOL);
+  }
+
+  /**
+   * {@return the gravity of the must that fermented to this alcohol and gravity, with another
+   * extract for the ethanol}
+   *
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param presentGravity gravity 20/20 now
+   * @param extractPerEthanol g of extract that 1 g of ethanol takes
+   */
+  public static double originalGravity(
+      double abvFraction, double presentGravity, double extractPerEthanol) {
     double ethanol = abvFraction * EthanolWater.PURE_ETHANOL_DENSITY_20;
     double extract = Mixture.extract(presentGravity, abvFraction);
-    double must = presentGravity * Sucrose.WATER_20 + LOST_PER_ETHANOL * ethanol;
-    return Sucrose.specificGravity((extract + EXTRACT_PER_ETHANOL * ethanol) / must);
+    double must = presentGravity * Sucrose.WATER_20 + (extractPerEthanol - 1) * ethanol;
+    return Sucrose.specificGravity((extract + extractPerEthanol * ethanol) / must);
   }
 }

@@ -67,28 +67,57 @@ public final class EthanolWater {
 
   private EthanolWater() {}
 
+  /**
+   * {@return density of a mixture in kg/m³}
+   *
+   * @param ethanolMassFraction mass fraction of ethanol, 0 to 1
+   * @param temperatureC temperature, −20 to 40 °C
+   */
   public static double density(double ethanolMassFraction, double temperatureC) {
     return Polynomial.value(polynomial(temperatureC), ethanolMassFraction);
   }
 
+  /**
+   * {@return volume fraction at 20 °C of a mass fraction}
+   *
+   * @param massFraction mass fraction of ethanol, 0 to 1
+   */
   public static double volumeFraction(double massFraction) {
     return massFraction * density20(massFraction) / PURE_ETHANOL_DENSITY_20;
   }
 
+  /**
+   * {@return mass fraction of a volume fraction; the inverse of {@link #volumeFraction}}
+   *
+   * @param volumeFraction volume fraction of ethanol at 20 °C, 0 to 1
+   */
   public static double massFraction(double volumeFraction) {
     return massFraction(GRAMS_PER_LITRE, volumeFraction * PURE_ETHANOL_DENSITY_20);
   }
 
+  /**
+   * {@return mass fraction of a mixture of that density; the inverse of {@link #density} at 20 °C}
+   *
+   * @param density20 density at 20 °C in kg/m³
+   */
   public static double massFractionFromDensity(double density20) {
     return massFraction(AT_20, density20);
   }
 
-  /** {@return inverse of {@link #gravity20}} */
+  /**
+   * {@return inverse of {@link #gravity20}}
+   *
+   * @param gravity20 gravity 20/20, of ethanol to 1
+   */
   public static double volumeFractionFromGravity(double gravity20) {
     return volumeFraction(massFractionFromDensity(gravity20 * WATER_20));
   }
 
-  /** {@return gravity of a water–ethanol mixture of that volume fraction, on R 22's own water} */
+  /**
+   * {@return gravity of a water–ethanol mixture of that volume fraction, on R 22's own water}
+   *
+   * @param volumeFraction volume fraction of ethanol at 20 °C, 0 to 1
+   */
   public static double gravity20(double volumeFraction) {
     return density20(massFraction(volumeFraction)) / WATER_20;
   }

@@ -20,20 +20,46 @@ public final class Mixture {
 
   private Mixture() {}
 
+  /**
+   * {@return gravity 20/20 of a mead with this extract and alcohol}
+   *
+   * @param extractGramsPerLitre g of extract in a litre of the residue at 20 °C
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   */
   public static double gravity(double extractGramsPerLitre, double abvFraction) {
     return Sucrose.gravityFromGramsPerLitre(extractGramsPerLitre)
         + (EthanolWater.gravity20(abvFraction) - 1);
   }
 
+  /**
+   * {@return g of extract in a litre of the residue at 20 °C; the inverse of {@link #gravity}}
+   *
+   * @param gravity gravity 20/20
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   */
   public static double extract(double gravity, double abvFraction) {
     return Sucrose.gramsPerLitre(residueGravity(gravity, abvFraction));
   }
 
+  /**
+   * {@return density of a mead in kg/m³}
+   *
+   * @param gravity gravity 20/20
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param temperatureC temperature, 5 to 40 °C
+   */
   public static double density(double gravity, double abvFraction, double temperatureC) {
     double extract = Sucrose.massFractionFromGravity(residueGravity(gravity, abvFraction));
     return Sucrose.density(extract, temperatureC) + alcoholShift(abvFraction, temperatureC);
   }
 
+  /**
+   * {@return mass fraction of extract in the residue of a mead of that density}
+   *
+   * @param density density of the mead in kg/m³, at that temperature
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   * @param temperatureC temperature, 5 to 40 °C
+   */
   public static double extractMassFraction(
       double density, double abvFraction, double temperatureC) {
     return Sucrose.massFraction(density - alcoholShift(abvFraction, temperatureC), temperatureC);

@@ -25,15 +25,30 @@ public final class RefractiveIndex {
 
   private RefractiveIndex() {}
 
+  /**
+   * {@return index of a sucrose solution}
+   *
+   * @param massFraction mass fraction of sucrose, −0.1 to 0.9
+   */
   public static double sucrose(double massFraction) {
     return Polynomial.value(SUCROSE, massFraction);
   }
 
+  /**
+   * {@return mass fraction of a sucrose solution of that index; the inverse of {@link #sucrose}}
+   *
+   * @param index refractive index at 589 nm and 20 °C
+   */
   public static double sucroseMassFraction(double index) {
     return Polynomial.inverse(SUCROSE, index, Sucrose.LEAST, Sucrose.MOST);
   }
 
-  /** {@return index of a mead of that gravity and alcohol; ethanol up to 30 % by mass} */
+  /**
+   * {@return index of a mead of that gravity and alcohol; ethanol up to 30 % by mass}
+   *
+   * @param gravity gravity 20/20
+   * @param abvFraction volume fraction of ethanol at 20 °C
+   */
   public static double mead(double gravity, double abvFraction) {
     double ethanol = EthanolWater.massFraction(abvFraction);
     double residue = gravity - (EthanolWater.density20(ethanol) / EthanolWater.WATER_20 - 1);

@@ -35,10 +35,22 @@ public final class Sucrose {
 
   private Sucrose() {}
 
+  /**
+   * {@return density of a solution in kg/m³}
+   *
+   * @param massFraction mass fraction of sucrose, −0.1 to 0.9
+   * @param temperatureC temperature, 5 to 80 °C
+   */
   public static double density(double massFraction, double temperatureC) {
     return Polynomial.value(polynomial(temperatureC), massFraction);
   }
 
+  /**
+   * {@return mass fraction of a solution of that density; the inverse of {@link #density}}
+   *
+   * @param density density in kg/m³, at that temperature
+   * @param temperatureC temperature, 5 to 80 °C
+   */
   public static double massFraction(double density, double temperatureC) {
     return massFraction(density, polynomial(temperatureC));
   }
@@ -47,19 +59,38 @@ public final class Sucrose {
     return Polynomial.inverse(polynomial, density, LEAST, MOST);
   }
 
+  /**
+   * {@return gravity 20/20 of a solution}
+   *
+   * @param massFraction mass fraction of sucrose, −0.1 to 0.9
+   */
   public static double specificGravity(double massFraction) {
     return density20(massFraction) / WATER_20;
   }
 
+  /**
+   * {@return mass fraction of a solution of that gravity; the inverse of {@link #specificGravity}}
+   *
+   * @param gravity gravity 20/20
+   */
   public static double massFractionFromGravity(double gravity) {
     return massFraction(gravity * WATER_20, AT_20);
   }
 
-  /** {@return extract at 20 °C: g of sucrose in a litre of a solution of that gravity} */
+  /**
+   * {@return extract at 20 °C: g of sucrose in a litre of a solution of that gravity}
+   *
+   * @param gravity gravity 20/20
+   */
   public static double gramsPerLitre(double gravity) {
     return massFractionFromGravity(gravity) * gravity * WATER_20;
   }
 
+  /**
+   * {@return gravity 20/20 of a solution; the inverse of {@link #gramsPerLitre}}
+   *
+   * @param gramsPerLitre g of sucrose in a litre at 20 °C
+   */
   public static double gravityFromGramsPerLitre(double gramsPerLitre) {
     return specificGravity(Polynomial.inverse(GRAMS_PER_LITRE, gramsPerLitre, LEAST, MOST));
   }

@@ -11,7 +11,12 @@ public final class Water {
 
   private Water() {}
 
-  /** Tanaka et al. 2001, recommended by the CIPM: the one to use where water itself is meant. */
+  /**
+   * Tanaka et al. 2001, recommended by the CIPM: the one to use where water itself is meant.
+   *
+   * @param temperatureC temperature, 0 to 40 °C
+   * @return density in kg/m³
+   */
   public static double density(double temperatureC) {
     double fromMaximum = temperatureC - 3.983035;
     return 999.974950
@@ -25,6 +30,9 @@ public final class Water {
   /**
    * Bettin and Spieweck 1990, 0.003 to 0.004 kg/m³ lower: the water term of {@link Sucrose} and
    * {@link Mixture}. The one to use where a gravity becomes a density or back.
+   *
+   * @param temperatureC temperature, 0 to 40 °C
+   * @return density in kg/m³
    */
   public static double bettinSpieweck(double temperatureC) {
     return Polynomial.value(NUMERATOR, temperatureC) / (1 + DENOMINATOR_SLOPE * temperatureC);

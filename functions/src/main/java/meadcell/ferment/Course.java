@@ -1,5 +1,6 @@
 package meadcell.ferment;
 
+import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol;
 import meadcell.density.Balling;
 import meadcell.density.EthanolWater;
@@ -17,11 +18,14 @@ final class Course {
   /** How far rounding may put an end of the course beyond itself. */
   private static final double ROUNDING = 1e-9;
 
+  /** Lighter than any fermented must. */
+  private static final double LIGHTEST = 0.95;
+
   private Course() {}
 
   /** g/L of ethanol in the mead. */
   static double ethanol(double original, double present) {
-    return Alcohol.abv(original, present, Alcohol.Method.BALANCE)
+    return Alcohol.abv(original, present, Alcohol.Method.BALANCE, OptionalDouble.empty())
         / 100
         * EthanolWater.PURE_ETHANOL_DENSITY_20;
   }
@@ -39,7 +43,21 @@ final class Course {
 
   /** Gravity of the mead when this share of the sugar that goes in all is gone. */
   static double gravity(double original, double finalGravity, double share) {
-    double ethanolPerMust = share * ethanolPerMust(original, finalGravity);
+    return gravity(
+        original,
+        share * ethanolPerMust(original, finalGravity),
+        finalGravity - ROUNDING,
+        original - share * (original - finalGravity));
+  }
+
+  /** Gravity of the mead if all extract of the must had fermented: none can be lighter. */
+  static double leastGravity(double original) {
+    double ethanolPerMust = Sucrose.massFractionFromGravity(original) / Balling.EXTRACT_PER_ETHANOL;
+    return gravity(original, ethanolPerMust, LIGHTEST, 1);
+  }
+
+  private static double gravity(
+      double original, double ethanolPerMust, double lowest, double guess) {
     double extractPerMust =
         Sucrose.massFractionFromGravity(original) - Balling.EXTRACT_PER_ETHANOL * ethanolPerMust;
     double meadPerMust = 1 - LOST_PER_ETHANOL * ethanolPerMust;
@@ -53,8 +71,8 @@ final class Course {
                       ethanolPerMust * mustPerLitre / EthanolWater.PURE_ETHANOL_DENSITY_20)
                   - gravity;
             },
-            finalGravity - ROUNDING,
+            lowest,
             original + ROUNDING,
-            original - share * (original - finalGravity));
+            guess);
   }
 }

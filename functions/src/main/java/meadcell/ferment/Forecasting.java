@@ -1,75 +1,154 @@
 package meadcell.ferment;
 
-import meadcell.catalogue.Numbers;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
-import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.linear.SingularMatrixException;
+import org.apache.commons.math3.distribution.TDistribution;
 
-/** Where a falling gravity ends, from a logistic fit, and when the readings cannot say. */
+/**
+ * Where a falling gravity ends, and when the readings cannot say.
+ *
+ * <p>The curve is the one of several skews that has the least AICc. The limits hold every end with
+ * which any of the curves still fits (profile of the sum of squares, Student's t), widened by a
+ * tenth of what is left to fall, since no ferment is a curve, and bounded by what the sugar balance
+ * allows. They are tested on ferments that these curves have not made.
+ */
 final class Forecasting {
-  private static final int LEAST_READINGS = 5;
-
-  // Rules of our own: with them no simulated ferment is forecast to end more than 0.01 from where
-  // it does; asking only for a midpoint before the last reading, 3 % were, with small errors
-  // stated.
-  private static final double LEAST_FALL = 0.02;
-  private static final int READINGS_AFTER_TURN = 3;
-  private static final double SLOWED = 0.5;
-
-  /** No mead ends below this (common practice, no source). */
-  private static final double LOWEST_END = 0.97;
-
   private static final double POINTS = 1000;
+  private static final int LEAST_READINGS = 5;
+  private static final double LEAST_FALL = 0.02;
 
-  private Forecasting() {}
+  /** From an abrupt end to a long tail; 1 is the plain log-logistic curve. */
+  private static final double[] SKEWS = {0.1, 0.5, 1, 2, 5};
 
-  static Ferment.Forecast of(double[] days, double[] gravities, double tolerance) {
-    int last = days.length - 1;
-    if (days.length < LEAST_READINGS) {
-      throw Refusal.inconsistent(
-          "days has " + days.length + " readings; at least " + LEAST_READINGS + " are due.");
-    }
-    double fall = gravities[0] - gravities[last];
-    if (fall < LEAST_FALL) {
-      throw Refusal.inconsistent(
-          "gravities fall by "
-              + Numbers.text(fall, 3)
-              + " from first to last; at least "
-              + LEAST_FALL
-              + " is due.");
-    }
-    double[] times = new double[days.length];
-    double[] points = new double[days.length];
-    for (int i = 0; i <= last; i++) {
-      times[i] = days[i] - days[0];
-      points[i] = POINTS * gravities[i];
-    }
-    LogisticFit fit = fit(times, points);
-    double end = fit.floor() / POINTS;
-    boolean falls = fit.r() < 0 && fit.span() > 0;
-    boolean turned =
-        fit.midpoint() <= times[last + 1 - READINGS_AFTER_TURN]
-            && fit.slope(times[last]) >= SLOWED * fit.slope(fit.midpoint());
-    if (!falls || !turned || end < LOWEST_END) {
-      throw Refusal.noSolution(
-          "The readings do not show an end yet: at least "
-              + READINGS_AFTER_TURN
-              + " must lie behind the fastest fall, and the fall must be down to half of it.");
-    }
-    return new Ferment.Forecast(
-        end,
-        fit.floorError() / POINTS,
-        days[0] + fit.timeAt(POINTS * tolerance),
-        -fit.slope(Math.max(0, fit.midpoint())) / POINTS);
+  private static final double PLAIN = 1;
+  private static final int PARAMETERS = 4;
+
+  /** Standard uncertainty of a reading, in points: no log scatters less, whatever it looks like. */
+  private static final double U = 0.5;
+
+  private static final double NORMAL = 1.959964;
+
+  // Rules of our own, from simulation.
+  private static final double OF_WHAT_IS_LEFT = 0.1;
+  private static final double WIDEST = 30;
+  private static final double MOST_SCATTER = 3 * U;
+  private static final double RUNNING = -2.326348; // 1 % of the normal distribution
+
+  private final double[] times;
+  private final double[] points;
+  private final List<FallingCurve> curves;
+  private final double variance;
+  private final double mostSquares;
+
+  private Forecasting(double[] days, double[] gravities) {
+    times = DoubleStream.of(days).map(day -> day - days[0]).toArray();
+    points = DoubleStream.of(gravities).map(gravity -> POINTS * gravity).toArray();
+    curves =
+        DoubleStream.of(SKEWS)
+            .mapToObj(skew -> FallingCurve.fit(skew, times, points))
+            .flatMap(Optional::stream)
+            .toList();
+    int freedom = Math.max(1, times.length - PARAMETERS - 1);
+    double scatter = leastSquares() / freedom;
+    variance = Math.max(scatter, U * U);
+    double quantile =
+        scatter > U * U
+            ? new TDistribution(null, freedom).inverseCumulativeProbability(0.975)
+            : NORMAL;
+    mostSquares = leastSquares() + quantile * quantile * variance;
   }
 
-  private static LogisticFit fit(double[] times, double[] points) {
-    try {
-      return LogisticFit.of(times, points);
-    } catch (MathIllegalStateException | SingularMatrixException e) {
-      throw Refusal.notConverged(
-          "No falling curve fits these readings. Give them from the start of the ferment on, as"
-              + " GRAVITY.CORRECT gives them.");
+  static Prospect.Forecast of(double[] days, double[] gravities, double tolerance) {
+    if (days.length < LEAST_READINGS) {
+      throw new Refusal(FermentReason.TOO_FEW_READINGS)
+          .with("count", days.length)
+          .with("least", LEAST_READINGS);
     }
+    double fall = gravities[0] - gravities[days.length - 1];
+    if (fall < LEAST_FALL) {
+      throw new Refusal(FermentReason.FALLS_TOO_LITTLE)
+          .with("fall", fall, Quantity.NUMBER, 3)
+          .with("least", LEAST_FALL, Quantity.NUMBER);
+    }
+    return new Forecasting(days, gravities).forecast(days[0], tolerance);
+  }
+
+  private Prospect.Forecast forecast(double firstDay, double tolerance) {
+    FallingCurve curve =
+        fitting()
+            .min(Comparator.comparingDouble(this::aicc))
+            .filter(best -> variance <= MOST_SCATTER * MOST_SCATTER && !runs(best.residuals()))
+            .orElseThrow(() -> new Refusal(FermentReason.NO_CURVE));
+    double last = points[points.length - 1];
+    if (curve.end() > last + 2 * U) {
+      throw new Refusal(FermentReason.ENDS_ABOVE)
+          .with("end", curve.end() / POINTS, Quantity.NUMBER, 4)
+          .with("last", last / POINTS, Quantity.NUMBER, 4);
+    }
+    DryEnd dry = DryEnd.of(points[0] / POINTS);
+    double terminal = Math.min(last, Math.max(curve.end(), POINTS * dry.likely()));
+    double spare = OF_WHAT_IS_LEFT * (last - terminal);
+    double upper = Math.min(last + 2 * U, Math.max(highestEnd() + spare, POINTS * dry.highest()));
+    double lower = Math.min(terminal, Math.max(lowestEnd() - spare, POINTS * dry.lowest()));
+    if (upper - lower > WIDEST) {
+      throw new Refusal(FermentReason.END_OPEN)
+          .with("lower", lower / POINTS, Quantity.NUMBER, 4)
+          .with("upper", upper / POINTS, Quantity.NUMBER, 4);
+    }
+    return new Prospect.Forecast(
+        terminal / POINTS,
+        (upper - lower) / (2 * NORMAL * POINTS),
+        firstDay + curve.timeAt(Math.max(0, terminal - curve.end()) + POINTS * tolerance),
+        curve.steepestFall() / POINTS,
+        lower / POINTS,
+        upper / POINTS);
+  }
+
+  private double leastSquares() {
+    return curves.stream().mapToDouble(FallingCurve::squares).min().orElse(0);
+  }
+
+  private Stream<FallingCurve> fitting() {
+    return curves.stream().filter(curve -> curve.squares() <= mostSquares);
+  }
+
+  /** The skew counts as a parameter where it is chosen. */
+  private double aicc(FallingCurve curve) {
+    int parameters = curve.skew() == PLAIN ? PARAMETERS : PARAMETERS + 1;
+    int spare = Math.max(1, times.length - parameters - 1);
+    return curve.squares() / variance
+        + 2 * parameters
+        + 2.0 * parameters * (parameters + 1) / spare;
+  }
+
+  private double lowestEnd() {
+    return fitting().mapToDouble(curve -> curve.end() - reach(curve)).min().orElseThrow();
+  }
+
+  private double highestEnd() {
+    return fitting().mapToDouble(curve -> curve.end() + reach(curve)).max().orElseThrow();
+  }
+
+  /** How far the end can move before the curve no longer fits. */
+  private double reach(FallingCurve curve) {
+    return curve.endPerNoise() * Math.sqrt(mostSquares - curve.squares());
+  }
+
+  /** Wald and Wolfowitz: too few changes of sign for chance. */
+  private static boolean runs(double[] residuals) {
+    double above = DoubleStream.of(residuals).filter(residual -> residual > 0).count();
+    double below = residuals.length - above;
+    int runs = 1;
+    for (int i = 1; i < residuals.length; i++) {
+      runs += residuals[i] > 0 == residuals[i - 1] > 0 ? 0 : 1;
+    }
+    double mean = 1 + 2 * above * below / residuals.length;
+    double variance = (mean - 1) * (mean - 2) / (residuals.length - 1);
+    return runs - mean < RUNNING * Math.sqrt(variance);
   }
 }

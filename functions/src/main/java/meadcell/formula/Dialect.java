@@ -44,7 +44,11 @@ public enum Dialect {
     return row;
   }
 
-  /** A token as this dialect writes it; names of cells stay as they are. */
+  /**
+   * {@return a token as this dialect writes it; names of cells stay as they are}
+   *
+   * @param token the token, of any dialect
+   */
   public String written(FormulaScanner token) {
     return switch (token.kind()) {
       case SEPARATOR -> separators.substring(0, 1);

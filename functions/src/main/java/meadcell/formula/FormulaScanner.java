@@ -8,6 +8,7 @@ public final class FormulaScanner {
     SPACE,
     /** A text in double quotes; one within is doubled. */
     TEXT,
+    /** A number without its sign. */
     NUMBER,
     /** A name, a truth value, or a sheet in front of its {@code !}. */
     NAME,
@@ -23,11 +24,15 @@ public final class FormulaScanner {
     BRACKETED,
     /** What stands in curly brackets, with them, where that is no array constant. */
     LABEL,
+    /** An opening bracket. */
     OPEN,
+    /** A closing bracket. */
     CLOSE,
     /** Between two arguments. */
     SEPARATOR,
+    /** The opening brace of an array constant. */
     ARRAY_OPEN,
+    /** A closing brace. */
     ARRAY_CLOSE,
     /** Between two cells of an array constant. */
     ARRAY_CELL,
@@ -41,7 +46,7 @@ public final class FormulaScanner {
 
   private static final int MOST_LETTERS = 3;
   private static final int MOST_DIGITS = 7;
-  private static final String STARTS_ARRAY = "0123456789+-.\"";
+  private static final String STARTS_ARRAY = "0123456789+-.\",;";
 
   private final String formula;
   private final Dialect dialect;
@@ -54,13 +59,22 @@ public final class FormulaScanner {
   private boolean isRowFixed;
   private boolean isColumnFixed;
 
-  /** Before the first token of a formula, which is given without its {@code =}. */
+  /**
+   * Before the first token of a formula, which is given without its {@code =}.
+   *
+   * @param formula the formula
+   * @param dialect what it is written in
+   */
   public FormulaScanner(String formula, Dialect dialect) {
     this.formula = formula;
     this.dialect = dialect;
   }
 
-  /** Moves to the next token; false where there is none. */
+  /**
+   * Moves to the next token; false where there is none.
+   *
+   * @return false where there is none
+   */
   public boolean next() {
     start = end;
     if (start == formula.length()) {
@@ -70,58 +84,70 @@ public final class FormulaScanner {
     return true;
   }
 
+  /** {@return what the token is} */
   public Kind kind() {
     return kind;
   }
 
+  /** {@return where the token begins in the formula} */
   public int start() {
     return start;
   }
 
+  /** {@return where the token ends in the formula, after its last sign} */
   public int end() {
     return end;
   }
 
-  /** The token as it is written. */
+  /** {@return the token as it is written} */
   public String text() {
     return formula.substring(start, end);
   }
 
-  /** What a token holds between its quotes or brackets. */
+  /** {@return what a token holds between its quotes or brackets} */
   public String inside() {
     return formula.substring(start + 1, end - 1);
   }
 
+  /**
+   * {@return whether the token is this sign}
+   *
+   * @param sign the sign
+   */
   public boolean is(char sign) {
     return end == start + 1 && formula.charAt(start) == sign;
   }
 
-  /** Whether the sign comes directly behind this token. */
+  /**
+   * {@return whether the sign comes directly behind this token}
+   *
+   * @param sign the sign
+   */
   public boolean isBefore(char sign) {
     return end < formula.length() && formula.charAt(end) == sign;
   }
 
-  /** Whether this token stands in an array constant. */
+  /** {@return whether this token stands in an array constant} */
   public boolean isInArray() {
     return braces > 0;
   }
 
-  /** The row of a {@link Kind#CELL} or {@link Kind#ROW}, counted from 0. */
+  /** {@return the row of a {@link Kind#CELL} or {@link Kind#ROW}, from 0} */
   public int row() {
     return row;
   }
 
-  /** The column of a {@link Kind#CELL}, counted from 0. */
+  /** {@return the column of a {@link Kind#CELL}, from 0} */
   public int column() {
     return column;
   }
 
-  /** Whether a {@code $} stands before the row. */
+  /** {@return whether a {@code $} stands before the row} */
   public boolean isRowFixed() {
     return isRowFixed;
   }
 
-  /** Whether a {@code $} stands before the column. */
+  /** {@return whether a {@code $} stands before the column} */
   public boolean isColumnFixed() {
     return isColumnFixed;
   }
@@ -188,8 +214,8 @@ public final class FormulaScanner {
     return upTo(
         switch (dialect) {
           case PLAN -> formula.indexOf(']', end);
-          case EXCEL -> closeOfNested();
-          case CALC, OPEN_FORMULA -> closeOutsideQuotes();
+          case CALC, EXCEL -> closeOfNested();
+          case OPEN_FORMULA -> closeOutsideQuotes();
         },
         Kind.BRACKETED);
   }

@@ -79,14 +79,15 @@ public final class Gravity {
               help = "Specific gravity as read",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
-              to = 1.2)
+              to = 1.3)
           double reading,
       @Arg(
               name = "temperature",
               help = "Temperature of the sample",
               is = Quantity.TEMPERATURE,
-              from = 2,
-              to = 45)
+              from = 0,
+              to = 45,
+              zeroIsBlank = true)
           double temperatureC,
       @Arg(
               name = "calibration",
@@ -102,7 +103,7 @@ public final class Gravity {
               help = "Original gravity, only once the batch ferments",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 1,
-              to = 1.2)
+              to = 1.3)
           OptionalDouble original) {
     return Hydrometer.corrected(reading, temperatureC, calibrationC, original);
   }
@@ -313,7 +314,13 @@ public final class Gravity {
               from = 0.98,
               to = 1.44)
           double sg,
-      @Arg(name = "temperature", help = "Temperature", is = Quantity.TEMPERATURE, from = 2, to = 40)
+      @Arg(
+              name = "temperature",
+              help = "Temperature",
+              is = Quantity.TEMPERATURE,
+              from = 0,
+              to = 40,
+              zeroIsBlank = true)
           double temperatureC,
       @Arg(
               name = "abv",
@@ -358,20 +365,39 @@ public final class Gravity {
       summary =
           "Specific gravity from a note such as \"1.085\", \"1085\", \"20.5 Bx\" or \"11.2 Bé\".",
       gives = Quantity.SPECIFIC_GRAVITY,
-      formula = "One number, with at most one scale before or after it.",
+      formula =
+          "One number, with at most one scale before or after it, and the temperature after that.",
       source = "Rules of our own, in the note.",
       example = "GRAVITY.READ(\"20,5 °Bx\")",
       note =
           "Decimal point or decimal comma; capitals, accents, spaces and the degree sign do not matter."
               + " OG or FG may come first.\n"
-              + "Without a scale: 0.98 to 1.2 with two decimals or more is a gravity, 980 to 1200 its"
+              + "Without a scale: 0.98 to 1.3 with two decimals or more is a gravity, 980 to 1300 its"
               + " thousandfold. Everything else is refused: \"85\" may be points or Oechsle, \"20\" Brix"
               + " or degrees, \"1.1\" a gravity or Brix.\n"
               + "Scales: SG; Bx, Brix, Plato or °P, all g sucrose in 100 g; Be, Bé or Baumé; Oe or"
-              + " Oechsle. Each is taken over what 0.98 to 1.2 is on it, below zero too.\n"
+              + " Oechsle. Each is taken over what 0.98 to 1.3 is on it, below zero too.\n"
               + "Refused besides: two numbers, a number with two separators, ranges, question marks,"
-              + " \"about\", and any other word. Temperature is not corrected: see GRAVITY.CORRECT.")
+              + " \"about\", and any other word. A temperature that ends the note, as in \"1.0425 (13 C)\","
+              + " is not corrected for: GRAVITY.READTEMPERATURE reads it, GRAVITY.CORRECT takes both.")
   public static double read(@Arg(name = "text", help = "The note") String text) {
-    return LogbookNote.gravity(text);
+    return LogbookNote.of(text).gravity();
+  }
+
+  /** The temperature in a note. */
+  @CellarFunction(
+      summary =
+          "Temperature of the sample from a note such as \"1.0425 (13 C)\" or \"1.085 at 68 F\".",
+      gives = Quantity.TEMPERATURE,
+      formula = "The number with C or F that ends a note which GRAVITY.READ takes.",
+      source = "Rules of our own, in the note.",
+      example = "GRAVITY.READTEMPERATURE(\"1.0425 (13 C)\")",
+      note =
+          "In brackets or after a comma, a slash, @ or the word at; with or without a degree sign. Without"
+              + " C or F it is refused.")
+  public static double readTemperature(@Arg(name = "text", help = "The note") String text) {
+    return LogbookNote.of(text)
+        .temperatureC()
+        .orElseThrow(() -> new Refusal(GravityReason.NO_TEMPERATURE).with("text", text));
   }
 }

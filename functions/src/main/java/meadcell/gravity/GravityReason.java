@@ -12,6 +12,7 @@ enum GravityReason implements Reason {
       INCONSISTENT, "reading, corrected to {corrected}, is above the original gravity {original}."),
   LIGHTER_THAN_ALCOHOL(
       INCONSISTENT, "sg {sg} is lighter than water with {abv} of alcohol; is abv left out?"),
+  NO_TEMPERATURE(WRONG_KIND, "text is \"{text}\"; it ends with no temperature in C or F."),
   UNCLEAR_NOTE(WRONG_KIND, "text is \"{text}\"; {why}.");
 
   private final Refusal.Kind kind;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -12,8 +13,13 @@ import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Statement;
 
-/** A gravity as people write it, read only where it can mean one thing. */
-final class LogbookNote {
+/**
+ * A gravity as people write it, read only where it can mean one thing.
+ *
+ * @param gravity as it was read
+ * @param temperatureC of the sample, if the note ends with it
+ */
+record LogbookNote(double gravity, OptionalDouble temperatureC) {
   private static final String WORD = "(°?\\s*[a-z]+)?";
   private static final Pattern NOTE =
       Pattern.compile(
@@ -22,15 +28,22 @@ final class LogbookNote {
               + "[\\s:=]*(-?(?:\\d+(?:[.,](\\d+))?|[.,](\\d+)))\\s*"
               + WORD);
 
+  /** A number with C or F at the end, in brackets or after an at. */
+  private static final Pattern TEMPERATURE =
+      Pattern.compile(
+          "(.*?\\S)\\s*(?:[(,;/@]|\\bat\\b|\\s)\\s*(-?\\d+(?:[.,]\\d+)?)\\s*°?\\s*([cf])\\s*\\)?");
+
+  private static final Range SAMPLE_C = Range.between(-5, 60);
+
   /** Thousandths: 1085 for 1.085. */
   private static final double THOUSAND = 1000;
 
-  /** The scales, each over what SG 0.98 to 1.2 is on it. */
+  /** The scales, each over what SG 0.98 to 1.3 is on it. */
   private enum Scale {
     GRAVITY(Quantity.SPECIFIC_GRAVITY.plausible().orElseThrow(), sg -> sg, "sg"),
-    BRIX(-5, 44, Gravity::fromBrix, "bx", "brix", "plato"),
-    BAUME(-2.9, 24.1, Gravity::fromBaume, "be", "baume"),
-    OECHSLE(-19, 199, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
+    BRIX(-5, 62, Gravity::fromBrix, "bx", "brix", "plato"),
+    BAUME(-2.9, 33.5, Gravity::fromBaume, "be", "baume"),
+    OECHSLE(-19, 299.4, Gravity::fromOechsle, "oe", "oechsle", "ochsle");
 
     final Range range;
     final DoubleUnaryOperator toGravity;
@@ -57,10 +70,26 @@ final class LogbookNote {
     }
   }
 
-  private LogbookNote() {}
+  static LogbookNote of(String text) {
+    String plain = plain(text);
+    Matcher warm = TEMPERATURE.matcher(plain);
+    return warm.matches()
+        ? new LogbookNote(gravity(text, warm.group(1)), OptionalDouble.of(celsius(text, warm)))
+        : new LogbookNote(gravity(text, plain), OptionalDouble.empty());
+  }
 
-  static double gravity(String text) {
-    Matcher note = NOTE.matcher(plain(text));
+  private static double celsius(String text, Matcher warm) {
+    double degrees = Double.parseDouble(warm.group(2).replace(',', '.'));
+    double celsius = warm.group(3).equals("f") ? (degrees - 32) / 1.8 : degrees;
+    if (!SAMPLE_C.contains(celsius)) {
+      throw refused(
+          text, Statement.of(Unclear.NO_SUCH_WARMTH).with("range", SAMPLE_C, Quantity.TEMPERATURE));
+    }
+    return celsius;
+  }
+
+  private static double gravity(String text, String plain) {
+    Matcher note = NOTE.matcher(plain);
     if (!note.matches() || note.group(1) != null && note.group(5) != null) {
       throw refused(text, Statement.of(Unclear.NOT_ONE_NUMBER));
     }

@@ -7,8 +7,9 @@ enum Unclear implements Message {
   NOT_ONE_NUMBER("it is not one number with at most a scale before or after it"),
   UNKNOWN_SCALE("its scale must be SG, Bx, °P, Bé or Oe"),
   OFF_SCALE("on this scale it must be {range}"),
+  NO_SUCH_WARMTH("its temperature must be {range}"),
   NO_SCALE(
-      "without a scale only 0.98 to 1.2 with two decimals or more, or 980 to 1200, is surely a"
+      "without a scale only 0.98 to 1.3 with two decimals or more, or 980 to 1300, is surely a"
           + " gravity");
 
   private final String english;

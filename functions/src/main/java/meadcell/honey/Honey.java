@@ -184,7 +184,9 @@ public final class Honey {
               + " solids.",
       example = "HONEY.SUGAR(100;17.2)",
       note =
-          "Nutrition labels count all carbohydrate of honey as sugar and read about 5 % high.\n"
+          "Nutrition labels count all carbohydrate of honey as sugar and read about 5 % high. Of the"
+              + " maltose-type sugars, counted here in full, yeast leaves a part: ALCOHOL.SUGARLEFT reckons"
+              + " with 91 % of the solids.\n"
               + "Honeydew honeys hold more sugars that yeast leaves; take 90 or less (common"
               + " practice, no source).")
   public static double sugar(

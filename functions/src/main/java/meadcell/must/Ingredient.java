@@ -101,27 +101,53 @@ record Ingredient(
     return FRUITS.values();
   }
 
-  static Ingredient fruit(String name) {
-    return find(name, MustReason.UNKNOWN_FRUIT, FRUITS);
+  /** A fruit of the table, or another of which enough is known. */
+  static Ingredient fruit(
+      String name, OptionalDouble brix, OptionalDouble sugars, OptionalDouble refuse) {
+    return find(name, MustReason.UNKNOWN_FRUIT, FRUITS, brix, sugars, refuse);
   }
 
-  static Ingredient named(String name) {
-    return find(name, MustReason.UNKNOWN_INGREDIENT, ALL);
+  /** An ingredient of the table, or another of which enough is known. */
+  static Ingredient named(
+      String name, OptionalDouble brix, OptionalDouble sugars, OptionalDouble refuse) {
+    return find(name, MustReason.UNKNOWN_INGREDIENT, ALL, brix, sugars, refuse);
   }
 
-  private static Ingredient find(String name, MustReason unknown, Map<String, Ingredient> known) {
+  private static Ingredient find(
+      String name,
+      MustReason unknown,
+      Map<String, Ingredient> known,
+      OptionalDouble brix,
+      OptionalDouble sugars,
+      OptionalDouble refuse) {
     Ingredient found = known.get(key(name));
-    if (found == null) {
-      List<String> names = new ArrayList<>();
-      known.values().forEach(ingredient -> names.add(ingredient.name));
-      throw Refusal.unknownName(unknown, name, names);
+    if (found != null) {
+      boolean same = refuse.isEmpty() || refuse.getAsDouble() == found.refusePercent;
+      return same ? found : found.withRefuse(refuse.getAsDouble());
     }
-    return found;
+    List<String> names = new ArrayList<>();
+    known.values().forEach(ingredient -> names.add(ingredient.name));
+    Refusal refusal = Refusal.unknownName(unknown, name, names);
+    boolean mayBeMistyped = refuse.isEmpty() && refusal.suggestion().isPresent();
+    if (brix.isEmpty() && sugars.isEmpty() || mayBeMistyped) {
+      throw refusal;
+    }
+    // all of the flesh counts as juice: of its fibre nothing is known
+    double solids = brix.orElse(sugars.orElse(0));
+    return new Ingredient(name, "", 100 - solids, sugars, 0, refuse.orElse(0), brix);
+  }
+
+  private Ingredient withRefuse(double percent) {
+    return new Ingredient(name, ndb, waterPercent, sugarsPercent, fibrePercent, percent, brix);
+  }
+
+  boolean isHoney() {
+    return this == HONEY;
   }
 
   /** kJ/(kg·K). */
   double specificHeat() {
-    if (this == HONEY) {
+    if (isHoney()) {
       return 2.26;
     }
     if (this == SUGAR) {

@@ -8,13 +8,17 @@ import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.General;
 import meadcell.catalogue.Gives;
+import meadcell.catalogue.Numbers;
 import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.density.Sucrose;
 import meadcell.density.Water;
 import meadcell.ferment.Ferment;
+import meadcell.law.UsHoneyWine;
 
 /** What goes into the must: gravity, volume, sugar, temperature, nitrogen, acid, yeast. */
 @Family(
@@ -34,7 +38,10 @@ public final class Must {
           + " taken as bought: stones, stems and peel are taken off by USDA's refuse, and all of the"
           + " flesh but its fibre becomes juice, which pressing never quite reaches.\n"
           + "The table's °Brix are the least that juice may have; measure yours and give it in the"
-          + " third column.";
+          + " third column. Fruit, juice or syrup that is not in the table goes by its °Brix, and its"
+          + " sugars where sugar is asked for; a name that is nearly one of the table's wants its"
+          + " refuse too, in the fifth column. 0 stands for a place that does not apply.";
+  private static final Range SPECIFIC_HEATS = Range.between(1, 4.2);
   private static final String MOLAR =
       "Computed from molar masses; tartaric acid 150.086 g/mol, two" + " protons.";
 
@@ -66,6 +73,15 @@ public final class Must {
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Brix {}
 
+  @Arg(
+      name = "refuse",
+      help = "Stones, stems or peel of the whole; left out: the table's, 0 for what is not in it",
+      is = Quantity.PERCENT,
+      from = 0,
+      to = 90)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface Refuse {}
+
   @Arg(name = "volume", help = "Must", is = Quantity.VOLUME, above = 0, to = 1e6)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface MustVolume {}
@@ -75,7 +91,7 @@ public final class Must {
       help = "Gravity of the must",
       is = Quantity.SPECIFIC_GRAVITY,
       above = 1,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface MustGravity {}
 
@@ -197,8 +213,10 @@ public final class Must {
               is = Quantity.PERCENT,
               from = 1,
               to = 100)
-          OptionalDouble sugarsPercent) {
-    Ingredient found = Ingredient.fruit(fruit);
+          OptionalDouble sugarsPercent,
+      @Refuse OptionalDouble refuse) {
+    Ingredient found =
+        Ingredient.fruit(fruit, OptionalDouble.empty(), sugarsPercent, refuse(whole, refuse));
     return found.sugarKg(edibleKg(found, massKg, whole), sugarsPercent);
   }
 
@@ -222,9 +240,18 @@ public final class Must {
       note =
           "All that can come, after weeks on the fruit. A press gets less: see what yours leaves.")
   public static double fruitJuice(
-      @Fruit String fruit, @Mass double massKg, @Whole boolean whole, @Brix OptionalDouble brix) {
-    Ingredient found = Ingredient.fruit(fruit);
+      @Fruit String fruit,
+      @Mass double massKg,
+      @Whole boolean whole,
+      @Brix OptionalDouble brix,
+      @Refuse OptionalDouble refuse) {
+    Ingredient found = Ingredient.fruit(fruit, brix, OptionalDouble.empty(), refuse(whole, refuse));
     return juice(found, edibleKg(found, massKg, whole), brix).volumeL();
+  }
+
+  /** Prepared fruit has none. */
+  private static OptionalDouble refuse(boolean whole, OptionalDouble refuse) {
+    return whole ? refuse : OptionalDouble.of(0);
   }
 
   private static double edibleKg(Ingredient fruit, double massKg, boolean whole) {
@@ -254,7 +281,8 @@ public final class Must {
       example = "MUST.AFTERFRUIT(100;1.08;\"raspberry\";20)",
       note =
           "In a ferment it is the gravity just after mixing, an approximation; and fruit changes the"
-              + " original gravity for alcohol too.")
+              + " original gravity for alcohol too.",
+      caution = UsHoneyWine.FRUIT)
   public static double afterFruit(
       @Arg(
               name = "volume",
@@ -268,13 +296,14 @@ public final class Must {
               help = "Its gravity",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
-              to = 1.2)
+              to = 1.3)
           double gravity,
       @Fruit String fruit,
       @Arg(name = "mass", help = "Whole fruit", is = Quantity.MASS, above = 0, to = 1e6)
           double massKg,
-      @Brix OptionalDouble brix) {
-    Ingredient found = Ingredient.fruit(fruit);
+      @Brix OptionalDouble brix,
+      @Refuse OptionalDouble refuse) {
+    Ingredient found = Ingredient.fruit(fruit, brix, OptionalDouble.empty(), refuse);
     return Juice.of(volumeL, gravity).plus(juice(found, found.edibleKg(massKg), brix)).gravity();
   }
 
@@ -294,9 +323,7 @@ public final class Must {
       source = MIXING + " Water: Tanaka et al. 2001.",
       example = "MUST.DILUTE(100;1.12;1.1)",
       note = "For unfermented musts.",
-      caution =
-          "In the United States water may not bring the juice of honey wine below 13 °Brix (27 CFR"
-              + " 24.203).")
+      caution = UsHoneyWine.WATER)
   public static double dilute(
       @MustVolume double volumeL,
       @Arg(
@@ -346,7 +373,11 @@ public final class Must {
               + " first: melting takes more heat than all the rest.",
       caution = "Pour hot honey and water slowly; both scald.")
   public static double mixTemperature(
-      @Arg(name = "ingredients", help = "Names, as in a recipe") String[] ingredients,
+      @Arg(
+              name = "ingredients",
+              help =
+                  "Names, as in a recipe; or the specific heat in kJ/(kg·K) of one not in the table")
+          String[] ingredients,
       @Arg(name = "masses", help = "Their masses", is = Quantity.MASS, above = 0, to = 1e6)
           double[] massesKg,
       @Arg(
@@ -359,11 +390,27 @@ public final class Must {
     double heat = 0;
     double capacity = 0;
     for (int i = 0; i < ingredients.length; i++) {
-      double part = massesKg[i] * Ingredient.named(ingredients[i]).specificHeat();
+      double part = massesKg[i] * specificHeat(ingredients[i]);
       capacity += part;
       heat += part * temperaturesC[i];
     }
     return heat / capacity;
+  }
+
+  private static double specificHeat(String ingredient) {
+    OptionalDouble given = Numbers.plain(ingredient);
+    if (given.isEmpty()) {
+      OptionalDouble none = OptionalDouble.empty();
+      return Ingredient.named(ingredient, none, none, none).specificHeat();
+    }
+    double heat = given.getAsDouble();
+    if (!SPECIFIC_HEATS.contains(heat)) {
+      throw new Refusal(General.OUTSIDE)
+          .about("ingredients")
+          .with("value", heat, Quantity.NUMBER)
+          .with("range", SPECIFIC_HEATS, Quantity.NUMBER);
+    }
+    return heat;
   }
 
   /** How much nitrogen a yeast asks for, against the table's. */
@@ -448,19 +495,24 @@ public final class Must {
    */
   @CellarFunction(
       summary =
-          "Nutrients for that much nitrogen: ammonium phosphate up to the legal maximum, organic"
-              + " nutrient for the rest.",
+          "Nutrients for that much nitrogen: ammonium phosphate for a share of it, within what the law"
+              + " lets the batch have in all, and organic nutrient for the rest.",
       formula =
-          "Diammonium phosphate is 21.21 % nitrogen; at most 0.96 g/L of it (USA) or 1 g/L (EU)."
-              + " Organic nutrient: the rest over organicPercent.",
+          "Diammonium phosphate is 21.21 % nitrogen: share · nitrogen of it, but with given not more"
+              + " than 0.96 g/L (USA) or 1 g/L (EU) in all. Organic nutrient: the rest over"
+              + " organicPercent.",
       source =
           "USA: 27 CFR 24.246, 8 lb per 1000 gal (0.96 g/L) of ammonium phosphates. EU: from memory,"
-              + " Delegated Regulation (EU) 2019/934, 1 g/L of ammonium salts. Nitrogen of the salt:"
-              + " computed from molar masses, 28.014 of 132.056.",
+              + " Delegated Regulation (EU) 2019/934, 1 g/L of ammonium salts, a rule for wine. Nitrogen"
+              + " of the salt: computed from molar masses, 28.014 of 132.056. Half of the nitrogen from"
+              + " the salt: common practice, no source.",
       example = "MUST.NUTRIENT(100;250)",
       note =
-          "Gives two cells in a row. Monoammonium phosphate has 12.18 % nitrogen and counts to the"
-              + " same limit. Whether organic nitrogen counts in full is disputed.",
+          "Gives two cells in a row. In parts, as MUST.FEEDING has them, give each part what all parts"
+              + " before it got as given, so that the cap holds for the batch.\n"
+              + "share 100 takes the salt first, 0 none. Whether organic nitrogen counts in full is"
+              + " disputed. Monoammonium phosphate has 12.18 % nitrogen and counts to the same limit.\n"
+              + "Whether wine's EU limit binds mead is not shown: mead is no wine there.",
       caution =
           "The limit is for all ammonium phosphate that the lot ever gets. Laws change: the text in"
               + " force decides.")
@@ -481,11 +533,29 @@ public final class Must {
               to = 15,
               byDefault = 4)
           double organicPercent,
-      @Arg(name = "rule", help = "Whose limit", byDefaultWord = "usa") Rule rule) {
-    double share = 2 * 14.007 / 132.056;
-    double phosphate = Math.min(nitrogen / 1000 / share, rule.mostPhosphate);
-    double rest = nitrogen / 1000 - phosphate * share;
-    return new Nutrient(volumeL * phosphate, volumeL * rest / (organicPercent / 100));
+      @Arg(name = "rule", help = "Whose limit", byDefaultWord = "usa") Rule rule,
+      @Arg(
+              name = "given",
+              help = "Ammonium phosphate that the batch already got",
+              is = Quantity.GRAM,
+              from = 0,
+              to = 1e6,
+              byDefault = 0)
+          double givenG,
+      @Arg(
+              name = "share",
+              help = "Share of the nitrogen that ammonium phosphate shall bring",
+              is = Quantity.PERCENT,
+              from = 0,
+              to = 100,
+              byDefault = 50)
+          double share) {
+    double nitrogenOfSalt = 2 * 14.007 / 132.056;
+    double nitrogenG = volumeL * nitrogen / 1000;
+    double allowed = Math.max(0, volumeL * rule.mostPhosphate - givenG);
+    double phosphate = Math.min(share / 100 * nitrogenG / nitrogenOfSalt, allowed);
+    return new Nutrient(
+        phosphate, (nitrogenG - phosphate * nitrogenOfSalt) / (organicPercent / 100));
   }
 
   /**
@@ -506,7 +576,8 @@ public final class Must {
       source = "Common practice, no source.",
       example = "MUST.FEEDING(100;250;1.1)",
       note =
-          "A row for each part. The first one is for when the yeast has begun to work, some hours"
+          "A row for each part; what to weigh out for it: MUST.NUTRIENT, given what the parts before it"
+              + " got. The first one is for when the yeast has begun to work, some hours"
               + " after pitching. After the third break yeast takes up little.",
       caution =
           "Powder thrown into a working ferment makes it foam over: dissolve it first. Stirring frees"
@@ -525,7 +596,7 @@ public final class Must {
               help = "Gravity of the must before fermentation",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 1.02,
-              to = 1.2)
+              to = 1.3)
           double original,
       @Arg(
               name = "parts",

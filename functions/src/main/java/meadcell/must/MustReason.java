@@ -9,8 +9,14 @@ import meadcell.catalogue.Refusal;
 
 /** Why functions of the must refuse. */
 enum MustReason implements Reason {
-  UNKNOWN_FRUIT(UNKNOWN_NAME, "The fruit \"{given}\" is not known."),
-  UNKNOWN_INGREDIENT(UNKNOWN_NAME, "The ingredient \"{given}\" is not known."),
+  UNKNOWN_FRUIT(
+      UNKNOWN_NAME,
+      "The fruit \"{given}\" is not known. For one that is not in the table give its °Brix or sugars,"
+          + " and its refuse, 0 for juice or syrup."),
+  UNKNOWN_INGREDIENT(
+      UNKNOWN_NAME,
+      "The ingredient \"{given}\" is not known. For one that is not in the table give its °Brix, and"
+          + " its refuse, 0 for juice or syrup."),
   NO_BRIX(
       NO_SOLUTION,
       "There is no °Brix of the juice of {fruit} in the table; measure it and give it."),

@@ -25,7 +25,7 @@ final class Recipe {
     }
 
     double brix() {
-      return ingredient == Ingredient.HONEY && strength.isPresent()
+      return ingredient.isHoney() && strength.isPresent()
           ? 100 - strength.getAsDouble()
           : ingredient.brix(strength);
     }
@@ -47,8 +47,9 @@ final class Recipe {
   }
 
   private static Part part(RecipeRow row) {
-    Ingredient ingredient = Ingredient.named(row.ingredient());
-    boolean honey = ingredient == Ingredient.HONEY;
+    Ingredient ingredient =
+        Ingredient.named(row.ingredient(), row.strength(), row.sugars(), row.refuse());
+    boolean honey = ingredient.isHoney();
     Range allowed = honey ? MOISTURE : BRIX;
     if (row.strength().isPresent() && !allowed.contains(row.strength().getAsDouble())) {
       Quantity quantity = honey ? Quantity.PERCENT : Quantity.BRIX;

@@ -15,7 +15,8 @@ enum SulfiteReason implements Reason {
   HARDLY_FALLS(
       NO_SOLUTION,
       "The readings hardly fall: limit is not reached within {years} years of the last " + "one."),
-  OUTSIDE_OIV_TABLE(OUT_OF_RANGE, "{argument} is {value}; the OIV table runs over {range}."),
+  OUTSIDE_OIV_TABLE(
+      OUT_OF_RANGE, "{argument} is {value}; the OIV table and its extrapolation run over {range}."),
   NEEDED_BY_OIV(INCONSISTENT, "{argument} is missing; the method oiv needs it."),
   ABOVE_LAW(
       OUT_OF_RANGE, "sorbicAcid is {sorbicAcid}; the rule {rule} allows at most {most} ({law}).");

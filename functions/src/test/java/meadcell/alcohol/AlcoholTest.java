@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol.Attenuation;
 import meadcell.alcohol.Alcohol.Method;
 import meadcell.catalogue.Refusal;
@@ -21,7 +22,7 @@ class AlcoholTest {
   private static final double ETHANOL = 0.7892391233;
 
   private static double abv(double original, double present) {
-    return Alcohol.abv(original, present, Method.BALANCE);
+    return Alcohol.abv(original, present, Method.BALANCE, OptionalDouble.empty());
   }
 
   /** A present gravity that such a must can have, from unfermented to all but free of extract. */
@@ -67,14 +68,15 @@ class AlcoholTest {
     double present = present(original, share);
     for (Method method : Method.values()) {
       assertTrue(
-          Alcohol.abv(original, present, method) > Alcohol.abv(original, present + 1e-5, method));
+          Alcohol.abv(original, present, method, OptionalDouble.empty())
+              > Alcohol.abv(original, present + 1e-5, method, OptionalDouble.empty()));
     }
   }
 
   @Property
   void unfermentedMustHasNoAlcohol(@Between(min = 1, max = 1.2) double original) {
     for (Method method : Method.values()) {
-      assertEquals(0, Alcohol.abv(original, original, method), 1e-12);
+      assertEquals(0, Alcohol.abv(original, original, method, OptionalDouble.empty()), 1e-12);
     }
     assertEquals(Gravity.sugar(original), Alcohol.extract(original, original), 1e-9);
   }
@@ -91,7 +93,9 @@ class AlcoholTest {
     String note = Cellar.catalogue().get("ALCOHOL.ABV").declaration().note();
     for (double[] mead : new double[][] {{1.1, 0.995}, {1.17, 1.05}}) {
       for (Method method : Method.values()) {
-        String value = String.format(Locale.ROOT, "%.2f", Alcohol.abv(mead[0], mead[1], method));
+        String value =
+            String.format(
+                Locale.ROOT, "%.2f", Alcohol.abv(mead[0], mead[1], method, OptionalDouble.empty()));
         assertTrue(note.contains(value), () -> value + " is not in: " + note);
       }
     }
@@ -102,16 +106,16 @@ class AlcoholTest {
   @Test
   void extractIsNotSugar() {
     assertEquals(30, Alcohol.extract(1.09, 0.994), 3);
-    assertEquals(3, Alcohol.sugarLeft(1.09, 0.994, 25), 0.5);
-    assertEquals(0, Alcohol.sugarLeft(1.08, 0.994, 25));
-    assertEquals(0, Alcohol.sugarLeft(1.1, 0.994, 35));
+    assertEquals(3, Alcohol.sugarLeft(1.09, 0.994, OptionalDouble.of(25)), 0.5);
+    assertEquals(0, Alcohol.sugarLeft(1.08, 0.994, OptionalDouble.of(25)));
+    assertEquals(0, Alcohol.sugarLeft(1.1, 0.994, OptionalDouble.of(35)));
   }
 
   @Property
   void sugarLeftIsNeverNegativeAndNeverAllOfTheExtract(
       @Between(min = 1, max = 1.2) double original, @Between(min = 0, max = 1) double share) {
     double present = present(original, share);
-    double sugar = Alcohol.sugarLeft(original, present, 25);
+    double sugar = Alcohol.sugarLeft(original, present, OptionalDouble.of(25));
     assertTrue(sugar >= 0);
     assertEquals(sugar == 0 ? 0 : Alcohol.extract(original, present) - 25, sugar);
   }
@@ -120,12 +124,18 @@ class AlcoholTest {
   @CsvSource({"1.1, 1.1001", "1, 1.05", "1.03, 0.98", "1, 0.9999"})
   void gravitiesThatCannotBothBeTrueAreRefused(double original, double present) {
     for (Method method : Method.values()) {
-      Refusal refusal = assertThrows(Refusal.class, () -> Alcohol.abv(original, present, method));
+      Refusal refusal =
+          assertThrows(
+              Refusal.class, () -> Alcohol.abv(original, present, method, OptionalDouble.empty()));
       assertEquals(Refusal.Kind.INCONSISTENT, refusal.kind());
     }
     assertThrows(Refusal.class, () -> Alcohol.extract(original, present));
     assertThrows(Refusal.class, () -> Alcohol.potential(original, present));
-    assertThrows(Refusal.class, () -> Alcohol.uncertainty(original, present, 0, 0, 0));
+    assertThrows(
+        Refusal.class,
+        () ->
+            Alcohol.uncertainty(
+                original, present, 0, 0, OptionalDouble.of(0), OptionalDouble.empty()));
   }
 
   @Test
@@ -196,15 +206,21 @@ class AlcoholTest {
     double byOriginal = (abv(original + u, present) - abv(original - u, present)) / 2;
     double byPresent = (abv(original, present + u) - abv(original, present - u)) / 2;
     assertEquals(
-        Math.abs(byOriginal), Alcohol.uncertainty(original, present, u, 0, 0), 1e-4 * byOriginal);
+        Math.abs(byOriginal),
+        Alcohol.uncertainty(original, present, u, 0, OptionalDouble.of(0), OptionalDouble.empty()),
+        1e-4 * byOriginal);
     assertEquals(
         Math.hypot(byOriginal, byPresent),
-        Alcohol.uncertainty(original, present, u, u, 0),
+        Alcohol.uncertainty(original, present, u, u, OptionalDouble.of(0), OptionalDouble.empty()),
         1e-4 * byOriginal);
-    assertEquals(0.5, Alcohol.uncertainty(original, present, 0, 0, 0.5));
+    assertEquals(
+        0.5,
+        Alcohol.uncertainty(
+            original, present, 0, 0, OptionalDouble.of(0.5), OptionalDouble.empty()));
     assertEquals(
         Math.hypot(0.5, Math.hypot(byOriginal, byPresent)),
-        Alcohol.uncertainty(original, present, u, u, 0.5),
+        Alcohol.uncertainty(
+            original, present, u, u, OptionalDouble.of(0.5), OptionalDouble.empty()),
         1e-9);
   }
 }

@@ -35,6 +35,8 @@ class AirTest {
   void oxygenAddsUpOverTime(
       @Between(min = 1, max = 400) double days, @Between(min = 1, max = 40) double rate) {
     assertEquals(
-        AirContact.oxygen(days + 365.25, rate), AirContact.oxygen(days, rate) + rate, 1e-9 * rate);
+        AirContact.oxygen(days + 365.25, rate, 1),
+        AirContact.oxygen(days, rate, 1) + rate,
+        1e-9 * rate);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import meadcell.barrel.Cask.Shape;
 import meadcell.catalogue.Refusal;
 import meadcell.property.Between;
@@ -180,7 +181,9 @@ class CaskTest {
     Cask cask = new Cask(50, 64, 80, Shape.ELLIPSE);
     assertEquals("depth is 81 cm, more than length, 80 cm.", refusal(() -> cask.standing(81)));
     assertTrue(
-        refusal(() -> new OutsideCask(50, 64, 15, 2.7, 4, Shape.ELLIPSE).inside())
+        refusal(
+                () ->
+                    new OutsideCask(50, 64, 15, OptionalDouble.of(2.7), 4, Shape.ELLIPSE).inside())
             .startsWith("stave and croze leave"));
     assertEquals(
         "dip is 65 cm, more than bilge, 64 cm.",

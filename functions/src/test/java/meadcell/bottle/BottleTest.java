@@ -98,8 +98,8 @@ class BottleTest {
       @Between(min = 0.5, max = 40, decimals = 2) double from,
       @Between(min = 0.5, max = 40, decimals = 2) double to,
       @Between(min = 1, max = 96, decimals = 1) double abv) {
-    double there = Bottle.volumeAt(225, from, to, abv);
-    assertEquals(225, Bottle.volumeAt(there, to, from, abv), 1e-10);
+    double there = Bottle.volumeAt(225, from, to, abv, 0);
+    assertEquals(225, Bottle.volumeAt(there, to, from, abv, 0), 1e-10);
   }
 
   @Property

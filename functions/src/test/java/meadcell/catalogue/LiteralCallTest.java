@@ -3,8 +3,11 @@ package meadcell.catalogue;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LiteralCallTest {
   @Test
@@ -20,9 +23,38 @@ class LiteralCallTest {
   }
 
   @Test
-  void refusesWhatIsNotACall() {
-    assertThrows(IllegalArgumentException.class, () -> LiteralCall.parse("1+1"));
-    assertThrows(RuntimeException.class, () -> LiteralCall.parse("F(1"));
-    assertThrows(RuntimeException.class, () -> LiteralCall.parse("F(1)2)"));
+  void blanksMayComeFirst() {
+    assertArrayEquals(
+        new Object[][] {{"", 1.0}, {"", ""}}, (Object[][]) LiteralCall.parseValue("{,1;}"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "1+1",
+        "F",
+        "F(1",
+        "F(1)2)",
+        "F(1,2)",
+        "F(A1)",
+        "F({1;2)",
+        "F({1 2})",
+        "F(\"a)",
+        "F(--1)",
+        "F(1d)",
+        "F(NaN)",
+        "F(1:2)",
+        "F(G(1))"
+      })
+  void refusesWhatIsNotACall(String text) {
+    String reason =
+        assertThrows(IllegalArgumentException.class, () -> LiteralCall.parse(text)).getMessage();
+    assertTrue(reason.endsWith(text), reason);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "1;2", "abc", "1,5"})
+  void refusesWhatIsNotOneValue(String text) {
+    assertThrows(IllegalArgumentException.class, () -> LiteralCall.parseValue(text));
   }
 }

@@ -13,9 +13,6 @@ import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
 
 class FermentTest {
-  private static final double[] DAYS = {0, 2, 4, 6, 8, 10, 12};
-  private static final double[] FALL = {1.1, 1.094, 1.079, 1.053, 1.028, 1.013, 1.007};
-
   @Property
   void breakInvertsProgress(
       @Between(min = 1.03, max = 1.2) double original,
@@ -72,13 +69,13 @@ class FermentTest {
   void gasHeatAndCoolingGoWithVolumeAndSugar(
       @Between(min = 1.05, max = 1.2) double original,
       @Between(min = 0.996, max = 1.049) double present) {
-    double gas = Ferment.gas(100, original, present);
-    assertEquals(2 * gas, Ferment.gas(200, original, present), 1e-9);
-    assertTrue(Ferment.gas(100, original, present - 0.001) > gas);
+    double gas = Release.gas(100, original, present);
+    assertEquals(2 * gas, Release.gas(200, original, present), 1e-9);
+    assertTrue(Release.gas(100, original, present - 0.001) > gas);
     double day = 0.001;
-    double made = Ferment.heat(100, original, present - day) - Ferment.heat(100, original, present);
+    double made = Release.heat(100, original, present - day) - Release.heat(100, original, present);
     assertEquals(
-        made * 1000 / 86400, Ferment.cooling(100, original, present, day), made * 1000 / 86400e2);
+        made * 1000 / 86400, Release.cooling(100, original, present, day), made * 1000 / 86400e2);
   }
 
   @Property
@@ -86,56 +83,16 @@ class FermentTest {
       @Between(min = 0.001, max = 1, decimals = 3) double gas,
       @Between(min = 100, max = 1000, decimals = 1) double room,
       @Between(min = 0.2, max = 10, decimals = 2) double airChanges) {
-    double ppm = Ferment.roomCo2(gas, room, airChanges, 420);
+    double ppm = Release.roomCo2(gas, room, airChanges, 420);
     assertTrue(ppm > 420);
-    assertTrue(Ferment.roomCo2(gas, room, 2 * airChanges, 420) < ppm);
+    assertTrue(Release.roomCo2(gas, room, 2 * airChanges, 420) < ppm);
   }
 
   @Test
   void aDeadlyRoomIsRefusedWithTheReason() {
-    Refusal refusal = assertThrows(Refusal.class, () -> Ferment.roomCo2(5, 60, 0.5, 420));
+    Refusal refusal = assertThrows(Refusal.class, () -> Release.roomCo2(5, 60, 0.5, 420));
     assertTrue(refusal.getMessage().contains("dangerous to life"), refusal.getMessage());
-    assertTrue(Ferment.roomCo2(0.5, 60, 0.5, 420) < 40_000);
-  }
-
-  @Test
-  void forecastComesNearerItsEndWithTheTolerance() {
-    Ferment.Forecast forecast = Ferment.forecast(DAYS, FALL, 0.001);
-    assertTrue(Ferment.forecast(DAYS, FALL, 0.0005).day() > forecast.day());
-    assertTrue(forecast.terminal() < 1.007);
-    assertTrue(forecast.day() > 12);
-  }
-
-  @Test
-  void forecastDoesNotDependOnTheCalendar() {
-    double[] dates = new double[DAYS.length];
-    for (int i = 0; i < dates.length; i++) {
-      dates[i] = DAYS[i] + 46000;
-    }
-    Ferment.Forecast plain = Ferment.forecast(DAYS, FALL, 0.001);
-    Ferment.Forecast dated = Ferment.forecast(dates, FALL, 0.001);
-    assertEquals(plain.terminal(), dated.terminal(), 1e-12);
-    assertEquals(plain.day() + 46000, dated.day(), 1e-6);
-  }
-
-  @Test
-  void forecastRefusesWhatDoesNotFallOrHasNotTurned() {
-    refusesForecast(new double[] {0, 2, 4, 6}, new double[] {1.1, 1.08, 1.05, 1.03}, "4 readings");
-    refusesForecast(
-        new double[] {0, 1, 2, 3, 4}, new double[] {1.03, 1.03, 1.031, 1.03, 1.03}, "fall by");
-    refusesForecast(
-        new double[] {0, 1, 2, 3, 4}, new double[] {1.03, 1.04, 1.05, 1.06, 1.07}, "fall by");
-    refusesForecast(
-        new double[] {0, 1, 2, 3, 4, 5},
-        new double[] {1.1, 1.098, 1.094, 1.088, 1.079, 1.067},
-        "do not show an end");
-    refusesForecast(
-        new double[] {0, 2, 2, 6, 8}, new double[] {1.1, 1.08, 1.05, 1.03, 1.02}, "later");
-  }
-
-  private static void refusesForecast(double[] days, double[] gravities, String why) {
-    Refusal refusal = assertThrows(Refusal.class, () -> Ferment.forecast(days, gravities, 0.001));
-    assertTrue(refusal.getMessage().contains(why), refusal.getMessage());
+    assertTrue(Release.roomCo2(0.5, 60, 0.5, 420) < 40_000);
   }
 
   @Test
@@ -144,6 +101,6 @@ class FermentTest {
     assertThrows(Refusal.class, () -> Ferment.progress(1.08, 1.05, 1.08));
     assertThrows(Refusal.class, () -> Ferment.Break(1.02, 33.3, 1.03));
     assertThrows(Refusal.class, () -> Ferment.originalAfter(10, 1.1, 1.05, 200, 17.2));
-    assertThrows(Refusal.class, () -> Ferment.gas(100, 1.05, 1.06));
+    assertThrows(Refusal.class, () -> Release.gas(100, 1.05, 1.06));
   }
 }

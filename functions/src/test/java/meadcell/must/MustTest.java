@@ -65,7 +65,12 @@ class MustTest {
     assertEquals(
         Must.gravity(with),
         Must.afterFruit(
-            Must.volume(without), Must.gravity(without), "pear", fruit, OptionalDouble.of(13)),
+            Must.volume(without),
+            Must.gravity(without),
+            "pear",
+            fruit,
+            OptionalDouble.of(13),
+            NONE),
         1e-12);
   }
 
@@ -100,7 +105,7 @@ class MustTest {
       @Between(min = 0, max = 600) double nitrogen,
       @Between(min = 1, max = 15) double organicPercent) {
     for (Must.Rule rule : Must.Rule.values()) {
-      Must.Nutrient nutrient = Must.nutrient(100, nitrogen, organicPercent, rule);
+      Must.Nutrient nutrient = Must.nutrient(100, nitrogen, organicPercent, rule, 0, 100);
       double given =
           nutrient.phosphate() * 28.014 / 132.056 + nutrient.organic() * organicPercent / 100;
       assertEquals(nitrogen * 100 / 1000, given, 1e-9);
@@ -149,19 +154,19 @@ class MustTest {
 
   @Test
   void namesInAnySpelling() {
-    double expected = Must.fruitSugar("sour cherry", 10, true, NONE);
-    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, true, NONE));
-    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, true, NONE));
+    double expected = Must.fruitSugar("sour cherry", 10, true, NONE, NONE);
+    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, true, NONE, NONE));
+    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, true, NONE, NONE));
   }
 
   @Test
   void refusalsSayWhy() {
-    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, true, NONE));
+    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, true, NONE, NONE));
     refuses("Did you mean honey?", () -> Must.gravity(recipe(row("hony", 1.0))));
-    refuses("is not known", () -> Must.fruitSugar("honey", 1, true, NONE));
-    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, true, NONE));
+    refuses("is not known", () -> Must.fruitSugar("honey", 1, true, NONE, NONE));
+    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, true, NONE, NONE));
     refuses("no sugars for elderberry", () -> Must.sugar(recipe(row("elderberry", 1.0))));
-    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, true, NONE));
+    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, true, NONE, NONE));
     refuses("whole is 0.5", () -> call("MUST.FRUITJUICE", "apple", 1.0, 0.5));
     refuses("Is the water missing?", () -> Must.gravity(recipe(row("honey", 10.0))));
     refuses(

@@ -80,9 +80,9 @@ class SulfiteTest {
   }
 
   @Test
-  void theTableIsNotExtrapolated() {
-    refused(Refusal.Kind.OUT_OF_RANGE, () -> oiv(15.01, 20));
-    refused(Refusal.Kind.OUT_OF_RANGE, () -> oiv(10, 19.99));
+  void theTableIsExtrapolatedToWhatCellarsHave() {
+    refused(Refusal.Kind.OUT_OF_RANGE, () -> oiv(20.01, 20));
+    refused(Refusal.Kind.OUT_OF_RANGE, () -> oiv(10, -0.01));
     refused(Refusal.Kind.OUT_OF_RANGE, () -> oiv(10, 40.01));
     assertTrue(oiv(15, 40) > oiv(0, 20));
     refused(

@@ -6,6 +6,9 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Eval;
@@ -76,6 +79,7 @@ public final class Main {
     commands.addSubcommand(new SelfCheck());
     commands.addSubcommand(new Samples());
     commands.addSubcommand(new CommandLine.HelpCommand());
+    commands.registerConverter(Path.class, Main::path);
     commands.setOut(out);
     commands.setErr(err);
     commands.setParameterExceptionHandler(
@@ -110,7 +114,7 @@ public final class Main {
       return code(late.getCause());
     }
     if (exception instanceof IOException trouble) {
-      boolean isInput = trouble instanceof FileRefused || FileTrouble.isOfInput(trouble);
+      boolean isInput = trouble instanceof FileRefused || trouble instanceof NoSuchFileException;
       return isInput ? ExitCode.REFUSED : ExitCode.NOT_WRITTEN;
     }
     boolean refused = exception instanceof Refusal || exception instanceof PlanMistake;
@@ -124,6 +128,17 @@ public final class Main {
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** A file name; where the locale knows only ASCII, Java can make none of an umlaut. */
+  private static Path path(String name) {
+    try {
+      return Path.of(name);
+    } catch (InvalidPathException e) {
+      throw new CommandLine.TypeConversionException(
+          "this name has letters that the locale of the terminal does not know; set LC_ALL=C.UTF-8,"
+              + " or another locale with UTF-8, and try again");
+    }
   }
 
   /** The terminal's own encoding; UTF-8 where the locale knows only ASCII, so that ° survives. */

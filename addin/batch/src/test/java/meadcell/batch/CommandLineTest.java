@@ -41,6 +41,18 @@ class CommandLineTest {
   }
 
   @Test
+  void evalTakesEmptyPlacesInArrayConstants() {
+    String full = Run.of("eval", "MUST.GRAVITY({\"honey\",30;\"water\",70})").out();
+    for (String empty :
+        List.of(
+            "{\"honey\",30,;\"water\",70,}",
+            "{\"honey\",30;\"water\",70, ,}",
+            "{\"honey\",30,0;\"water\",70,0}")) {
+      assertEquals(full, Run.of("eval", "MUST.GRAVITY(" + empty + ")").out());
+    }
+  }
+
+  @Test
   void evalAnswersStandardInputLineByLine() {
     InputStream before = System.in;
     System.setIn(

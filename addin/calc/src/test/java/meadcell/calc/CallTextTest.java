@@ -32,6 +32,13 @@ class CallTextTest {
   }
 
   @Test
+  void aColumnOfADatabaseRangeIsOneArgument() {
+    assertEquals(
+        List.of("GRAVITY.TOBRIX(Log[[#This Row];[SG (x)]]) [Log[[#This Row];[SG (x)]]]"),
+        in("=GRAVITY.TOBRIX(Log[[#This Row];[SG (x)]])"));
+  }
+
+  @Test
   void namesInTextsAndOtherFunctionsAreNotCalls() {
     assertEquals(List.of(), in("=\"GRAVITY.TOBRIX(1)\"&TOBRIX(2)&MY.GRAVITY.TOBRIX(1)"));
   }

@@ -48,6 +48,6 @@ public final class Build {
   static byte[] xlsx(XSSFWorkbook book) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     book.write(bytes);
-    return Repacked.zip(bytes.toByteArray(), (name, content) -> content);
+    return Repacked.zip(bytes.toByteArray(), Fonts::ordered);
   }
 }

@@ -15,8 +15,11 @@ import java.util.zip.ZipOutputStream;
 
 /** A zip file whose bytes depend on nothing but its content. */
 final class Repacked {
-  /** Where the zip format's clock starts: local time, so no zone comes in. */
-  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+  /**
+   * Local time, so no zone comes in; just behind the start of the zip format's clock, which Java
+   * would put into a field of its own.
+   */
+  private static final LocalDateTime TIME = LocalDateTime.of(1980, 1, 1, 0, 0, 2);
 
   /** The type of an OpenDocument file must lie uncompressed at its front. */
   private static final String MIMETYPE = "mimetype";

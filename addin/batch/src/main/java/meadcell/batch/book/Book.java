@@ -28,6 +28,11 @@ public interface Book extends AutoCloseable {
   /** What a user should know about the file, such as a signature that a change makes invalid. */
   List<String> caveats();
 
+  /**
+   * Writes the workbook.
+   *
+   * @throws FileRefused when it cannot be written without harm, with the reason for its owner
+   */
   void write(OutputStream out) throws IOException;
 
   @Override

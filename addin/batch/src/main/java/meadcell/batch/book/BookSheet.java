@@ -46,6 +46,12 @@ public interface BookSheet {
   /** Empties the cell but keeps its style. */
   void clear(Place place);
 
+  /** What puts a cell back as it is now, with its formula, value and style. */
+  Runnable keep(Place place);
+
+  /** How many columns a sheet of this format can have. */
+  int mostColumns();
+
   /**
    * Gives a cell without a style of its own the style of another, and a number format.
    *
@@ -55,6 +61,11 @@ public interface BookSheet {
 
   /** Gives a column that has no width of its own one that holds so many characters. */
   void widen(int column, int characters);
+
+  /** Whether notes can be put at its cells without harm to anything else. */
+  default boolean canHoldNotes() {
+    return true;
+  }
 
   Optional<Note> note(Place place);
 

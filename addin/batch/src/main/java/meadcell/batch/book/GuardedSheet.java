@@ -124,6 +124,22 @@ final class GuardedSheet implements BookSheet {
   }
 
   @Override
+  public Runnable keep(Place place) {
+    Runnable kept = guarded(() -> sheet.keep(place));
+    return () -> guarded(kept);
+  }
+
+  @Override
+  public int mostColumns() {
+    return sheet.mostColumns();
+  }
+
+  @Override
+  public boolean canHoldNotes() {
+    return sheet.canHoldNotes();
+  }
+
+  @Override
   public Optional<Note> note(Place place) {
     return guarded(() -> sheet.note(place));
   }

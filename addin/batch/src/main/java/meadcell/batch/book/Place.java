@@ -1,10 +1,15 @@
 package meadcell.batch.book;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import org.apache.poi.ss.util.CellReference;
 
 /** A cell of a sheet; row and column count from 0. */
 public record Place(int row, int column) {
+  /** Down the rows, and in each from left to right. */
+  public static final Comparator<Place> DOWN =
+      Comparator.comparingInt(Place::row).thenComparingInt(Place::column);
+
   private static final String[] NAMES = new String[256];
 
   static {

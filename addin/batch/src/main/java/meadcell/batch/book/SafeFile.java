@@ -2,7 +2,6 @@ package meadcell.batch.book;
 
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
-import java.io.CharConversionException;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,14 +11,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.EnumSet;
+import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import javax.xml.parsers.ParserConfigurationException;
-import javax.xml.parsers.SAXParserFactory;
+import meadcell.batch.book.zip.Sax;
 import org.apache.commons.io.input.CloseShieldInputStream;
 import org.xml.sax.SAXException;
-import org.xml.sax.helpers.DefaultHandler;
 
 /**
  * Puts a finished file in place, so that at every moment there is either the old file or the new
@@ -30,6 +31,12 @@ public final class SafeFile {
   public interface Content {
     void write(OutputStream out) throws IOException;
   }
+
+  private static final Set<PosixFilePermission> WRITING =
+      EnumSet.of(
+          PosixFilePermission.OWNER_WRITE,
+          PosixFilePermission.GROUP_WRITE,
+          PosixFilePermission.OTHERS_WRITE);
 
   private SafeFile() {}
 
@@ -44,14 +51,41 @@ public final class SafeFile {
     }
   }
 
+  /** The file that a symbolic link leads to, or the file itself. */
+  public static Path real(Path file) throws IOException {
+    return Files.isSymbolicLink(file) && Files.exists(file) ? file.toRealPath() : file;
+  }
+
+  /** Refuses to replace a file that its owner protected, or that has other names. */
+  private static void requireReplaceable(Path file) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
+    boolean isProtected =
+        view != null && view.readAttributes().permissions().stream().noneMatch(WRITING::contains);
+    if (isProtected || !Files.isWritable(file)) {
+      throw new FileRefused(
+          "The file " + file + " is write-protected; take the protection off, or use --out DIR.");
+    }
+    if (view != null && (int) Files.getAttribute(file, "unix:nlink") > 1) {
+      throw new FileRefused(
+          "The file "
+              + file
+              + " has a second name (a hard link), which would keep what it holds now; use --out"
+              + " DIR.");
+    }
+  }
+
   /**
    * Writes {@code target} in one step.
    *
-   * @param like lends its permissions
+   * @param like lends its permissions where the target is new
    * @param backup receives the file that is replaced, once the new one is whole; null for none
    */
   public static void write(Path target, Path like, Path backup, Content content)
       throws IOException, FileRefused {
+    boolean exists = Files.exists(target);
+    if (exists) {
+      requireReplaceable(target);
+    }
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = Files.createTempFile(folder, ".meadcell-", ".tmp");
     try {
@@ -62,9 +96,12 @@ public final class SafeFile {
         file.getFD().sync();
       }
       readBack(temporary);
-      copyPermissions(like, temporary);
+      if (exists) {
+        copyOwner(target, temporary);
+      }
+      copyPermissions(exists ? target : like, temporary);
       if (backup != null) {
-        Files.copy(target, backup);
+        Files.copy(target, backup, StandardCopyOption.COPY_ATTRIBUTES);
       }
       move(temporary, target);
     } finally {
@@ -77,6 +114,27 @@ public final class SafeFile {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
+
+  private static void copyOwner(Path from, Path to) throws IOException {
+    PosixFileAttributeView source = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    PosixFileAttributeView target = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (source == null || target == null) {
+      return;
+    }
+    PosixFileAttributes wanted = source.readAttributes();
+    PosixFileAttributes now = target.readAttributes();
+    try {
+      if (!now.group().equals(wanted.group())) {
+        target.setGroup(wanted.group());
+      }
+      if (!now.owner().equals(wanted.owner())) {
+        target.setOwner(wanted.owner());
+      }
+    } catch (IOException e) {
+      throw new FileRefused(
+          "The file " + from + " is not yours, and would become it; use --out DIR.", e);
     }
   }
 
@@ -99,21 +157,18 @@ public final class SafeFile {
     }
     try (ZipInputStream zip =
         new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
-      var parser = SAXParserFactory.newDefaultInstance().newSAXParser();
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
         if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          parser.parse(CloseShieldInputStream.wrap(zip), new DefaultHandler());
+          Sax.requireWellFormed(CloseShieldInputStream.wrap(zip));
         }
         zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
       }
-    } catch (SAXException | ZipException | CharConversionException e) {
+    } catch (SAXException | ZipException e) {
       throw new FileRefused(
           "The result cannot be read back and was not stored: "
               + e.getMessage()
               + "; the workbook may be damaged where no cell shows it.",
           e);
-    } catch (ParserConfigurationException e) {
-      throw new IllegalStateException(e);
     }
   }
 }

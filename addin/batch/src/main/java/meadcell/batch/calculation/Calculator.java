@@ -9,13 +9,15 @@ import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.Nearest;
 import meadcell.formula.Dialect;
 import meadcell.formula.FormulaScanner;
+import org.apache.poi.hssf.usermodel.HSSFEvaluationWorkbook;
 import org.apache.poi.hssf.usermodel.HSSFFormulaEvaluator;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.ss.formula.FormulaParseException;
+import org.apache.poi.ss.formula.FormulaParser;
+import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.eval.ErrorEval;
-import org.apache.poi.ss.formula.eval.NotImplementedException;
-import org.apache.poi.ss.formula.eval.NotImplementedFunctionException;
 import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -23,11 +25,12 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 
 /**
- * Single formulas outside any workbook of the user's, by POI's own evaluator: nested calls,
- * arithmetic and POI's other functions work as in a cell.
+ * Single formulas outside any workbook of the user's: nested calls, arithmetic and the proven
+ * functions of spreadsheets work as in a cell.
  */
 public final class Calculator {
   private static final String SHEET = "calculator";
+  private static final String ASKED = "formula.asked";
 
   /** A value ({@code Double}, {@code String}, rows of them), or an error and the reason. */
   public record Answer(Object value, String error, String why) {
@@ -39,14 +42,18 @@ public final class Calculator {
   private final PoiFunctions functions;
   private final Sheet sheet;
   private final HSSFFormulaEvaluator evaluator;
+  private final HSSFEvaluationWorkbook names;
+  private final Library library = new Library();
+  private Formula asked;
   private final CellReference home = new CellReference(SHEET, 0, 0, false, false);
 
   public Calculator(Catalogue catalogue) {
     functions = new PoiFunctions(catalogue);
     HSSFWorkbook workbook = new HSSFWorkbook(); // starts in half the time of an XSSF one
-    workbook.addToolPack(functions);
+    workbook.addToolPack(this::function);
     sheet = workbook.createSheet(SHEET);
     evaluator = workbook.getCreationHelper().createFormulaEvaluator();
+    names = HSSFEvaluationWorkbook.create(workbook);
   }
 
   /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
@@ -55,7 +62,12 @@ public final class Calculator {
     StringBuilder formula = new StringBuilder();
     Set<String> separators = new HashSet<>();
     FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
+    FormulaScanner.Kind before = null;
     while (tokens.next()) {
+      if (isEmptyPlace(before, tokens.kind())) {
+        formula.append("\"\"");
+      }
+      before = tokens.kind() == FormulaScanner.Kind.SPACE ? before : tokens.kind();
       formula.append(Dialect.EXCEL.written(tokens));
       if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
         separators.add(tokens.text());
@@ -76,14 +88,25 @@ public final class Calculator {
     }
   }
 
+  /** An empty place of an array constant, which POI cannot read. */
+  private static boolean isEmptyPlace(FormulaScanner.Kind before, FormulaScanner.Kind kind) {
+    return switch (kind) {
+      case ARRAY_CELL, ARRAY_ROW, ARRAY_CLOSE ->
+          before == FormulaScanner.Kind.ARRAY_OPEN
+              || before == FormulaScanner.Kind.ARRAY_CELL
+              || before == FormulaScanner.Kind.ARRAY_ROW;
+      default -> false;
+    };
+  }
+
   private Answer formula(String formula) {
     functions.takeRefused();
+    asked = Formula.of(FormulaParser.parse(formula, names, FormulaType.CELL, 0, 0));
     try {
-      // the brackets also make a lone PI() more than one token, which POI needs here
       ValueEval result =
           evaluator
               ._getWorkbookEvaluator()
-              .evaluateList("(" + formula + ")", home, new CellRangeAddress(0, 0, 0, 0));
+              .evaluateList(ASKED + "()", home, new CellRangeAddress(0, 0, 0, 0));
       ErrorEval error =
           result instanceof RefusedArea refused
               ? refused.error()
@@ -97,20 +120,23 @@ public final class Calculator {
         return new Answer(null, error.getErrorString(), why);
       }
       return new Answer(CellValues.shown(result), null, null);
-    } catch (NotImplementedException e) {
-      return new Answer(null, "#NAME?", unknown(e));
+    } catch (Unproven e) {
+      return new Answer(null, "#NAME?", why(e));
     }
   }
 
-  private String unknown(NotImplementedException e) {
-    Throwable root = e;
-    while (root.getCause() != null) {
-      root = root.getCause();
+  /** To POI, every formula is the call of one function. */
+  private FreeRefFunction function(String name) {
+    return name.equalsIgnoreCase(ASKED)
+        ? (none, context) -> new Evaluation(library, functions, context).whole(asked)
+        : functions.findFunction(name);
+  }
+
+  private String why(Unproven e) {
+    String name = e.unknownFunction();
+    if (name.isEmpty()) {
+      return "It cannot be computed here: " + e.getMessage();
     }
-    if (!(root instanceof NotImplementedFunctionException function)) {
-      return root.getMessage();
-    }
-    String name = function.getFunctionName();
     String hint =
         Nearest.to(name, functions.catalogue().names())
             .map(near -> " Did you mean " + near + "?")

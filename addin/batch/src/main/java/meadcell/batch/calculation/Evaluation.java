@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import org.apache.poi.ss.formula.CacheAreaEval;
 import org.apache.poi.ss.formula.EvaluationName;
@@ -28,6 +29,7 @@ import org.apache.poi.ss.formula.ptg.ErrPtg;
 import org.apache.poi.ss.formula.ptg.IntPtg;
 import org.apache.poi.ss.formula.ptg.MissingArgPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
+import org.apache.poi.ss.formula.ptg.NameXPtg;
 import org.apache.poi.ss.formula.ptg.NameXPxg;
 import org.apache.poi.ss.formula.ptg.NumberPtg;
 import org.apache.poi.ss.formula.ptg.OperandPtg;
@@ -60,6 +62,11 @@ final class Evaluation {
   ValueEval result(Formula formula, boolean isArray) {
     ValueEval value = value(formula, isArray);
     return !isArray && value instanceof CacheAreaEval area ? area.getRelativeValue(0, 0) : value;
+  }
+
+  /** The formula's value, of an array all of it. */
+  ValueEval whole(Formula formula) {
+    return value(formula, false);
   }
 
   private ValueEval value(Formula formula, boolean array) {
@@ -162,6 +169,9 @@ final class Evaluation {
 
   private String name(Formula function) {
     Ptg token = ((Formula.Operand) function).token();
+    if (token instanceof NameXPtg name) { // in a formula outside any workbook of the user's
+      return context.getWorkbook().resolveNameXText(name);
+    }
     return token instanceof NamePtg name
         ? context.getWorkbook().getName(name).getNameText()
         : ((NameXPxg) token).getNameName();
@@ -177,7 +187,9 @@ final class Evaluation {
         switch (name.toUpperCase(Locale.ROOT)) {
           case "IF" -> choose(arguments, array);
           case "CHOOSE" -> select(arguments, array);
-          case "IFERROR" -> unless(arguments, array, error -> true);
+          case "IFERROR" -> unless("IFERROR", arguments, array, error -> true);
+          case "IFNA", "_XLFN.IFNA" ->
+              unless("IFNA", arguments, array, error -> error == ErrorEval.NA);
           default -> null;
         };
     if (chosen != null) {
@@ -185,7 +197,7 @@ final class Evaluation {
     }
     Library.Entry function = library.find(name);
     if (function == null) {
-      throw unknown(name);
+      throw Unproven.unknown(name);
     }
     ValueEval[] values = new ValueEval[arguments.size()];
     for (int i = 0; i < values.length; i++) {
@@ -193,11 +205,6 @@ final class Evaluation {
       values[i] = value(arguments.get(i), array || takes == 'A');
     }
     return lifted(function, arguments, values, array);
-  }
-
-  static Unproven unknown(String name) {
-    return new Unproven(
-        "its function " + name.replaceFirst("(?i)^_xlfn\\.", "") + " is not known.");
   }
 
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
@@ -234,6 +241,11 @@ final class Evaluation {
     if (!lifts) {
       return plain(function, written, values);
     }
+    for (int i = 0; i < values.length; i++) {
+      if (isLifted(function, i, values[i], array) && isShort((AreaEval) values[i], height, width)) {
+        require(function, null, () -> Shapes.unevenEach(function));
+      }
+    }
     ValueEval[] results = new ValueEval[height * width];
     for (int cell = 0; cell < results.length; cell++) {
       ValueEval[] single = values.clone();
@@ -249,6 +261,12 @@ final class Evaluation {
     return area(results, height, width);
   }
 
+  /** Whether an array neither fills a result nor is one row or column that is repeated. */
+  private static boolean isShort(AreaEval area, int height, int width) {
+    return area.getHeight() != 1 && area.getHeight() != height
+        || area.getWidth() != 1 && area.getWidth() != width;
+  }
+
   private static boolean isLifted(
       Library.Entry function, int index, ValueEval value, boolean array) {
     return function.takes(index) == 'V'
@@ -261,7 +279,7 @@ final class Evaluation {
     try {
       return function.body().call(values, context);
     } catch (NotImplementedException e) {
-      throw unknown(function.name());
+      throw Unproven.unknown(function.name());
     } catch (IllegalArgumentException
         | IllegalStateException
         | ClassCastException
@@ -354,19 +372,19 @@ final class Evaluation {
 
   /** IFERROR and its like. */
   private ValueEval unless(
-      List<Formula> arguments, boolean array, Function<ErrorEval, Boolean> isMeant) {
+      String name, List<Formula> arguments, boolean array, Predicate<ErrorEval> isMeant) {
     ValueEval value = value(arguments.get(0), array);
-    check(library.find("IFERROR"), arguments, new ValueEval[] {value});
+    check(library.find(name), arguments, new ValueEval[] {value});
     boolean lifts = value instanceof AreaEval && (array || value instanceof CacheAreaEval);
     if (lifts) {
       ValueEval instead = value(arguments.get(1), array);
       return elementwise(
           (AreaEval) value,
           List.of(instead),
-          cell -> cell instanceof ErrorEval error && isMeant.apply(error) ? instead : cell);
+          cell -> cell instanceof ErrorEval error && isMeant.test(error) ? instead : cell);
     }
     ValueEval single = single(value);
-    return single instanceof ErrorEval error && isMeant.apply(error)
+    return single instanceof ErrorEval error && isMeant.test(error)
         ? value(arguments.get(1), array)
         : single;
   }

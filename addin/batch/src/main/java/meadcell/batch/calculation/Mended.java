@@ -27,6 +27,9 @@ final class Mended {
   /** Two numbers that differ by less are one, as programs take them (48 bits of 53). */
   private static final double NOISE = 1.0 / (1L << 48);
 
+  /** Months, days or minutes of a date. */
+  private static final double MOST = 4000;
+
   static final Map<String, Library.Body> FUNCTIONS = new HashMap<>();
 
   static {
@@ -36,6 +39,12 @@ final class Mended {
     FUNCTIONS.put("YEAR", date("YEAR", LocalDate::getYear));
     FUNCTIONS.put("MONTH", date("MONTH", LocalDate::getMonthValue));
     FUNCTIONS.put("DAY", date("DAY", LocalDate::getDayOfMonth));
+    Map.of("WEEKDAY", 1, "WEEKNUM", 1, "EDATE", 1, "EOMONTH", 1, "WORKDAY", 1, "WORKDAY.INTL", 1)
+        .forEach((name, dates) -> FUNCTIONS.put(name, dated(name, dates)));
+    Map.of("DAYS", 2, "DAYS360", 2, "NETWORKDAYS", 2, "YEARFRAC", 2)
+        .forEach((name, dates) -> FUNCTIONS.put(name, dated(name, dates)));
+    FUNCTIONS.put("VLOOKUP", (args, ec) -> lookedUp("VLOOKUP", args, ec));
+    FUNCTIONS.put("HLOOKUP", (args, ec) -> lookedUp("HLOOKUP", args, ec));
     FUNCTIONS.put("MOD", Mended::modulo);
     FUNCTIONS.put("ROMAN", Mended::roman);
     FUNCTIONS.put("COUNTIF", Mended::countIf);
@@ -128,7 +137,13 @@ final class Mended {
       if (base < 0 && exponent != Math.rint(exponent)) {
         throw new Unproven("programs disagree on roots of negative numbers.");
       }
-      return TwoOperandNumericOperation.PowerEval.evaluate(args, row, column);
+      ValueEval result = TwoOperandNumericOperation.PowerEval.evaluate(args, row, column);
+      boolean vanishes =
+          base != 0 && result instanceof NumberEval number && number.getNumberValue() == 0;
+      if (vanishes) {
+        throw new Unproven("the number is too small.");
+      }
+      return result;
     } catch (EvaluationException e) {
       return e.getErrorEval();
     }
@@ -137,11 +152,24 @@ final class Mended {
   /** Programs disagree on the years up to 99. */
   private static ValueEval date(ValueEval[] args, OperationEvaluationContext ec) {
     return within(args[0], ec, 100, 9999, "years of one or two digits")
+        .or(() -> within(args[1], ec, -MOST, MOST, "so many months"))
+        .or(() -> within(args[2], ec, -MOST, MOST, "so many days"))
         .orElseGet(() -> poi("DATE", args, ec));
   }
 
   private static ValueEval time(ValueEval[] args, OperationEvaluationContext ec) {
-    return within(args[0], ec, 0, 23, "times beyond a day").orElseGet(() -> poi("TIME", args, ec));
+    for (ValueEval arg : args) {
+      Optional<ValueEval> error =
+          within(arg, ec, 0, arg == args[0] ? 23 : MOST, "times beyond a day");
+      ValueEval value = arg instanceof RefEval ref ? single(ref) : arg;
+      if (value instanceof NumberEval n && n.getNumberValue() != Math.rint(n.getNumberValue())) {
+        throw new Unproven("programs disagree on shares of hours, minutes and seconds.");
+      }
+      if (error.isPresent()) {
+        return error.get();
+      }
+    }
+    return poi("TIME", args, ec);
   }
 
   /** An error, or nothing to object. */
@@ -176,6 +204,40 @@ final class Mended {
         return e.getErrorEval();
       }
     };
+  }
+
+  /** Programs disagree on the days before March 1900, and on times in whole days. */
+  private static Library.Body dated(String name, int dates) {
+    return (args, ec) -> {
+      for (int i = 0; i < Math.min(dates, args.length); i++) {
+        ValueEval value = args[i] instanceof RefEval ref ? single(ref) : args[i];
+        if (value instanceof NumberEval day
+            && (day.getNumberValue() <= 60
+                || name.equals("DAYS")
+                    && day.getNumberValue() != Math.rint(day.getNumberValue()))) {
+          throw new Unproven("programs disagree on such days.");
+        }
+      }
+      return poi(name, args, ec);
+    };
+  }
+
+  private static ValueEval single(RefEval ref) {
+    return ref.getInnerValueEval(ref.getFirstSheetIndex());
+  }
+
+  /** Programs disagree on columns and rows beyond the table. */
+  private static ValueEval lookedUp(String name, ValueEval[] args, OperationEvaluationContext ec) {
+    ValueEval index = args.length > 2 && args[2] instanceof RefEval ref ? single(ref) : args[2];
+    boolean isBeyond =
+        args[1] instanceof TwoDEval table
+            && index instanceof NumberEval number
+            && number.getNumberValue()
+                >= 1 + (name.equals("VLOOKUP") ? table.getWidth() : table.getHeight());
+    if (isBeyond) {
+      throw new Unproven("it looks beyond its table.");
+    }
+    return poi(name, args, ec);
   }
 
   private static ValueEval modulo(ValueEval[] args, OperationEvaluationContext ec) {
@@ -230,8 +292,7 @@ final class Mended {
   }
 
   private static ValueEval plainNumber(ValueEval[] args, OperationEvaluationContext ec) {
-    ValueEval value =
-        args[0] instanceof RefEval ref ? ref.getInnerValueEval(ref.getFirstSheetIndex()) : args[0];
+    ValueEval value = args[0] instanceof RefEval ref ? single(ref) : args[0];
     return value instanceof ErrorEval || value instanceof NumberEval
         ? value
         : value instanceof NumericValueEval number

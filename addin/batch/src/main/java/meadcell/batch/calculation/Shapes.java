@@ -28,8 +28,8 @@ import org.apache.poi.ss.formula.ptg.ArrayPtg;
  * <p>Origins are <code>@</code> a cell, {@code []} an area (doubled: of several sheets), <code>{}
  * </code> an array constant, {@code <>} a computed array, else a single value. In them are {@code
  * n} numbers, {@code h} very large or small ones, {@code t} texts, {@code q} texts that look like
- * numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} truth values, {@code e}
- * errors, {@code _} blanks, {@code m} nothing.
+ * numbers, {@code d} like dates or times, {@code z} empty texts, {@code b} TRUE, {@code f} FALSE,
+ * {@code e} errors, {@code _} blanks, {@code m} nothing.
  */
 final class Shapes {
   private static final Pattern LIKE_A_NUMBER =
@@ -41,6 +41,9 @@ final class Shapes {
   private static final double SMALL = 1e-4;
 
   private static final double LARGE = 1e15;
+
+  /** Whole columns and rows. */
+  private static final int ENDLESS = 1 << 8;
 
   /** As many digits as a criterion can have before its last ones matter. */
   private static final int DIGITS = 12;
@@ -123,6 +126,11 @@ final class Shapes {
     return shapes.words;
   }
 
+  /** The word for arrays of different sizes, element by element. */
+  static List<String> unevenEach(Library.Entry function) {
+    return List.of(function.name() + " uneven each");
+  }
+
   /** The words for an array of which each element is taken. */
   static List<String> each(
       Library.Entry function, int index, int count, Formula written, AreaEval array) {
@@ -169,7 +177,7 @@ final class Shapes {
       Set<String> inside = inside(i);
       String origin = origin(arguments[i], i < written.size() ? written.get(i) : null);
       boolean isArea = arguments[i] instanceof AreaEval;
-      String form = isArea && function.repeated() == 0 ? form((AreaEval) arguments[i]) : "";
+      String form = isArea ? form((AreaEval) arguments[i]) : "";
       for (String kind : inside) {
         words.add(role + origin + form + kind);
         if (isSearched(i)) {
@@ -185,16 +193,33 @@ final class Shapes {
       before = inside;
       signs.append(sign(single(arguments[i]), i));
     }
+    if (isUneven(arguments)) {
+      words.add(name + " uneven");
+    }
     if (count == 0) {
       words.add(name + "/0");
     } else if (function.isOperator()) {
-      words.add(name + " " + String.join(" ", inside(0)) + " " + String.join(" ", before));
-      if (name.equals("^") || name.equals("/")) {
-        words.add(name + " signs " + (name.equals("^") ? signs : signs.charAt(1)));
-      }
+      String both = String.join("", inside(0)) + " " + String.join("", before);
+      boolean isSigned = name.equals("^") || name.equals("/");
+      words.add(name + " " + both + (isSigned ? " signs " + signs : ""));
     } else if (function.repeated() == 0) {
       words.add(name + "/" + count + " signs " + signs);
     }
+  }
+
+  /** Whether there are areas of different sizes. */
+  static boolean isUneven(ValueEval[] arguments) {
+    TwoDEval first = null;
+    for (ValueEval argument : arguments) {
+      if (argument instanceof TwoDEval area && !(argument instanceof RefEval)) {
+        if (first != null
+            && (first.getHeight() != area.getHeight() || first.getWidth() != area.getWidth())) {
+          return true;
+        }
+        first = area;
+      }
+    }
+    return false;
   }
 
   /** Whether an argument and the one before are what is looked for and where. */
@@ -225,7 +250,14 @@ final class Shapes {
     return "";
   }
 
-  private static String form(TwoDEval area) {
+  /** The form of an area, where it can matter. */
+  private String form(TwoDEval area) {
+    if (area.getHeight() >= ENDLESS || area.getWidth() >= ENDLESS) {
+      return "endless ";
+    }
+    if (function.repeated() > 0) {
+      return "";
+    }
     boolean row = area.getHeight() == 1;
     boolean column = area.getWidth() == 1;
     return row ? column ? "" : "row " : column ? "column " : "block ";
@@ -282,8 +314,8 @@ final class Shapes {
   }
 
   private static String kind(ValueEval value) {
-    if (value instanceof BoolEval) {
-      return "b";
+    if (value instanceof BoolEval truth) {
+      return truth.getBooleanValue() ? "b" : "f";
     }
     if (value instanceof NumericValueEval number) {
       double size = Math.abs(number.getNumberValue());

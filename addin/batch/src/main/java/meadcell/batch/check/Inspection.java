@@ -1,7 +1,6 @@
 package meadcell.batch.check;
 
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.regex.Pattern;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
@@ -14,7 +13,6 @@ import meadcell.batch.calculation.Reads;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
-import meadcell.catalogue.Nearest;
 
 /** Looks through a workbook for what its owner should see; changes nothing on file. */
 public final class Inspection {
@@ -34,7 +32,6 @@ public final class Inspection {
   public Report run() {
     Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, new CellSet()).formulas()) {
-      unknownFunctions(formula);
       if (formula.isOurs(catalogue)) {
         blankInputs(formula);
       }
@@ -65,24 +62,6 @@ public final class Inspection {
         formula.place().a1(),
         formula.content().formula(),
         sentence);
-  }
-
-  /** A name with a dot that is near one of ours is ours, mistyped; others may be anybody's. */
-  private void unknownFunctions(FormulaCell formula) {
-    for (String name : formula.reads().functions()) {
-      if (catalogue.find(name).isPresent()) {
-        continue;
-      }
-      String family = name.substring(0, Math.max(0, name.indexOf('.'))).toUpperCase(Locale.ROOT);
-      String hint =
-          Nearest.to(name, catalogue.names()).map(near -> " Did you mean " + near + "?").orElse("");
-      if (!hint.isEmpty() || catalogue.families().containsKey(family)) {
-        remark(
-            Report.Code.UNKNOWN_FUNCTION,
-            formula,
-            "the function " + name + " is not known." + hint);
-      }
-    }
   }
 
   /** A formula that asks for blanks itself is meant to meet them. */

@@ -41,8 +41,9 @@ final class Destination {
     return dryRun;
   }
 
-  Path of(Path file) {
-    return out == null ? file : out.resolve(file.getFileName());
+  /** Where a result goes: not in place of a symbolic link, but of what it leads to. */
+  Path of(Path file) throws IOException {
+    return SafeFile.real(out == null ? file : out.resolve(file.getFileName()));
   }
 
   /** Refuses options that contradict each other, or would lose a file. */
@@ -90,7 +91,7 @@ final class Destination {
           target + " is there already and differs; --force replaces it.");
     }
     byte[] sealed = source.sealed(content);
-    SafeFile.write(target, file, inPlace ? freeBackup(file) : null, s -> s.write(sealed));
+    SafeFile.write(target, file, inPlace ? freeBackup(target) : null, s -> s.write(sealed));
     return FileResult.of(file, target, FileResult.Status.WRITTEN, report);
   }
 

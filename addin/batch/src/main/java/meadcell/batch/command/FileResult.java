@@ -67,6 +67,10 @@ record FileResult(
           + ". "
           + sentence;
     }
+    String where = where();
+    if (report.nothingFilled().isPresent()) {
+      return file + where + ": nothing was filled. " + report.nothingFilled().get();
+    }
     List<String> counts = new ArrayList<>();
     int changed = report.changes().size();
     counts.add(changed + (changed == 1 ? " cell changed" : " cells changed"));
@@ -75,13 +79,22 @@ record FileResult(
     add(counts, count(Report.Code.LEFT_EMPTY), "left empty");
     add(counts, count(Report.Code.REFUSED), "refused");
     add(counts, count(Report.Code.STALE), "could not be computed again");
-    String where =
-        switch (status) {
-          case DRY_RUN -> " (dry run)";
-          case UNCHANGED -> target.equals(file) ? " (no change)" : " -> " + target + " (as it was)";
-          default -> target.equals(file) ? "" : " -> " + target;
-        };
     return file + where + ": " + String.join(", ", counts);
+  }
+
+  private String where() {
+    return switch (status) {
+      case DRY_RUN -> " (dry run)";
+      case UNCHANGED -> target.equals(file) ? " (no change)" : " -> " + target + " (as it was)";
+      default -> target.equals(file) ? "" : " -> " + target;
+    };
+  }
+
+  /** Whether nothing was filled, or, seen strictly, anything was left. */
+  boolean isLeft(boolean strictly) {
+    return isDone()
+        && (report.nothingFilled().isPresent()
+            || strictly && remarks().stream().anyMatch(remark -> remark.code().isLeft()));
   }
 
   private static void add(List<String> counts, long count, String what) {

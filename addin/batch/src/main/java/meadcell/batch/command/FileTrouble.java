@@ -12,15 +12,7 @@ import java.util.Objects;
 
 /** What went wrong with a file, where, and what to do, as a sentence for its owner. */
 public final class FileTrouble {
-  /** Java names no file when a folder is read like one. */
-  private static final String READ_A_FOLDER = "Is a directory";
-
   private FileTrouble() {}
-
-  /** Whether something was to be read that is not there or no file. */
-  public static boolean isOfInput(IOException e) {
-    return e instanceof NoSuchFileException || READ_A_FOLDER.equals(e.getMessage());
-  }
 
   /** A sentence in place of Java's class names and bare paths. */
   public static String sentence(IOException e) {
@@ -30,9 +22,6 @@ public final class FileTrouble {
     }
     if (e instanceof CharacterCodingException) {
       return "The file is no text in UTF-8; save it as such.";
-    }
-    if (READ_A_FOLDER.equals(e.getMessage())) {
-      return "A folder was given where a file is due; name the file in it.";
     }
     return Objects.requireNonNullElse(e.getMessage(), "The file could not be read or written.");
   }

@@ -59,6 +59,9 @@ final class InputOptions {
   static final class FirstLine implements ITypeConverter<String> {
     @Override
     public String convert(String file) {
+      if (Files.isDirectory(Path.of(file))) {
+        throw new TypeConversionException(file + " is a folder where a file is due; name a file.");
+      }
       try {
         String password = Files.readString(Path.of(file)).lines().findFirst().orElse("");
         if (password.isEmpty()) {

@@ -39,7 +39,13 @@ final class Summary {
     results.stream().filter(result -> !result.isDone()).forEach(r -> problems.add(r.line()));
     for (FileResult result : results) {
       String file = results.size() > 1 ? result.file() + ": " : "";
-      result.remarks().forEach(remark -> problems.add("  " + file + remark));
+      Report.Remark told = // in the line of the workbook
+          results.size() > 1 || !result.isDone()
+              ? null
+              : result.report().nothingFilled().orElse(null);
+      result.remarks().stream()
+          .filter(remark -> !remark.equals(told))
+          .forEach(remark -> problems.add("  " + file + remark));
     }
     problems.stream().limit(SHOWN).forEach(err::println);
     if (problems.size() > SHOWN) {
@@ -56,14 +62,18 @@ final class Summary {
             .limit(SHOWN)
             .toList();
     for (FileResult result : shown) {
-      String status = result.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String status =
+          result.isLeft(false)
+              ? "not filled"
+              : result.status().name().toLowerCase(Locale.ROOT).replace('_', ' ');
       out.println(row(result.file().toString(), status, List.of(result)));
     }
     if (shown.size() < results.size()) {
       out.println("… and " + (results.size() - shown.size()) + " more");
     }
     long failed = results.stream().filter(result -> !result.isDone()).count();
-    String outcome = failed == 0 ? "all done" : failed + " failed";
+    long left = results.stream().filter(result -> result.isLeft(false)).count();
+    String outcome = failed > 0 ? failed + " failed" : left > 0 ? left + " not filled" : "all done";
     out.println(row(results.size() + " workbooks", outcome, results));
   }
 

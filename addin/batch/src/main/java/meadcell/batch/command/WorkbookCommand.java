@@ -46,6 +46,11 @@ abstract class WorkbookCommand implements Callable<Integer> {
       description = "Work on N workbooks at once (default: ${DEFAULT-VALUE}).")
   private int jobs = 1;
 
+  @Option(
+      names = "--strict",
+      description = "End with exit code " + ExitCode.LEFT + " if anything was left or not filled.")
+  private boolean strict;
+
   @Option(names = "--no-progress", description = "No progress bar.")
   private boolean noProgress;
 
@@ -133,8 +138,9 @@ abstract class WorkbookCommand implements Callable<Integer> {
 
   /** One workbook, whatever it may be: nothing that goes wrong here stops the others. */
   private FileResult one(Path file) {
-    Path target = destination.of(file);
+    Path target = file;
     try {
+      target = destination.of(file);
       SafeFile.requireUnlocked(file);
       SafeFile.requireUnlocked(target);
       Encryption source = input.read(file);
@@ -142,6 +148,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
       Work work;
       try (Book book = input.open(source, file)) {
         work = work(new Opened(book, file.getFileName().toString(), source.isEncrypted()));
+        work.report().tellOfNotesElsewhere();
         boolean reported = reportSheet && ReportSheet.write(book, work.report());
         if ((work.changed() || reported) && !destination.isDryRun()) {
           ByteArrayOutputStream written = new ByteArrayOutputStream(content.length + 4096);
@@ -167,10 +174,11 @@ abstract class WorkbookCommand implements Callable<Integer> {
     }
   }
 
-  private static int exitCode(List<FileResult> results) {
+  private int exitCode(List<FileResult> results) {
     List<FileResult> failed = results.stream().filter(result -> !result.isDone()).toList();
     if (failed.isEmpty()) {
-      return ExitCode.OK;
+      boolean isLeft = results.stream().anyMatch(result -> result.isLeft(strict));
+      return isLeft ? ExitCode.LEFT : ExitCode.OK;
     }
     if (failed.size() < results.size()) {
       return ExitCode.SOME_FAILED;

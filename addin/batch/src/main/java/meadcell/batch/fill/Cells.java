@@ -19,17 +19,19 @@ record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean ov
   Written put(PlanRow row, Place place, String formula, String note, String found) {
     CellContent before = sheet.content(place);
     boolean same = Written.isSame(formula, before.formula());
-    boolean free = before.isBlank() || same || own.isOwn(sheet, place, before) || overwrite;
+    boolean isOurs = before.isBlank() || own.isOwn(sheet, place, before);
+    boolean free = isOurs || same || overwrite;
     Span array = sheet.array(place);
     boolean isPartOfMore = array != null && !array.first().equals(array.last());
     if (!free || isPartOfMore) {
       return null;
     }
+    Runnable restore = isOurs ? null : sheet.keep(place);
     if (!same) {
       sheet.putFormula(place, formula);
       sheet.copyStyle(new Place(place.row(), place.column() - 1), place, row.format());
     }
-    return new Written(index, place, row, found, formula, before, note);
+    return new Written(index, place, row, found, formula, before, note, restore);
   }
 
   /** Empties a cell of ours; false where it holds something else. */

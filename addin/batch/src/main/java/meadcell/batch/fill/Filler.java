@@ -102,7 +102,10 @@ public final class Filler {
 
   private Placement place(List<PlanRow> rows, Cells cells) {
     if (cells.sheet().isProtected() && !options.protectedToo()) {
-      cells.remark(Report.Code.FILE, "", "The sheet is protected; nothing was filled on it.");
+      cells.remark(
+          Report.Code.PROTECTED,
+          "",
+          "The sheet is protected; nothing was filled on it (--ignore-protection fills it).");
       return Placement.NOWHERE.having(rows);
     }
     return new SheetFiller(rows, plan.names(), catalogue, cells).fill();

@@ -32,6 +32,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   private static final double LEAST_GRAVITY = 0.9;
   private static final double MOST_GRAVITY = 1.3;
 
+  /** What programs without the functions show in place of every result. */
+  static final Value UNCOMPUTED = new Value.Error("#NAME?");
+
   private static final Set<Quantity> PERCENTS =
       EnumSet.of(
           Quantity.PERCENT, Quantity.PERCENT_VOL, Quantity.PERCENT_MASS, Quantity.PERCENT_PER_YEAR);
@@ -48,15 +51,23 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     return new Input(null, "", sentence, false);
   }
 
-  /** Reads one cell for one use. */
+  /**
+   * Reads one cell for one use.
+   *
+   * @param isFilled whether this run fills the cell, so that its stored value says nothing
+   */
   static Input read(
       BookSheet sheet,
+      boolean isFilled,
       Place place,
       String written,
       Unit headerUnit,
       PlanFormula.Reference reference,
       Catalogue catalogue) {
-    CellContent content = sheet.content(place);
+    CellContent stored = sheet.content(place);
+    boolean isUnknown = isFilled || stored.isFormula() && stored.value().equals(UNCOMPUTED);
+    CellContent content =
+        isUnknown ? new CellContent(Value.BLANK, stored.formula(), stored.look()) : stored;
     String name = reference.name();
     if (content.isBlank()) {
       return new Input(null, "", name + " in " + place + " is blank.", true);

@@ -1,5 +1,6 @@
 package meadcell.batch.fill;
 
+import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.plan.Names;
@@ -8,8 +9,18 @@ import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Unit;
 
-/** Finds what the references of a plan stand for on one sheet. */
-record Inputs(BookSheet sheet, Headings headings, Labels labels, Names names, Catalogue catalogue) {
+/**
+ * Finds what the references of a plan stand for on one sheet.
+ *
+ * @param filled the cells that this run fills, as they become known
+ */
+record Inputs(
+    BookSheet sheet,
+    Headings headings,
+    Labels labels,
+    Names names,
+    Catalogue catalogue,
+    Set<Place> filled) {
 
   /** The one name of a header or label in any of its spellings. */
   String name(String written) {
@@ -23,7 +34,8 @@ record Inputs(BookSheet sheet, Headings headings, Labels labels, Names names, Ca
   /** One cell of a column. */
   Input cell(Reference reference, Table.Column column, int row) {
     Place place = new Place(row, column.index());
-    return Input.read(sheet, place, place.a1(), column.unit(), reference, catalogue);
+    boolean isFilled = filled.contains(place);
+    return Input.read(sheet, isFilled, place, place.a1(), column.unit(), reference, catalogue);
   }
 
   Input wholeColumn(Reference reference, Table table) {
@@ -52,6 +64,7 @@ record Inputs(BookSheet sheet, Headings headings, Labels labels, Names names, Ca
       return Input.problem("the label \"" + reference.name() + "\" is not on this sheet." + hint);
     }
     Unit unit = labels.labelOf(name, place).unit().orElse(null);
-    return Input.read(sheet, place, place.fixed(), unit, reference, catalogue);
+    boolean isFilled = filled.contains(place);
+    return Input.read(sheet, isFilled, place, place.fixed(), unit, reference, catalogue);
   }
 }

@@ -34,8 +34,9 @@ record Results(
       before.put(new Reproduction.Cell(cell.sheet(), cell.place()), cell.before());
     }
     Calculation reading = new Calculation(book, catalogue, filled);
-    List<FormulaCell> dependents =
-        new Affected(book, reading, filled).from(written.stream().map(Written::area).toList());
+    Affected affected = new Affected(book, reading, filled);
+    affected.from(formula -> formula.isOurs(catalogue) && isUncomputed(formula));
+    List<FormulaCell> dependents = affected.from(written.stream().map(Written::area).toList());
     Recalculation recalculation = new Recalculation(book, catalogue, report, options.office());
     List<FormulaCell> formulas = new ArrayList<>();
     written.forEach(cell -> formulas.add(formula(cell, reading)));
@@ -68,14 +69,19 @@ record Results(
         cell.sheet(), cell.place(), content, reading.reads(cell.sheet(), cell.place()));
   }
 
+  /** A program without the functions puts this in place of every result. */
+  private static boolean isUncomputed(FormulaCell formula) {
+    return formula.content().value().equals(Input.UNCOMPUTED);
+  }
+
   private void settle(Written cell, Outcome outcome) {
     if (outcome instanceof Outcome.Beyond beyond) {
-      refuse(cell, beyond.reason());
+      refuse(cell, outcome, beyond.reason());
     } else if (outcome instanceof Outcome.Refused refused) {
-      refuse(cell, refused.calls().get(0).refusal().getMessage());
+      refuse(cell, outcome, refused.calls().get(0).refusal().getMessage());
     } else if (outcome instanceof Outcome.Computed computed) {
       if (computed.value().isError()) {
-        refuse(cell, "a cell that it rests on has no value (" + computed.value() + ").");
+        refuse(cell, outcome, "a cell that it rests on has no value (" + computed.value() + ").");
       } else {
         settle(cell, computed.value());
       }
@@ -83,8 +89,12 @@ record Results(
   }
 
   /** A result that is an error is not left in the log; its cell says why instead. */
-  private void refuse(Written cell, String reason) {
+  private void refuse(Written cell, Outcome outcome, String reason) {
     BookSheet sheet = book.sheets().get(cell.sheet());
+    if (cell.restore() != null) {
+      restore(cell, sheet, outcome, reason);
+      return;
+    }
     sheet.clear(cell.place());
     if (!cell.before().isBlank()) {
       report.changed(cell.changeTo(Value.BLANK, sheet));
@@ -93,6 +103,22 @@ record Results(
     report.remark(
         Report.Code.LEFT_EMPTY, sheet.name(), cell.place().a1(), cell.formula(), sentence);
     report.notes().mark(sheet, cell.place(), sentence);
+  }
+
+  /** What a person put there is never deleted; a formula of theirs shows that it was refused. */
+  private void restore(Written cell, BookSheet sheet, Outcome outcome, String reason) {
+    cell.restore().run();
+    Value shown = outcome.shown().orElse(cell.before().value());
+    if (cell.isSameFormula() && !shown.equals(cell.before().value())) {
+      sheet.putValue(cell.place(), shown);
+      report.changed(cell.changeTo(shown, sheet));
+    }
+    report.remark(
+        Report.Code.KEPT,
+        sheet.name(),
+        cell.place().a1(),
+        cell.formula(),
+        cell.row().result() + " keeps what a person put there: " + reason);
   }
 
   private void settle(Written cell, Value result) {

@@ -27,6 +27,7 @@ final class SheetFiller {
   private final Labels labels;
   private final Inputs inputs;
   private final List<Written> written = new ArrayList<>();
+  private final Set<Place> filled = new HashSet<>();
   private final Set<PlanRow> found = new HashSet<>();
   private final Map<PlanRow, Placement.Missing> missing = new HashMap<>();
 
@@ -36,7 +37,7 @@ final class SheetFiller {
     this.headings = new Headings(cells.sheet(), names);
     this.tables = new Tables(cells.sheet(), names, headings);
     this.labels = new Labels(cells.sheet(), headings);
-    this.inputs = new Inputs(cells.sheet(), headings, labels, names, catalogue);
+    this.inputs = new Inputs(cells.sheet(), headings, labels, names, catalogue, filled);
   }
 
   Placement fill() {
@@ -67,7 +68,7 @@ final class SheetFiller {
     for (Table table : fitting) {
       found.add(row);
       try {
-        written.addAll(new ColumnFiller(row, table, tables, inputs, cells).fill());
+        new ColumnFiller(row, table, tables, inputs, cells).fill().forEach(this::written);
       } catch (Ambiguous e) { // the next table may be clear
         ambiguous(row, e);
       }
@@ -102,8 +103,13 @@ final class SheetFiller {
           place.a1(),
           row.result() + " holds what a person typed; not touched (--overwrite replaces it).");
     } else {
-      written.add(cell);
+      written(cell);
     }
+  }
+
+  private void written(Written cell) {
+    written.add(cell);
+    filled.add(cell.place());
   }
 
   private Table onlyTable(PlanRow row) throws Ambiguous {

@@ -206,6 +206,12 @@ final class Tables {
         || !isFree(table, column)) {
       column++;
     }
+    if (column >= sheet.mostColumns()) {
+      throw new Ambiguous(
+          "there is no room right of the table in row "
+              + (table.headerRow() + 1)
+              + ", because the sheet is full to its last column; delete columns that are not used");
+    }
     if (column >= end) {
       throw new Ambiguous(
           "there is no room between this table and the next one in row "

@@ -13,6 +13,7 @@ import meadcell.batch.report.Report;
  *
  * @param found how its place was found
  * @param note how its inputs were read, where that is not plain; empty otherwise
+ * @param restore puts back what a person had there; null where nobody had anything
  */
 record Written(
     int sheet,
@@ -21,7 +22,8 @@ record Written(
     String found,
     String formula,
     CellContent before,
-    String note) {
+    String note,
+    Runnable restore) {
 
   Reads.Area area() {
     return new Reads.Area(sheet, place.row(), place.row(), place.column(), place.column());

@@ -1,10 +1,14 @@
 package meadcell.batch.plan;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -40,7 +44,36 @@ public record Plan(List<PlanRow> rows, Names names) {
     if (rows.isEmpty()) {
       throw new PlanMistake("Fill", "it has no line with a Result and a Formula.");
     }
+    requireNoCircle(rows, names);
     return new Plan(rows, names);
+  }
+
+  /** A result that is its own input would take the place of the readings it comes from. */
+  private static void requireNoCircle(List<PlanRow> rows, Names names) throws PlanMistake {
+    for (PlanRow row : rows) {
+      Set<PlanRow> behind = new LinkedHashSet<>(List.of(row));
+      for (Deque<PlanRow> open = new ArrayDeque<>(behind); !open.isEmpty(); ) {
+        PlanRow next = open.poll();
+        for (PlanFormula.Reference reference : next.formula().references()) {
+          String input = names.read(reference.name()).name();
+          if (input.equals(names.read(row.result()).name()) && row.mayMeet(next)) {
+            throw new PlanMistake(
+                row.where(),
+                "the result \""
+                    + row.result()
+                    + "\" is also an input"
+                    + (next == row ? "" : " of " + next.result() + ", from which it comes")
+                    + "; give the result a name of its own.");
+          }
+          for (PlanRow other : rows) {
+            boolean gives = names.read(other.result()).name().equals(input);
+            if (gives && other.mayMeet(next) && behind.add(other)) {
+              open.add(other);
+            }
+          }
+        }
+      }
+    }
   }
 
   private static List<PlanRow> rows(BookSheet sheet, Catalogue catalogue) throws PlanMistake {

@@ -21,4 +21,13 @@ public record PlanRow(
             .replace("?", "\\E.\\Q");
     return Pattern.matches(pattern, sheetName.toLowerCase(Locale.ROOT));
   }
+
+  /** Whether this line and another can be for the same sheet. */
+  boolean mayMeet(PlanRow other) {
+    return isPattern() || other.isPattern() || sheet.equalsIgnoreCase(other.sheet);
+  }
+
+  private boolean isPattern() {
+    return sheet.contains("*") || sheet.contains("?");
+  }
 }

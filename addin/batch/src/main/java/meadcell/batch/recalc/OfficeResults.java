@@ -20,6 +20,8 @@ import meadcell.batch.calculation.Live;
 import meadcell.batch.calculation.Outcome;
 import meadcell.batch.calculation.Reproduction;
 import meadcell.catalogue.Catalogue;
+import meadcell.formula.Dialect;
+import meadcell.formula.FormulaScanner;
 import meadcell.office.Office;
 
 /**
@@ -28,7 +30,7 @@ import meadcell.office.Office;
  */
 public final class OfficeResults {
   /** Formulas of this tool and of the office may rest on each other in turn, this often. */
-  private static final int ROUNDS = 4;
+  private static final int ROUNDS = 6;
 
   private final Office office;
   private final String name;
@@ -82,9 +84,16 @@ public final class OfficeResults {
         boolean settled = true;
         for (int i = 0; i < after.size(); i++) {
           FormulaCell formula = formulas.get(i);
-          if (!foreign.contains(formula)) {
+          boolean isOurs = formula.isOurs(catalogue);
+          if (foreign.contains(formula)) {
+            settled &= !isOurs || after.get(i).shown().equals(before.get(i).shown());
+          } else {
             after.set(i, calculation.outcome(formula));
-            settled &= !formula.isOurs(catalogue) || wasSeen(copy, formula, after.get(i));
+            settled &= !isOurs || wasSeen(copy, formula, after.get(i));
+            if (isOurs && after.get(i) instanceof Outcome.Beyond) { // with more than ours in it
+              foreign.add(formula);
+              settled = false;
+            }
           }
         }
         if (settled) {
@@ -134,7 +143,7 @@ public final class OfficeResults {
       throws Office.Failed, IOException {
     byte[] question;
     try (Book frozen = copy(book)) {
-      freeze(frozen, catalogue, foreign);
+      freeze(frozen, catalogue, foreign, mixed(formulas, catalogue, foreign));
       question = bytes(frozen);
     }
     String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
@@ -150,16 +159,108 @@ public final class OfficeResults {
     }
   }
 
-  /** Puts results in place of every formula with functions that no office may know. */
-  private static void freeze(Book book, Catalogue catalogue, CellSet foreign) {
+  /**
+   * Puts results in place of every formula with functions that no office may know. A result stands
+   * there as a formula, too: an empty text is not a blank, and an office tells the two apart.
+   */
+  private static void freeze(
+      Book book, Catalogue catalogue, CellSet foreign, List<FormulaCell> mixed) {
     Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, foreign).formulas()) {
       BookSheet sheet = book.sheets().get(formula.sheet());
-      boolean isFormula = sheet.content(formula.place()).isFormula(); // arrays go as a whole
-      if (isFormula && !formula.reads().functions().isEmpty()) {
-        sheet.freeze(formula.place());
+      if (formula.isOurs(catalogue)) {
+        if (sheet.content(formula.place()).isFormula()) { // arrays go as a whole
+          sheet.freeze(formula.place());
+        }
+        put(sheet, formula.place(), literal(formula.content().value()));
       }
     }
+    for (FormulaCell formula : mixed) {
+      BookSheet sheet = book.sheets().get(formula.sheet());
+      if (sheet.array(formula.place()) == null) {
+        put(sheet, formula.place(), withoutOurs(formula, book, catalogue));
+      }
+    }
+  }
+
+  private static void put(BookSheet sheet, Place place, String formula) {
+    if (!formula.isEmpty()) {
+      sheet.putFormula(place, formula);
+    }
+  }
+
+  /** Another formula in the place of one. */
+  private record Supposed(int sheet, Place place, String formula) implements Live {
+    @Override
+    public boolean isLive(int otherSheet, int row, int column) {
+      return sheet == otherSheet && place.equals(new Place(row, column));
+    }
+
+    @Override
+    public CellContent taken(int otherSheet, Place other, CellContent held) {
+      return sheet == otherSheet && place.equals(other)
+          ? new CellContent(held.value(), formula, held.look())
+          : held;
+    }
+  }
+
+  /** A formula with the results of our functions in their places. */
+  private static String withoutOurs(FormulaCell formula, Book book, Catalogue catalogue) {
+    String text = formula.content().formula();
+    StringBuilder rest = new StringBuilder();
+    FormulaScanner tokens = new FormulaScanner(text, Dialect.EXCEL);
+    int from = -1;
+    int depth = 0;
+    while (tokens.next()) {
+      boolean isFunction = tokens.kind() == FormulaScanner.Kind.FUNCTION;
+      if (from < 0 && isFunction && catalogue.find(tokens.text()).isPresent()) {
+        from = tokens.start();
+        depth = 0;
+      } else if (from < 0) {
+        rest.append(tokens.text());
+      } else {
+        depth += tokens.kind() == FormulaScanner.Kind.OPEN ? 1 : 0;
+        depth -= tokens.kind() == FormulaScanner.Kind.CLOSE ? 1 : 0;
+        if (depth == 0) {
+          String call = text.substring(from, tokens.end());
+          Live supposed = new Supposed(formula.sheet(), formula.place(), call);
+          Outcome outcome =
+              new Calculation(book, catalogue, supposed).outcome(formula.sheet(), formula.place());
+          String literal = outcome.shown().map(OfficeResults::literal).orElse("");
+          rest.append(literal.isEmpty() ? call : literal);
+          from = -1;
+        }
+      }
+    }
+    return rest.toString();
+  }
+
+  /** A result as a formula; empty where there is none. */
+  private static String literal(Value value) {
+    if (value instanceof Value.Number number) {
+      return Double.toString(number.number());
+    }
+    if (value instanceof Value.Text text) {
+      return '"' + text.text().replace("\"", "\"\"") + '"';
+    }
+    if (value instanceof Value.Truth) {
+      return value + "()";
+    }
+    return !(value instanceof Value.Error error)
+        ? ""
+        : switch (error.code()) {
+          case "#N/A" -> "NA()";
+          case "#DIV/0!" -> "1/0";
+          default -> "SQRT(-1)"; // the office's own way to refuse
+        };
+  }
+
+  /** Formulas for the office that call our functions, too. */
+  private static List<FormulaCell> mixed(
+      List<FormulaCell> formulas, Catalogue catalogue, CellSet foreign) {
+    return formulas.stream()
+        .filter(formula -> foreign.contains(formula) && formula.isOurs(catalogue))
+        .toList();
   }
 
   private static Outcome outcome(Book answer, String sheetName, Place place) {

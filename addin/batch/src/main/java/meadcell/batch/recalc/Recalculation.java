@@ -63,8 +63,9 @@ public final class Recalculation {
   /** Computes again what uses the catalogue's functions. */
   public List<FormulaCell> run() {
     Calculation reading = new Calculation(book, catalogue, new CellSet());
-    List<FormulaCell> affected =
-        new Affected(book, reading, new CellSet()).from(f -> f.isOurs(catalogue));
+    Affected formulas = new Affected(book, reading, new CellSet());
+    formulas.formulas().forEach(new Misspelt(book, catalogue, report)::tell);
+    List<FormulaCell> affected = formulas.from(f -> f.isOurs(catalogue));
     List<Outcome> outcomes = outcomes(affected, Map.of());
     for (int i = 0; i < affected.size(); i++) {
       settle(affected.get(i), outcomes.get(i));

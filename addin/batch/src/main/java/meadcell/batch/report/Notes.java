@@ -1,5 +1,7 @@
 package meadcell.batch.report;
 
+import java.util.Set;
+import java.util.TreeSet;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 
@@ -7,14 +9,24 @@ import meadcell.batch.book.Place;
 public final class Notes {
   private static final String AUTHOR = "Meadcell";
 
+  private final Set<String> elsewhere = new TreeSet<>();
   private boolean changed;
 
   boolean areChanged() {
     return changed;
   }
 
+  /** The sheets that can hold no notes, and should. */
+  Set<String> elsewhere() {
+    return elsewhere;
+  }
+
   /** Puts a note, but never over a person's. */
   public void mark(BookSheet sheet, Place place, String text) {
+    if (!sheet.canHoldNotes()) {
+      elsewhere.add(sheet.name());
+      return;
+    }
     BookSheet.Note note = new BookSheet.Note(AUTHOR, text);
     var before = sheet.note(place);
     if (before.isEmpty() || before.get().author().equals(AUTHOR) && !before.get().equals(note)) {
@@ -25,7 +37,8 @@ public final class Notes {
 
   /** Removes a note of ours. */
   public void unmark(BookSheet sheet, Place place) {
-    if (sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
+    if (sheet.canHoldNotes()
+        && sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
       sheet.removeNote(place);
       changed = true;
     }

@@ -2,6 +2,7 @@ package meadcell.batch.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import meadcell.batch.book.Value;
 
 /** What happened to one workbook. */
@@ -15,6 +16,7 @@ public final class Report {
     STALE("a formula could not be computed again, or shows what it no longer gives"),
     FORMULA_LEFT("a formula could not be frozen, or not be put back, without harm"),
     NOT_FOUND("a line of the plan found nothing on this sheet"),
+    PROTECTED("a protected sheet was left as it is"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
     BLANK_INPUT("a formula with a cellar function reads a blank cell"),
     MISTYPED("a reading that cannot be what was read"),
@@ -26,6 +28,19 @@ public final class Report {
       this.meaning = meaning;
     }
 
+    /** Whether a line of a plan did not do all that it could. */
+    boolean isOfPlan() {
+      return this == LEFT_EMPTY || this == KEPT || this == NOT_FOUND || this == PROTECTED;
+    }
+
+    /** Whether something was left, or not filled, that was to be. */
+    public boolean isLeft() {
+      return switch (this) {
+        case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION -> true;
+        case UNDERSTOOD, BLANK_INPUT, MISTYPED, FILE -> false;
+      };
+    }
+
     public String meaning() {
       return meaning;
     }
@@ -35,7 +50,7 @@ public final class Report {
   public record Remark(Code code, String sheet, String cell, String text, String sentence) {
     @Override
     public String toString() {
-      String at = sheet.isEmpty() ? "" : sheet + "!" + cell + ": ";
+      String at = sheet.isEmpty() ? "" : sheet + (cell.isEmpty() ? "" : "!" + cell) + ": ";
       return at + sentence;
     }
   }
@@ -85,6 +100,27 @@ public final class Report {
 
   public void remark(Remark remark) {
     remarks.add(remark);
+  }
+
+  /** What was left, where nothing at all was filled. */
+  public Optional<Remark> nothingFilled() {
+    return changes.isEmpty() && unchanged == 0
+        ? remarks.stream().filter(remark -> remark.code().isOfPlan()).findFirst()
+        : Optional.empty();
+  }
+
+  /** Tells of sheets whose notes could not be put at their cells. */
+  public void tellOfNotesElsewhere() {
+    for (String sheet : notes.elsewhere()) {
+      remark(
+          Code.FILE,
+          sheet,
+          "",
+          "",
+          "No notes were put at its cells, because an .xls sheet would lose its charts by them;"
+              + " --report-sheet puts them on a sheet of their own, and a copy saved as .xlsx can"
+              + " have them at its cells.");
+    }
   }
 
   /** The notes put at cells and taken away. */

@@ -11,8 +11,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import meadcell.batch.Run;
@@ -168,21 +168,39 @@ final class Differential {
 
   private void prove(Case given, Book book, Evidence evidence) {
     PoiFunctions functions = new PoiFunctions(Cellar.catalogue(), evidence);
-    CellSet[] live = {new CellSet()};
-    Calculation calculation =
-        new Calculation(book, functions, (s, r, c) -> live[0].isLive(s, r, c));
+    CellSet ours = new CellSet();
+    for (int i = 0; i < book.sheets().size(); i++) {
+      BookSheet sheet = book.sheets().get(i);
+      for (int row = 0; row < ProofBook.FIRST_ROW; row++) {
+        for (int column = 0; column < ProofBook.COLUMN; column++) {
+          String formula = sheet.content(new Place(row, column)).formula();
+          if (formula != null
+              && formula.toUpperCase(Locale.ROOT).matches("(ALCOHOL|GRAVITY)\\..*")) {
+            ours.add(i, row, column);
+          }
+        }
+      }
+    }
+    Place[] proved = {null};
     int log = book.sheets().indexOf(log(book));
+    Live live =
+        (sheet, row, column) ->
+            sheet == log && new Place(row, column).equals(proved[0])
+                || ours.isLive(sheet, row, column);
+    Calculation calculation = new Calculation(book, functions, live);
     for (Corpus.Line line : lines) {
       for (Place place : source.places(line)) {
         CellContent cell = log(book).content(place);
         if (given.unknown.contains(place) || isUnknown(cell.value())) {
           continue;
         }
-        live[0] = new CellSet();
-        live[0].add(log, place);
-        Optional<Value> ours = calculation.outcome(log, place).shown();
-        ours.ifPresentOrElse(
-            value -> evidence.conclude(line.formula(), isRight(cell, value)), evidence::abandon);
+        proved[0] = place;
+        calculation
+            .outcome(log, place)
+            .shown()
+            .ifPresentOrElse(
+                value -> evidence.conclude(line.formula(), isRight(cell, value)),
+                evidence::abandon);
       }
     }
   }

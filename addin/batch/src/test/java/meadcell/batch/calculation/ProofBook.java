@@ -41,8 +41,8 @@ final class ProofBook {
   private static final double[] FINAL = {
     1.011, 1.012, 1.009, 1.010, 1.008, 1.012, 1.011, 1.010, 1.006, 1.009
   };
-  private static final int FIRST_ROW = 20;
-  private static final int COLUMN = 17;
+  static final int FIRST_ROW = 20;
+  static final int COLUMN = 17;
   private static final int BESIDE = 20;
 
   private final XSSFWorkbook book = new XSSFWorkbook();

@@ -54,6 +54,13 @@ class FileTroubleTest {
     says(ExitCode.REFUSED, folderForFile, "check", in);
     says(ExitCode.REFUSED, folderForFile, "recalc", "--dry-run", in);
     says(ExitCode.REFUSED, folderForFile, "fill", "--dry-run", log, "--plan", in);
+    says(
+        ExitCode.USAGE,
+        in + " is a folder where a file is due; name a file.",
+        "check",
+        log,
+        "--password-file",
+        in);
     String fileForFolder = log + " is a file, not a folder; choose a folder.";
     says(ExitCode.NOT_WRITTEN, fileForFolder, "recalc", log, "--out", log);
     says(ExitCode.NOT_WRITTEN, fileForFolder, "samples", log + "/samples");

@@ -295,7 +295,9 @@ class FillTest {
     sheet.protectSheet("secret");
     plan("*", "True SG", CORRECT);
     Run run = fill("--in-place");
-    assertTrue(run.err().contains("protected"), run.err());
+    assertEquals(ExitCode.LEFT, run.code());
+    assertTrue(run.out().contains("The sheet is protected"), run.out());
+    assertTrue(run.out().contains("--ignore-protection"), run.out());
     Files.writeString(folder.resolve(".~lock.log.xlsx#"), "");
     assertEquals(ExitCode.REFUSED, fill("--in-place").code());
   }

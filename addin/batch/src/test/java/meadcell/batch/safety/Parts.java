@@ -39,6 +39,10 @@ final class Parts {
     return text.replaceFirst("^<\\?xml[^>]*\\?>", "");
   }
 
+  void remove(String part) {
+    parts.remove(part);
+  }
+
   void put(String part, byte[] bytes) {
     parts.put(part, bytes);
   }

@@ -4,6 +4,7 @@ import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.VOLUME;
 import static meadcell.samples.sheet.Field.arg;
+import static meadcell.samples.sheet.Field.between;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 import static meadcell.samples.sheet.Table.in;
@@ -20,11 +21,13 @@ final class BarrelRegister {
   static final String TITLE = "Barrel register";
   static final int CASKS = 8;
   static final int FILLS = 12;
+  private static final String FILLS_BEFORE =
+      "Fills before the first line about this cask below. 0: it came new, or the list is whole.";
 
   private BarrelRegister() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 8, 22, 18, 12, 12, 9, 9, 9, 11, 11, 12, 13, 13);
+    Page page = book.page(TITLE, 8, 22, 18, 12, 12, 10, 9, 9, 9, 11, 11, 12, 13, 13);
     Block block =
         page.head(
             "Barrel register",
@@ -38,6 +41,7 @@ final class BarrelRegister {
             in("Wood", TEXT),
             in("Toast", words("none", "light", "medium", "heavy", "char")),
             in("Made", of(Quantity.NUMBER, 0)),
+            in("Fills before", between(Quantity.COUNT, 0, FILLS_BEFORE, 0, 20)),
             in("Head", arg("BARREL.VOLUME", "head", 1)),
             in("Bilge", arg("BARREL.VOLUME", "bilge", 1)),
             in("Length", arg("BARREL.VOLUME", "length", 1)),
@@ -52,10 +56,10 @@ final class BarrelRegister {
     page.freeze(casks.top());
     casks.fill(
         """
-            C1 | cooperage in the valley | oak, American | char   | 2021 | 50   | 60   | 80 | Heather 25 | 2025-05-12
-            C2 | cooperage by the lake   | chestnut      | light  | 2016 | 51   | 64   | 81 | Heather 25 | 2025-05-12
-            C3 | cooperage by the lake   | oak, sessile  | medium | 2025 | 50.5 | 63.5 | 81 | Bochet 25  | 2025-06-16
-            C4 | cooperage in the valley | oak, sessile  | light  | 2018 | 40   | 50   | 66 | Cherry 25  | 2025-10-06
+            C1 | cooperage in the valley | oak, American | char   | 2021 | 0 | 50   | 60   | 80 | Heather 25 | 2025-05-12
+            C2 | cooperage by the lake   | chestnut      | light  | 2016 | 0 | 51   | 64   | 81 | Heather 25 | 2025-05-12
+            C3 | cooperage by the lake   | oak, sessile  | medium | 2025 | 0 | 50.5 | 63.5 | 81 | Bochet 25  | 2025-06-16
+            C4 | cooperage in the valley | oak, sessile  | light  | 2018 | 4 | 40   | 50   | 66 | Cherry 25  | 2025-10-06
             """);
     casks
         .name("Cask", "register_cask")
@@ -64,12 +68,15 @@ final class BarrelRegister {
         .name("Length", "register_length")
         .name("Inside volume", "register_volume")
         .name("Wetted wood", "register_area")
+        .name("Wood, 225 L = 1", "register_ratio")
+        .name("Fills before", "register_before")
         .name("Holds now", "register_lot")
         .name("Filled on", "register_filled");
     block
         .heading("Every past occupant, oldest first")
         .note(
-            "One line for each fill of each cask. The sheet Barrels reads a cask's lines from here.");
+            "One line for each fill of each cask that is known; how many went before them stands above, as"
+                + " the seller said. The sheet Barrels counts and reads a cask's lines from here.");
     Table occupants =
         block.table(
             FILLS,

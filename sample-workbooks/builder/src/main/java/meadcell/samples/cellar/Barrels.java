@@ -35,7 +35,7 @@ final class Barrels {
   private Barrels() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 8, 12, 12, 16, 16, 11, 11, 11, 11, 10, 11, 11, 10, 10, 10, 10);
+    Page page = book.page(TITLE, 8, 12, 12, 16, 16, 11, 11, 11, 11, 10, 11, 11, 10, 8, 10, 10, 10);
     Block head =
         page.head(
             TITLE,
@@ -62,11 +62,12 @@ final class Barrels {
         .name("Headspace", "barrels_headspace");
     int second = head.row();
     threeWays(page.at(second, 0, 8).labels(3));
-    history(page.at(second, 9, 7).labels(3));
+    history(page.at(second, 9, 8).labels(3));
     int third = second + 18;
-    nail(page.at(third + 11, 9, 7).labels(3));
+    nail(page.at(third + 11, 9, 8).labels(3));
+    wood(page.at(third + 19, 9, 8).labels(3));
     topping(page.at(third, 0, 4), page.at(third, 5, 3).labels(2));
-    firstFill(page.at(third, 9, 7).labels(3));
+    firstFill(page.at(third, 9, 8).labels(3));
     page.turn(third + 1);
   }
 
@@ -88,8 +89,15 @@ final class Barrels {
           "[Dipped on]+IF([Headspace]>=[Headspace allowed],0,BARREL.DAYSTOTOP(INDEX(register_volume,#),[Loss],[Headspace allowed],[Headspace],units))"),
       out("Due", TEXT, "IF([Top up by]<=today,\"now\",ROUND([Top up by]-today,0)&\" days\")"),
       out("Days in wood", DAYS, "today-[Filled on]"),
-      out("Oxygen by wood", of(Quantity.MILLIGRAM_PER_LITRE, 1), "BARREL.OXYGEN([Days in wood])"),
-      out("Oak taken", PERCENT, "BARREL.EXTRACTION([Days in wood],120)"),
+      out(
+          "Fill",
+          Field.COUNT,
+          "IF(OR([Cask]=\"\",INDEX(register_before,#)=\"\"),\"\",INDEX(register_before,#)+COUNTIF(occupant_cask,[Cask])+1)"),
+      out(
+          "Oxygen by wood",
+          of(Quantity.MILLIGRAM_PER_LITRE, 1),
+          "BARREL.OXYGEN([Days in wood],IF([Fill]=1,oxygen_new,oxygen_used),INDEX(register_ratio,#))"),
+      out("Oak taken", PERCENT, "BARREL.EXTRACTION([Days in wood],oak_half,[Fill])"),
       out(
           "Out of the staves",
           PERCENT,
@@ -325,6 +333,18 @@ final class Barrels {
             Humidity of the cellar     | rye_humidity | BARREL.STRENGTH humidity 0    | 80
             Strength after a year      |              | PERCENT_VOL 2                 | =BARREL.STRENGTH(rye_after,top_rate,rye_humidity) | Damp air takes alcohol before water. An estimate.
             ! A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.
+            """);
+  }
+
+  /** What the columns on oxygen and oak rest on. */
+  private static void wood(Block block) {
+    block.form(
+        """
+            # What wood and air are taken to give
+            Oxygen through used wood  | oxygen_used | BARREL.OXYGEN rate 0         | 10 | A year, in 225 L; by the wood of a litre in other sizes.
+            Oxygen through new wood   | oxygen_new  | BARREL.OXYGEN rate 0         | 20 | Both: common practice, no source, and uncertain by a factor of two.
+            Half of its oak is out in | oak_half    | BARREL.EXTRACTION halfTime 0 | 120 | Invented: take it from your own notes with BARREL.EXTRACTIONFIT.
+            . Each fill takes half of what the wood can give: 30 to 70 % would not surprise. Count every fill (sheet Barrel register).
             """);
   }
 

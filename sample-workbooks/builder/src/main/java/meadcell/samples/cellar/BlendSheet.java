@@ -14,6 +14,7 @@ import static meadcell.samples.sheet.Table.in;
 import static meadcell.samples.sheet.Table.out;
 
 import meadcell.catalogue.Quantity;
+import meadcell.law.UsHoneyWine;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Field;
@@ -108,6 +109,7 @@ final class BlendSheet {
             """);
     block.note(
         "The share is also the mL of each lot in a bench blend of 100 mL: mix it, taste it, measure its pH.");
+    block.warning(UsHoneyWine.BLEND);
     return stock.nameBlock("In stock", "Acid", "blend_stock");
   }
 

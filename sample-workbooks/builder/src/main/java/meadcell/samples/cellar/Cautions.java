@@ -19,7 +19,7 @@ final class Cautions {
     caution(
         block,
         "Carbon dioxide",
-        "Fermenting mead gives off about half the weight of its sugar as carbon dioxide. It lies near the floor, in pits and in tanks, and kills without warning. Measure the air before you enter, ventilate, never enter a tank alone. No number in this book says that a room is safe.");
+        "Fermenting mead gives off about half the weight of its sugar as carbon dioxide. It lies near the floor, in pits and in tanks, and kills without warning. Measure the air before you enter, ventilate, never enter a tank alone. No number in this book clears a room for entry.");
     caution(
         block,
         "Bottles under pressure",

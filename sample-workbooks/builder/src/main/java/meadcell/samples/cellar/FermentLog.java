@@ -48,13 +48,12 @@ final class FermentLog {
       50 | 13   |
       """;
 
-  private static final int RIGHT = 10;
-  private static final int POINTS = 25;
+  private static final int RIGHT = 12;
 
   private FermentLog() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 12, 10, 10, 22, 7, 10, 10, 10, 10, 2, 30, 17, 34);
+    Page page = book.page(TITLE, 12, 10, 10, 22, 7, 10, 10, 10, 10, 10, 10, 2, 30, 17, 34);
     Block log =
         page.head(
             "Ferment log",
@@ -64,9 +63,9 @@ final class FermentLog {
     page.freeze(readings.top());
     readings.fill(demo()).name("Day", "ferment_days").name("Gravity", "ferment_gravities");
     batch(page.at(readings.top(), RIGHT, 3));
-    Block below = page.at(readings.top() + 27, 0, 9).labels(3);
+    Block below = page.at(readings.top() + 27, 0, 11).labels(3);
     fed(below);
-    laboratory(page.at(readings.top() + 27, RIGHT, 3));
+    laboratory(page.at(readings.top() + 36, RIGHT, 3));
     curve(page, below, readings);
   }
 
@@ -83,7 +82,18 @@ final class FermentLog {
           "GRAVITY.CORRECT([Reading],[Sample],ferment_calibration,ferment_original,units)"),
       out("Strength", ABV, "ALCOHOL.ABV(ferment_original,[Gravity])"),
       out("Sugar left", GRAMS_PER_LITRE, "ALCOHOL.SUGARLEFT(ferment_original,[Gravity])"),
-      out("Sugar gone", PERCENT, "FERMENT.PROGRESS(ferment_original,[Gravity],ferment_final)")
+      out(
+          "Sugar at least",
+          GRAMS_PER_LITRE,
+          "INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,1)"),
+      out(
+          "Sugar at most",
+          GRAMS_PER_LITRE,
+          "INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,2)"),
+      out(
+          "Of the way to the end",
+          PERCENT,
+          "FERMENT.PROGRESS(ferment_original,[Gravity],ferment_final)")
     };
   }
 
@@ -117,16 +127,18 @@ final class FermentLog {
             Pitched on                | ferment_start       | DATE                          | 2026-03-02
             Original gravity          | ferment_original    | ALCOHOL.ABV original 3        | 1.106 | Corrected to 20 °C.
             Hydrometer made for       | ferment_calibration | GRAVITY.CORRECT calibration 0 | 20 | Printed on its scale.
-            Final gravity expected    | ferment_final       | FERMENT.PROGRESS final 3      | 0.996
+            Final gravity expected    | ferment_final       | FERMENT.PROGRESS final 3      | 0.996 | The end that the last column counts from; sugar may be left there.
             Last gravity              | ferment_last        | SPECIFIC_GRAVITY 4            | =INDEX(ferment_gravities,MATCH(MAX(ferment_days),ferment_days,0))
             Strength now              | ferment_abv         | PERCENT_VOL 2                 | =ALCOHOL.ABV(ferment_original,ferment_last)
-            First break               |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,33.3,ferment_final) | A third of the sugar gone: last feed.
-            Second break              |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,66.7,ferment_final) | Two thirds gone.
-            Terminal gravity, fitted  | ferment_end         | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,1) | Logistic curve through the readings.
-            its standard error        |                     | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,2)
-            Day it comes within 0.001 | ferment_day         | DAYS 0                        | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,3)
-            Fastest fall              | ferment_fastest     | GRAVITY_PER_DAY 4             | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,4)
-            State                     |                     | TEXT                          | =FERMENT.STATE(ferment_days,ferment_gravities,ferment_final) | finished, falling, stalled or cannot tell.
+            First break               |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,33.3,ferment_final) | A third of the way to the end: last feed.
+            Second break              |                     | SPECIFIC_GRAVITY 4            | =FERMENT.BREAK(ferment_original,66.7,ferment_final) | Two thirds of it.
+            Terminal gravity, forecast | ferment_end        | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,1) | Refused until the readings show an end.
+            at least                  | ferment_lower       | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,5)
+            at most                   | ferment_upper       | SPECIFIC_GRAVITY 4            | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,6) | 95 % limits of the end.
+            Day it comes within 0.001 |                     | DAYS 0                        | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,3)
+            Fastest fall              |                     | GRAVITY_PER_DAY 4             | =INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities),1,4)
+            State                     | ferment_state       | TEXT                          | =FERMENT.STATE(ferment_days,ferment_gravities,ferment_final) | finished, falling, stalled or cannot tell. Finished alone is no reason to bottle.
+            ? 6 |  | CELLAR.WHY("FERMENT.STATE",ferment_days,ferment_gravities,ferment_final)
             """);
   }
 
@@ -137,7 +149,7 @@ final class FermentLog {
             Laboratory's strength    | lab_abv | PERCENT_VOL 2 0..25 | 14.5 | By distillation.
             its standard uncertainty | lab_u   | PERCENT_VOL 2 0..2  | 0.06 | Half of the ± that it prints.
             Calculated strength      |         | PERCENT_VOL 2       | =ferment_abv | Balling's balance and Tabarié.
-            its standard uncertainty | calc_u  | PERCENT_VOL 2       | =ALCOHOL.UNCERTAINTY(ferment_original,ferment_last) | Hydrometers, and what the yeast's yield may differ.
+            its standard uncertainty | calc_u  | PERCENT_VOL 2       | =ALCOHOL.UNCERTAINTY(ferment_original,ferment_last) | Hydrometers, and mostly the yield of alcohol, in which yeasts differ: 3.5 % of the strength. ALCOHOL.CALIBRATE finds your own from laboratory results.
             ? 2 |  | IF(ABS(lab_abv-ferment_abv)<=2*SQRT(lab_u^2+calc_u^2),"They agree: "&TEXT(ABS(lab_abv-ferment_abv),"0.00")&" apart, up to "&TEXT(2*SQRT(lab_u^2+calc_u^2),"0.00")&" is chance. The label takes the laboratory's.","They differ by more than chance: check the original gravity and whether honey was added later.")
             """);
   }
@@ -157,37 +169,30 @@ final class FermentLog {
             """);
   }
 
-  /** The fitted curve in 25 points, from what FERMENT.FORECAST gives at two tolerances. */
+  /** The readings, and between which gravities they are forecast to end. */
   private static void curve(Page page, Block block, Table readings) {
-    block.form(
-        """
-            # The fitted curve
-            Height, from the original gravity | curve_guess  | SPECIFIC_GRAVITY 4 | =ferment_original-ferment_end
-            Height of the curve               | curve_height | SPECIFIC_GRAVITY 4 | =4*ferment_fastest*(ferment_day-INDEX(FERMENT.FORECAST(ferment_days,ferment_gravities,0.01),1,3))/LN((curve_guess/0.001-1)/(curve_guess/0.01-1)) | From two days and the fastest fall.
-            Steepness a day                   | curve_rate   | NUMBER 3           | =4*ferment_fastest/curve_height
-            Half of the fall is done on day   | curve_half   | DAYS 1             | =ferment_day-LN(curve_height/0.001-1)/curve_rate
-            """);
-    Table curve =
+    block.heading("Where it is forecast to end");
+    Table end =
         block.table(
-            POINTS,
-            always(
-                "Date on the curve", DATE, "ferment_start+(#-1)*MAX(ferment_days)/" + (POINTS - 1)),
-            out(
-                "Gravity on the curve",
-                SG,
-                "ferment_end+curve_height/(1+EXP(curve_rate*([Date on the curve]-ferment_start-curve_half)))"));
-    int top = readings.top() + 15;
+            2,
+            always("From and to", DATE, "ferment_start+(#-1)*MAX(ferment_days)"),
+            always("Forecast", SG, "ferment_end"),
+            always("At least", SG, "ferment_lower"),
+            always("At most", SG, "ferment_upper"));
+    int top = readings.top() + 22;
     page.chart(
         new Chart(
                 top,
                 RIGHT,
                 top + 12,
                 RIGHT + 3,
-                "Gravity against the fitted curve",
+                "Gravity, and where it is forecast to end",
                 "date",
                 "gravity at 20 °C")
             .points(readings, "Date", "Gravity")
-            .line(curve, "Date on the curve", "Gravity on the curve")
+            .line(end, "From and to", "Forecast")
+            .line(end, "From and to", "At least")
+            .line(end, "From and to", "At most")
             .up(0.98, 1.12, 0.02, "0.00"));
   }
 }

@@ -6,8 +6,10 @@ import static meadcell.samples.sheet.Field.arg;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.always;
 import static meadcell.samples.sheet.Table.in;
+import static meadcell.samples.sheet.Table.out;
 
 import meadcell.catalogue.Quantity;
+import meadcell.law.UsHoneyWine;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Page;
@@ -50,6 +52,7 @@ final class MustPlan {
             Sucrose of the honey              | must_sucrose  | HONEY.ACCEPTABLE sucrose 1         | 2.1
             Honey within the general limits   |               | TEXT                               | =IF(HONEY.ACCEPTABLE(must_moisture,must_reducing,must_sucrose)=1,"yes","no") | Directive 2001/110/EC, Annex II. Heather (Calluna) honey may be moister than others.
             """);
+    block.warning(UsHoneyWine.WATER);
   }
 
   private static void nutrients(Block block) {
@@ -59,18 +62,36 @@ final class MustPlan {
             Nitrogen demand of the yeast  | must_demand   | MUST.NITROGEN demand 0  | medium | The maker of the yeast says which.
             Nitrogen already there        | must_present  | MUST.NITROGEN present 0 | 15 | Honey brings next to none; fruit brings some.
             Nitrogen to add               | must_nitrogen | MILLIGRAM_PER_LITRE 0   | =MUST.NITROGEN(must_gravity,must_demand,must_present) | Assimilable nitrogen.
-            Ammonium phosphate            |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,1) | Up to what the law allows.
-            Organic nutrient for the rest |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,units),1,2) | With 4 % of nitrogen; read the bag.
+            Share from ammonium phosphate | must_share    | MUST.NUTRIENT share 0   | 50 | Half of it: common practice, no source. 0: none, 100: the salt first.
+            Whose limit                   | must_rule     | MUST.NUTRIENT rule 0    | usa | For all the salt that the batch ever gets. The EU's is wine's; whether it binds mead is not shown.
+            Nitrogen in organic nutrient  | must_organic  | MUST.NUTRIENT organicPercent 1 | 4 | Read the bag.
+            Ammonium phosphate in all     |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,1) | Its share, within the limit.
+            Organic nutrient in all       |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,2) | For the rest.
             Dry yeast                     |               | GRAM 0                  | =MUST.YEAST(must_volume,must_gravity,units)
             """);
     String feeding = "INDEX(MUST.FEEDING(must_volume,must_nitrogen,must_gravity,4,units),#,";
+    String salts = "must_organic,must_rule,";
+    String feed =
+        "INDEX(MUST.NUTRIENT(must_volume,[Nitrogen],"
+            + salts
+            + "[Salt before],must_share,units),1,";
     block.table(
         4,
         always("Feed", of(Quantity.COUNT, 0), "#"),
         always("at gravity", SG, feeding + "1)"),
-        always("Nitrogen", of(Quantity.MILLIGRAM_PER_LITRE, 0), feeding + "2)"));
+        always("Nitrogen", of(Quantity.MILLIGRAM_PER_LITRE, 0), feeding + "2)"),
+        always(
+            "Salt before",
+            of(Quantity.GRAM, 0),
+            "INDEX(MUST.NUTRIENT(must_volume,must_nitrogen*(#-1)/4,"
+                + salts
+                + "0,must_share,units),1,1)"),
+        out("Ammonium phosphate", of(Quantity.GRAM, 0), feed + "1)"),
+        out("Organic nutrient", of(Quantity.GRAM, 0), feed + "2)"));
     block.note(
-        "Nothing after the last of these: what the yeast leaves feeds what should not grow.");
+        "Each feed counts the ammonium phosphate that the feeds before it gave: the limit holds for"
+            + " the batch. Nothing after the last of these: what the yeast leaves feeds what should"
+            + " not grow.");
   }
 
   private static void mixing(Block block) {
@@ -117,6 +138,7 @@ final class MustPlan {
             Volume            |  | VOLUME 1           | =MUST.VOLUME(must_recipe,units) | Liquid only, without skins and stones.
             Fermentable sugar |  | MASS 1             | =MUST.SUGAR(must_recipe,units)
             """);
+    block.warning(UsHoneyWine.FRUIT);
   }
 
   private static void cellarAir(Block block) {
@@ -131,7 +153,7 @@ final class MustPlan {
             Cooling needed at the fastest |           | WATT 0                       | =FERMENT.COOLING(must_volume,must_gravity,must_final,must_fall,units) | To hold the temperature.
             Gas an hour at the fastest    | must_gas  | MASS_PER_HOUR 2              | =FERMENT.GAS(must_volume,must_gravity,must_gravity-must_fall,units)/24
             Carbon dioxide in the room    |           | PARTS_PER_MILLION 0          | =FERMENT.ROOMCO2(must_gas,must_room,must_air,units) | If the air were well mixed. Near the floor and in pits there is more.
-            ! Carbon dioxide kills without warning and lies near the floor. A number here never means that a room is safe: measure the air, ventilate, do not work alone, and follow the rules for your place of work.
+            ! Carbon dioxide kills without warning and lies near the floor. No number here clears a room for entry: measure the air, ventilate, do not work alone, and follow the rules for your place of work.
             """);
   }
 }

@@ -23,7 +23,13 @@ public final class OldLogPlan {
         "Sugar left (g/L)",
         "ALCOHOL.SUGARLEFT({OG}; [True SG])",
         "0",
-        "Fermentable sugar, not extract.");
+        "Fermentable sugar, not extract; the best guess.");
+    plan.row(
+        "??-2?",
+        "Sugar at most (g/L)",
+        "INDEX(ALCOHOL.SUGARLEFTLIMITS({OG}; [True SG]); 1; 2)",
+        "0",
+        "What gravities cannot rule out (95 %). This one counts for bottles.");
     plan.row(
         "HH-*",
         "OG by the honey",

@@ -79,6 +79,6 @@ final class Styles {
   }
 
   private static XSSFColor color(String hex) {
-    return new XSSFColor(HexFormat.of().parseHex(hex));
+    return new XSSFColor(HexFormat.of().parseHex("FF" + hex)); // opaque
   }
 }

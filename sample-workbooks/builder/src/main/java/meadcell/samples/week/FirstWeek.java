@@ -122,14 +122,14 @@ public final class FirstWeek {
             "Alcohol is lighter than water. A mead without sugar therefore floats the hydrometer below"
                 + " 1.000, and that is no misreading.\n"
                 + "The rule of thumb, 131.25 times the difference, is in many old logs. For a dry mead it"
-                + " is about 0.3 % vol too low.")
+                + " gives about 0.3 % vol less than the balance of what sugar turns into.")
         .given("Original gravity", GRAVITY, 1.1, "dry_original")
         .given("Gravity now, corrected", GRAVITY, 0.995, "dry_now")
         .ask("How strong is it?", STRENGTH, "dry_answer")
         .refusedBy("BOTTLE.TAXCLASS", "dry_answer")
         .right(
             "ABS(dry_answer-ALCOHOL.ABV(dry_original,dry_now))<0.06",
-            "\"By mass balance, not by rule of thumb.\"")
+            "\"By mass balance, ± \"&TEXT(ALCOHOL.UNCERTAINTY(dry_original,dry_now),\"0.0\")&\", for yeasts differ in yield. What goes on a label, a laboratory measures.\"")
         .hint(
             "IF(ABS(dry_answer-ALCOHOL.ABV(dry_original,dry_now,\"linear\"))<0.06,\"That is the rule of thumb: \"&TEXT(ALCOHOL.ABV(dry_original,dry_now,\"linear\"),\"0.00\")&\".\",\"ALCOHOL.ABV takes the original and the present gravity.\")")
         .published("ALCOHOL.ABV(1.1;0.995)");

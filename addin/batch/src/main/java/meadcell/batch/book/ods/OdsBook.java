@@ -10,7 +10,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -192,11 +194,14 @@ final class OdsBook implements Book {
 
   @Override
   public void write(OutputStream out) throws IOException {
-    parts.replace(CONTENT, serialized(content));
+    Map<String, PackageParts.Content> changed = new HashMap<>();
+    byte[] cells = serialized(content);
+    changed.put(CONTENT, target -> target.write(cells));
     if (metaChanged) {
-      parts.replace(META_XML, serialized(meta));
+      byte[] marks = serialized(meta);
+      changed.put(META_XML, target -> target.write(marks));
     }
-    parts.write(out);
+    parts.write(changed, out);
   }
 
   private static byte[] serialized(Document document) throws IOException {

@@ -13,11 +13,14 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
+import org.w3c.dom.Attr;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 
 /** A sheet of an OpenDocument spreadsheet. */
 final class OdsSheet implements BookSheet {
   private static final int MILLIMETRES_A_CHARACTER = 2;
+  private static final int MOST_COLUMNS = 16_384; // from LibreOffice 7.4 on
   private static final String ARRAY_ROWS = "number-matrix-rows-spanned";
   private static final String ARRAY_COLUMNS = "number-matrix-columns-spanned";
 
@@ -175,6 +178,32 @@ final class OdsSheet implements BookSheet {
     Element cell = cellToWrite(place);
     cell.removeAttributeNS(TABLE, "formula");
     OdsValues.remove(cell);
+  }
+
+  @Override
+  public Runnable keep(Place place) {
+    Node before = cellToWrite(place).cloneNode(true);
+    return () -> {
+      Element cell = cellToWrite(place);
+      while (cell.hasAttributes()) {
+        cell.removeAttributeNode((Attr) cell.getAttributes().item(0));
+      }
+      while (cell.hasChildNodes()) {
+        cell.removeChild(cell.getFirstChild());
+      }
+      for (int i = 0; i < before.getAttributes().getLength(); i++) {
+        cell.setAttributeNodeNS((Attr) before.getAttributes().item(i).cloneNode(true));
+      }
+      while (before.hasChildNodes()) {
+        cell.appendChild(before.getFirstChild());
+      }
+      arrays = null;
+    };
+  }
+
+  @Override
+  public int mostColumns() {
+    return MOST_COLUMNS;
   }
 
   @Override

@@ -1,2 +1,2 @@
-/** What the formats that Apache POI reads share. */
+/** What the two formats share that Apache POI reads. */
 package meadcell.batch.book.poi;

@@ -1,37 +1,112 @@
 package meadcell.batch.book.xls;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.poi.PoiBook;
-import meadcell.batch.book.poi.PoiSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.DefinedName;
+import meadcell.batch.book.FileRefused;
+import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.poi.PoiNames;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
+import org.apache.poi.hssf.model.InternalWorkbook;
+import org.apache.poi.hssf.record.BoundSheetRecord;
+import org.apache.poi.hssf.record.CountryRecord;
+import org.apache.poi.hssf.record.SSTRecord;
+import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.udf.UDFFinder;
+import org.apache.poi.ss.usermodel.DateUtil;
 
-/** An old binary workbook, {@code .xls}. */
-final class XlsBook extends PoiBook<HSSFWorkbook> {
+/**
+ * An old binary workbook, {@code .xls}, read and written by POI. What POI wrote is compared, record
+ * by record, with what was there.
+ */
+final class XlsBook implements Book {
   /** To this format every function that is not built in is one of an add-in. */
   private static final UDFFinder ADD_IN = name -> (args, context) -> ErrorEval.NAME_INVALID;
 
-  XlsBook(HSSFWorkbook workbook) {
-    super(workbook);
+  private record StyleKey(int style, String format) {}
+
+  static final String TOO_OLD =
+      "The file was made by Excel 95 or an older program; open it in a spreadsheet program, and save"
+          + " it as .xlsx.";
+
+  /** Of the format since Excel 97. */
+  private static final int VERSION = 0x0600;
+
+  /** The format's first cell style after its 15 built-in parents. */
+  static final int PLAIN_STYLE = 15;
+
+  /** POI makes no more than 4,030, the most that Excel reads. */
+  private static final int MOST_STYLES = 4_000;
+
+  final HSSFWorkbook workbook;
+  private final List<Biff.Entry> original;
+  private final List<XlsSheet> sheets = new ArrayList<>();
+  private final Map<StyleKey, Integer> styles = new HashMap<>();
+  private final Map<Integer, CellContent.Look> looks = new HashMap<>();
+
+  XlsBook(DirectoryNode root) throws IOException {
+    if (!root.hasEntryCaseInsensitive("Workbook")) {
+      throw new FileRefused(
+          root.hasEntryCaseInsensitive("Book")
+              ? TOO_OLD
+              : "The file is not the kind of workbook that its name says.");
+    }
+    original = Biff.records(root);
+    if (original.isEmpty() || original.get(0).number(0) != VERSION) {
+      throw new FileRefused(TOO_OLD);
+    }
+    DirectoryNode read = root;
+    if (LinkTables.isMissing(original)) {
+      ByteArrayOutputStream copy = new ByteArrayOutputStream();
+      root.getFileSystem().writeFilesystem(copy);
+      read = Biff.root(copy.toByteArray());
+      Biff.replace(read, LinkTables.added(original));
+    }
+    workbook = new HSSFWorkbook(read, true);
     workbook.addToolPack(ADD_IN);
-    workbook.forEach(sheet -> sheets.add(new PoiSheet(this, sheet)));
+    List<XlsParts> parts = XlsParts.of(original);
+    if (parts.size() != workbook.getNumberOfSheets() + 1) {
+      throw FileRefused.damaged("it has more or fewer sheets than it says", null);
+    }
+    for (int i = 0; i < workbook.getNumberOfSheets(); i++) {
+      sheets.add(new XlsSheet(this, workbook.getSheetAt(i), parts.get(i + 1)));
+    }
+  }
+
+  @Override
+  public List<? extends BookSheet> sheets() {
+    return sheets;
   }
 
   @Override
   public BookSheet addSheet(String name) {
-    BookSheet sheet = new PoiSheet(this, workbook.createSheet(name));
+    XlsSheet sheet = new XlsSheet(this, workbook.createSheet(name), null);
     sheets.add(sheet);
     return sheet;
+  }
+
+  @Override
+  public List<DefinedName> names() {
+    return PoiNames.of(workbook);
+  }
+
+  @Override
+  public List<NamedTable> tables() {
+    return List.of();
   }
 
   @Override
@@ -39,10 +114,42 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
     return SpreadsheetVersion.EXCEL97.getMaxRows();
   }
 
-  @Override
-  protected int plainStyle() {
-    return 15; // the format's first cell style after its 15 built-in parents
+  // ---- styles -----------------------------------------------------------------------------
+
+  CellContent.Look look(int style) {
+    return looks.computeIfAbsent(style, index -> look(workbook.getCellStyleAt(index)));
   }
+
+  private static CellContent.Look look(HSSFCellStyle style) {
+    String format = style == null ? null : style.getDataFormatString();
+    if (format == null) {
+      return CellContent.Look.PLAIN;
+    }
+    return DateUtil.isADateFormat(style.getDataFormat(), format)
+        ? CellContent.Look.DATE
+        : format.contains("%") ? CellContent.Look.PERCENT : CellContent.Look.PLAIN;
+  }
+
+  /** One new style for each pair of a style and a format, never one for each cell. */
+  int style(int like, String format) {
+    return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);
+  }
+
+  private int createStyle(StyleKey key) {
+    HSSFCellStyle from = workbook.getCellStyleAt(key.style);
+    if (from == null
+        || key.format.isEmpty()
+        || key.format.equals(from.getDataFormatString())
+        || workbook.getNumCellStyles() >= MOST_STYLES) {
+      return key.style;
+    }
+    HSSFCellStyle style = workbook.createCellStyle();
+    style.cloneStyleFrom(from);
+    style.setDataFormat(workbook.createDataFormat().getFormat(key.format));
+    return style.getIndex();
+  }
+
+  // ---- properties -------------------------------------------------------------------------
 
   private CustomProperties properties() {
     workbook.createInformationProperties();
@@ -71,11 +178,46 @@ final class XlsBook extends PoiBook<HSSFWorkbook> {
     return List.of();
   }
 
+  // ---- notes ------------------------------------------------------------------------------
+
+  /**
+   * Makes the list of drawings where there is none, which POI would put behind the country that not
+   * every program writes, or else in front of everything.
+   */
+  void prepareDrawings() {
+    InternalWorkbook records = workbook.getInternalWorkbook();
+    records.findDrawingGroup();
+    boolean hasCountry = records.findFirstRecordBySid(CountryRecord.sid) != null;
+    if (records.getDrawingManager() != null || hasCountry) {
+      return;
+    }
+    CountryRecord mark = new CountryRecord();
+    int texts = records.findFirstRecordLocBySid(SSTRecord.sid);
+    int place = texts < 0 ? lastSheet(records) + 1 : texts;
+    records.getWorkbookRecordList().add(place, mark);
+    records.createDrawingGroup();
+    records.getWorkbookRecordList().remove(mark);
+  }
+
+  private static int lastSheet(InternalWorkbook records) {
+    int last = 0;
+    for (int i = 0; i < records.getNumRecords(); i++) {
+      last = records.getRecords().get(i) instanceof BoundSheetRecord ? i : last;
+    }
+    return last;
+  }
+
   @Override
   public void write(OutputStream out) throws IOException {
     ByteArrayOutputStream written = new ByteArrayOutputStream();
     workbook.write(written);
-    new HSSFWorkbook(new ByteArrayInputStream(written.toByteArray())).close(); // it reads back
+    List<Biff.Entry> after = Biff.records(Biff.root(written.toByteArray()));
+    new XlsComparison(original, after, sheets).requireNoLoss();
     written.writeTo(out);
+  }
+
+  @Override
+  public void close() throws IOException {
+    workbook.close();
   }
 }

@@ -1,25 +1,80 @@
 package meadcell.batch.book.xlsx;
 
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
 import meadcell.batch.book.zip.PackageParts;
 
-/** The list of what a package's parts are (ECMA-376 part 2, 7.2.3). */
+/** What kind each part of a package is (ECMA-376 part 2, 10.1.2). */
 final class ContentTypes {
-  private static final String LIST = "[Content_Types].xml";
+  static final String NAME = "[Content_Types].xml";
 
-  private ContentTypes() {}
+  private final XmlPart xml;
+  private final Map<String, String> parts = new HashMap<>();
+  private final Map<String, String> endings = new HashMap<>();
 
-  /** The parts whose content type ends so. */
-  static List<String> parts(PackageParts all, String typeEnd) throws IOException {
-    List<String> found = new ArrayList<>();
-    TagScanner tags = new TagScanner(XlsxSheetXml.inUtf8(all.read(LIST)));
-    while (tags.next()) {
-      if (tags.is("Override") && tags.attribute("ContentType").endsWith(typeEnd)) {
-        found.add(tags.attribute("PartName").substring(1));
+  ContentTypes(PackageParts all) throws IOException {
+    xml = XmlPart.of(all.read(NAME));
+    for (TagScanner tags = xml.tags(); tags.next(); ) {
+      if (tags.isEnd()) {
+        continue;
+      }
+      String type = XmlPart.unescaped(tags.attribute("ContentType"));
+      if (tags.is("Override")) {
+        parts.put(key("/", tags.attribute("PartName")), type);
+      } else if (tags.is("Default")) {
+        endings.put(key("", tags.attribute("Extension")), type);
       }
     }
-    return found;
+  }
+
+  private static String key(String before, String name) {
+    String plain = XmlPart.unescaped(name).toLowerCase(Locale.ROOT);
+    return plain.startsWith(before) ? plain.substring(before.length()) : plain;
+  }
+
+  /** The kind of a part, or nothing. */
+  String of(String part) {
+    String name = part.toLowerCase(Locale.ROOT);
+    String ending = name.substring(name.lastIndexOf('.') + 1);
+    return parts.getOrDefault(name, endings.getOrDefault(ending, ""));
+  }
+
+  void add(String part, String type) {
+    if (of(part).equals(type)) {
+      return;
+    }
+    parts.put(part.toLowerCase(Locale.ROOT), type);
+    TagScanner tags = xml.tags();
+    while (tags.next() && !tags.is("Types")) {
+      // to the list itself
+    }
+    xml.append(
+        tags,
+        "Types",
+        "<"
+            + tags.prefix()
+            + "Override PartName=\"/"
+            + XmlPart.escaped(part)
+            + "\" ContentType=\""
+            + type
+            + "\"/>");
+  }
+
+  void remove(String part) {
+    for (TagScanner tags = xml.tags(); tags.next(); ) {
+      if (tags.is("Override") && part.equalsIgnoreCase(key("/", tags.attribute("PartName")))) {
+        xml.replace(tags.start(), tags.end(), "");
+      }
+    }
+  }
+
+  boolean isChanged() {
+    return xml.isChanged();
+  }
+
+  byte[] changed() {
+    return xml.changed();
   }
 }

@@ -107,6 +107,15 @@ final class TagScanner {
     return xml[end - 2] == '/';
   }
 
+  /** Moves from an element's start tag to its end, which may be the same tag. */
+  void toEnd(String name) {
+    if (!isEmpty()) {
+      for (int depth = 1; depth > 0 && next(); ) {
+        depth += !is(name) || isEmpty() ? 0 : isEnd() ? -1 : 1;
+      }
+    }
+  }
+
   /** The value of an attribute as it is written, or null. */
   String attribute(String name) {
     int at = nameEnd;

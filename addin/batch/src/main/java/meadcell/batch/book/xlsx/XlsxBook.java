@@ -1,124 +1,127 @@
 package meadcell.batch.book.xlsx;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.book.CellContent;
+import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
-import meadcell.batch.book.poi.PoiBook;
+import meadcell.batch.book.poi.PoiNames;
+import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
-import org.apache.poi.ooxml.POIXMLDocumentPart;
-import org.apache.poi.ooxml.POIXMLProperties;
-import org.apache.poi.openxml4j.opc.PackageRelationship;
-import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.ss.SpreadsheetVersion;
-import org.apache.poi.xssf.model.CalculationChain;
-import org.apache.poi.xssf.model.ExternalLinksTable;
-import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcCell;
 
 /**
- * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI has everything but the cells, which
- * {@link XlsxSheet} keeps; only the parts that were changed are written, all others are copied byte
- * for byte.
+ * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI reads its names, for formulas; cells,
+ * styles and notes are read here. What changes is put into the parts that have it; all others are
+ * copied byte for byte.
  */
-final class XlsxBook extends PoiBook<XSSFWorkbook> {
-  private static final String WORKSHEET = "spreadsheetml.worksheet+xml";
-  private static final String SHARED_TEXTS = "spreadsheetml.sharedStrings+xml";
-  private static final byte[] NO_TEXTS =
-      "<sst xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"/>"
-          .getBytes(StandardCharsets.UTF_8);
+final class XlsxBook implements Book {
+  static final String RELATION =
+      "http://schemas.openxmlformats.org/officeDocument/2006/relationships/";
+  private static final String SPREADSHEET =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.";
+  private static final String CUSTOM =
+      "application/vnd.openxmlformats-officedocument.custom-properties+xml";
 
-  private final byte[] original;
   private final PackageParts parts;
-  private final Set<String> removed = new TreeSet<>();
-  private final int sheetsBefore;
-  private final int stylesBefore;
-  private boolean propertiesChanged;
+  private final ContentTypes types;
+  private final Relations root;
+  private final Relations relations;
+  private final String main;
+  private final XmlPart mainXml;
+  private final Kind kind;
+  private final XSSFWorkbook frame;
+  private final List<XlsxSheet> sheets = new ArrayList<>();
+  private final Map<String, PackageParts.Content> changed = new HashMap<>();
+  private final Set<String> added = new HashSet<>();
+  private String stylePart;
+  private final StyleSheet styles;
+  private String customPart;
+  private final CustomProperties properties;
 
   XlsxBook(byte[] original, Limits limits) throws IOException {
-    this(original, new PackageParts(original, limits));
-  }
-
-  private XlsxBook(byte[] original, PackageParts parts) throws IOException {
-    super(withoutCells(parts));
-    this.original = original;
-    this.parts = parts;
+    parts = new PackageParts(original, limits);
+    types = new ContentTypes(parts);
+    root = new Relations(parts, "");
+    Relation toMain =
+        root.first("officeDocument")
+            .orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
+    kind = Kind.byRelation(toMain.type());
+    main = toMain.part();
+    mainXml = XmlPart.of(parts.read(main));
+    relations = new Relations(parts, main);
+    frame = new Frame(parts, types, kind, main, relations).read();
+    stylePart = relations.first("styles").map(Relation::part).orElse(null);
+    styles = new StyleSheet(xml(stylePart, StyleSheet.EMPTY));
+    customPart = custom().map(Relation::part).orElse(null);
+    properties = new CustomProperties(xml(customPart, CustomProperties.EMPTY), kind);
     List<Value> texts = new ArrayList<>();
-    for (String part : ContentTypes.parts(parts, SHARED_TEXTS)) {
-      texts.addAll(SharedTexts.read(parts.read(part)));
+    Relation shared = relations.first("sharedStrings").orElse(null);
+    if (shared != null) {
+      texts.addAll(SharedTexts.read(parts.read(shared.part())));
     }
-    requireProperties();
-    for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
-      XSSFSheet frame = workbook.getSheetAt(index);
-      if (frame.getSheetName() == null) {
+    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
+      XSSFSheet sheet = frame.getSheetAt(index);
+      if (sheet.getSheetName() == null) {
         throw FileRefused.damaged("a sheet has no name", null);
       }
-      var xml = new ByteArrayInputStream(parts.read(name(frame)));
-      sheets.add(new XlsxSheet(this, frame, XlsxCellsReader.read(xml, workbook, texts, index)));
-    }
-    this.sheetsBefore = sheets.size();
-    this.stylesBefore = workbook.getNumCellStyles();
-  }
-
-  /** Where they are lost, POI adds others, and then cannot read both. */
-  private void requireProperties() throws IOException {
-    var relations =
-        workbook.getPackage().getRelationshipsByType(PackageRelationshipTypes.CORE_PROPERTIES);
-    for (PackageRelationship relation : relations) {
-      if (relations.size() > 1 || workbook.getPackage().getPart(relation) == null) {
-        throw FileRefused.damaged("it has lost the part " + relation.getTargetURI(), null);
-      }
+      String part = sheet.getPackagePart().getPartName().getName().substring(1);
+      var xml = new ByteArrayInputStream(parts.read(part));
+      XlsxCells cells = XlsxCellsReader.read(xml, frame, texts, index);
+      sheets.add(new XlsxSheet(this, sheet.getSheetName(), part, index, cells));
     }
   }
 
-  private static XSSFWorkbook withoutCells(PackageParts parts) throws IOException {
-    for (String sheet : ContentTypes.parts(parts, WORKSHEET)) {
-      byte[] xml = XlsxSheetXml.inUtf8(parts.read(sheet));
-      parts.replace(sheet, XlsxSheetXml.withoutCells(xml));
-    }
-    for (String texts : ContentTypes.parts(parts, SHARED_TEXTS)) {
-      parts.replace(texts, NO_TEXTS);
-    }
-    ByteArrayOutputStream frame = new ByteArrayOutputStream();
-    parts.writeUnpacked(frame); // POI takes tightly packed parts for an attack
-    return new XSSFWorkbook(new ByteArrayInputStream(frame.toByteArray()));
+  private XmlPart xml(String part, String otherwise) throws IOException {
+    return part == null ? XmlPart.of(kind.of(otherwise)) : XmlPart.of(parts.read(part));
   }
 
-  private List<XlsxSheet> xlsxSheets() {
-    return sheets.stream().map(XlsxSheet.class::cast).toList();
+  private Optional<Relation> custom() {
+    return root.first("custom-properties").or(() -> root.first("customProperties"));
+  }
+
+  PackageParts parts() {
+    return parts;
+  }
+
+  Kind kind() {
+    return kind;
   }
 
   @Override
-  public BookSheet addSheet(String name) {
-    XlsxSheet sheet = new XlsxSheet(this, workbook.createSheet(name), new XlsxCells());
-    sheets.add(sheet);
-    return sheet;
+  public List<? extends BookSheet> sheets() {
+    return sheets;
+  }
+
+  @Override
+  public List<DefinedName> names() {
+    return PoiNames.of(frame);
   }
 
   @Override
   public List<NamedTable> tables() {
     List<NamedTable> tables = new ArrayList<>();
-    for (int index = 0; index < workbook.getNumberOfSheets(); index++) {
-      for (XSSFTable table : workbook.getSheetAt(index).getTables()) {
+    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
+      for (XSSFTable table : frame.getSheetAt(index).getTables()) {
         tables.add(
             new NamedTable(
                 table.getName(),
@@ -139,106 +142,136 @@ final class XlsxBook extends PoiBook<XSSFWorkbook> {
     return SpreadsheetVersion.EXCEL2007.getMaxRows();
   }
 
-  @Override
-  protected int plainStyle() {
-    return 0;
+  CellContent.Look look(int style) {
+    return styles.look(style);
   }
 
-  private POIXMLProperties.CustomProperties properties() {
-    return workbook.getProperties().getCustomProperties();
+  int style(int like, String format) {
+    return styles.style(like, format);
   }
 
   @Override
   public Optional<String> property(String name) {
-    return Optional.ofNullable(properties().getProperty(name)).map(p -> p.getLpwstr());
+    return properties.get(name);
   }
 
   @Override
   public void property(String name, String value) {
-    if (properties().contains(name)) {
-      properties().getProperty(name).setLpwstr(value);
-    } else {
-      properties().addProperty(name, value);
-    }
-    propertiesChanged = true;
+    properties.put(name, value);
   }
 
   @Override
   public List<String> caveats() {
     List<String> caveats = new ArrayList<>();
-    if (!workbook
-        .getPackage()
-        .getRelationshipsByType(PackageRelationshipTypes.DIGITAL_SIGNATURE_ORIGIN)
-        .isEmpty()) {
+    if (root.first("digital-signature/origin").isPresent()) {
       caveats.add("The file is signed; the change makes the signature invalid.");
     }
-    if (workbook.getRelations().stream().anyMatch(ExternalLinksTable.class::isInstance)) {
+    if (relations.first("externalLink").isPresent()) {
       caveats.add("The file links to other workbooks; they were not opened.");
     }
     return caveats;
   }
 
+  // ---- changes ----------------------------------------------------------------------------
+
   @Override
-  public void write(OutputStream out) throws IOException {
-    Set<String> changed = changedParts();
-    byte[] frames = changed.isEmpty() ? original : frames();
-    PackageParts written = new PackageParts(frames, Limits.NONE); // POI wrote it
-    Map<String, PackageParts.Content> changedSheets = new HashMap<>();
-    for (XlsxSheet sheet : xlsxSheets()) {
-      if (sheet.isChanged()) {
-        String name = name(sheet.frame());
-        byte[] xml = parts.has(name) ? XlsxSheetXml.inUtf8(parts.read(name)) : written.read(name);
-        changedSheets.put(name, target -> sheet.write(xml, target));
-      }
+  public BookSheet addSheet(String name) {
+    frame.createSheet(name);
+    String part = newPart("xl/worksheets/sheet", ".xml", SPREADSHEET + "worksheet+xml");
+    String id = relations.add(kind.of(RELATION + "worksheet"), part);
+    int number = 1;
+    TagScanner tags = mainXml.tags();
+    while (tags.next()) {
+      String used = tags.is("sheet") ? tags.attribute("sheetId") : null;
+      number = used == null ? number : Math.max(number, Integer.parseInt(used.strip()) + 1);
     }
-    new PackageMerge(original, frames).write(changed, changedSheets, out);
+    tags = mainXml.tags();
+    while (tags.next() && !tags.is("sheets")) {
+      // to the list of sheets
+    }
+    mainXml.append(
+        tags,
+        "sheets",
+        "<"
+            + tags.prefix()
+            + "sheet"
+            + kind.of(" xmlns:r=\"" + RELATION.substring(0, RELATION.length() - 1) + "\"")
+            + " name=\""
+            + XmlPart.escaped(name)
+            + "\" sheetId=\""
+            + number
+            + "\" r:id=\""
+            + id
+            + "\"/>");
+    XlsxSheet sheet = new XlsxSheet(this, name, part, sheets.size(), new XlsxCells());
+    sheets.add(sheet);
+    return sheet;
   }
 
-  /** Everything but cells, as POI writes it. */
-  private byte[] frames() throws IOException {
-    ByteArrayOutputStream frames = new ByteArrayOutputStream();
-    workbook.write(frames);
-    return frames.toByteArray();
+  /** The name of a new part, which no other has: the first without a number, if it can be. */
+  String newPart(String start, String end, String type) {
+    String name = start + end;
+    for (int number = 1; parts.has(name) || added.contains(name); number++) {
+      name = start + number + end;
+    }
+    added.add(name);
+    types.add(name, type);
+    return name;
   }
 
   /**
    * Excel offers to repair a chain that lists a cell without a formula; without one, it makes it.
    */
   void removeCalculationChain() {
-    CalculationChain chain = workbook.getCalculationChain();
-    if (chain != null && removed.isEmpty()) {
-      chain.getCTCalcChain().setCArray(new CTCalcCell[0]); // POI drops an empty one
-      removed.add(name(chain));
-    }
+    relations
+        .first("calcChain")
+        .ifPresent(
+            chain -> {
+              relations.remove(chain);
+              types.remove(chain.part());
+              changed.put(chain.part(), null);
+            });
   }
 
-  private Set<String> changedParts() {
-    Set<String> parts = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
-    parts.addAll(removed);
-    for (XlsxSheet sheet : xlsxSheets()) {
-      if (sheet.areNotesChanged()) {
-        for (POIXMLDocumentPart part : sheet.frame().getRelations()) {
-          String type = part.getPackagePart().getContentType();
-          if (type.equals(XSSFRelation.SHEET_COMMENTS.getContentType())
-              || type.equals(XSSFRelation.VML_DRAWINGS.getContentType())) {
-            parts.add(name(part));
-          }
-        }
+  // ---- writing ----------------------------------------------------------------------------
+
+  @Override
+  public void write(OutputStream out) throws IOException {
+    sheets.forEach(sheet -> changed.putAll(sheet.changedParts()));
+    if (styles.isChanged()) {
+      if (stylePart == null) {
+        stylePart = newPart("xl/styles", ".xml", SPREADSHEET + "styles+xml");
+        relations.add(kind.of(RELATION + "styles"), stylePart);
+      }
+      put(stylePart, styles.changed());
+    }
+    if (properties.isChanged()) {
+      if (customPart == null) {
+        customPart = newPart("docProps/custom", ".xml", CUSTOM);
+        root.add(kind.of(RELATION + "custom-properties"), customPart);
+      }
+      put(customPart, properties.changed());
+    }
+    if (mainXml.isChanged()) {
+      put(main, mainXml.changed());
+    }
+    for (Relations each : List.of(root, relations)) {
+      if (each.isChanged()) {
+        put(each.name(), each.changed());
       }
     }
-    if (workbook.getNumCellStyles() != stylesBefore) {
-      parts.add(name(workbook.getStylesSource()));
+    if (types.isChanged()) {
+      put(ContentTypes.NAME, types.changed());
     }
-    if (propertiesChanged) {
-      parts.add("docProps/custom.xml");
-    }
-    if (sheets.size() != sheetsBefore) {
-      parts.add(name(workbook));
-    }
-    return parts;
+    parts.write(changed, out);
   }
 
-  private static String name(POIXMLDocumentPart part) {
-    return part.getPackagePart().getPartName().getName().substring(1);
+  private void put(String part, byte[] bytes) {
+    changed.put(part, target -> target.write(bytes));
+  }
+
+  @Override
+  public void close() throws IOException {
+    frame.close();
   }
 }

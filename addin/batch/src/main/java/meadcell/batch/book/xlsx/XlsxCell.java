@@ -7,6 +7,22 @@ final class XlsxCell {
   /** The shared formula that none is part of. */
   static final int NOT_SHARED = -1;
 
+  /** The style of a cell to which nobody gave one. */
+  static final int PLAIN_STYLE = 0;
+
+  /** Makes it what another one is. */
+  void set(XlsxCell other) {
+    style = other.style;
+    value = other.value;
+    formula = other.formula;
+    shared = other.shared;
+    isFirstOfShared = other.isFirstOfShared;
+    isFormulaUnclear = other.isFormulaUnclear;
+    isChanged = other.isChanged;
+    isFormulaChanged = other.isFormulaChanged;
+    isStored = other.isStored;
+  }
+
   int style;
   Value value = Value.BLANK;
   String formula;

@@ -58,6 +58,13 @@ final class XlsxCells {
   private Line[] lines = new Line[64];
   private int height;
   private final List<Array> arrays = new ArrayList<>();
+  private final List<Span> merged = new ArrayList<>();
+
+  /** Whether the sheet's author protected it. */
+  boolean isProtected;
+
+  /** Id of the relation to the drawing with the boxes of notes, or nothing. */
+  String boxes = "";
 
   /** One more than the last row. */
   int height() {
@@ -93,6 +100,20 @@ final class XlsxCells {
 
   List<Array> arrays() {
     return arrays;
+  }
+
+  void addMerged(Span span) {
+    merged.add(span);
+  }
+
+  /** The merged range that a cell is part of, or null. */
+  Span merged(Place place) {
+    for (Span span : merged) {
+      if (span.contains(place)) {
+        return span;
+      }
+    }
+    return null;
   }
 
   /** The array formula that a cell is part of, or null. */

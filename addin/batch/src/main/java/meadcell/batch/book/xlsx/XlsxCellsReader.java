@@ -70,7 +70,7 @@ final class XlsxCellsReader extends DefaultHandler {
   public void startElement(String uri, String name, String qualified, Attributes attributes)
       throws SAXException {
     if (!isInside) {
-      isInside = name.equals("sheetData");
+      around(name, attributes);
       return;
     }
     switch (name) {
@@ -80,9 +80,7 @@ final class XlsxCellsReader extends DefaultHandler {
                 row, attributes.getValue("r") == null ? row + 1 : whole(attributes, "r") - 1, ROWS);
         column = -1;
         XlsxCells.Line line = cells.lineToWrite(row);
-        line.isHidden =
-            "1".equals(attributes.getValue("hidden"))
-                || "true".equals(attributes.getValue("hidden"));
+        line.isHidden = isTrue(attributes, "hidden");
       }
       case "c" -> startCell(attributes);
       case "f" -> {
@@ -99,6 +97,41 @@ final class XlsxCellsReader extends DefaultHandler {
       case "rPh" -> isInside = false; // how to say it, not what it says
       default -> {}
     }
+  }
+
+  /** What is not a cell. */
+  private void around(String name, Attributes attributes) {
+    switch (name) {
+      case "sheetData" -> isInside = true;
+      case "sheetProtection" -> cells.isProtected = isTrue(attributes, "sheet");
+      case "mergeCell" -> {
+        if (attributes.getValue("ref") != null) {
+          cells.addMerged(span(attributes.getValue("ref")));
+        }
+      }
+      case "legacyDrawing" -> cells.boxes = id(attributes);
+      default -> {}
+    }
+  }
+
+  private static boolean isTrue(Attributes attributes, String name) {
+    return "1".equals(attributes.getValue(name)) || "true".equals(attributes.getValue(name));
+  }
+
+  private static String id(Attributes attributes) {
+    for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.getLocalName(i).equals("id")) {
+        return attributes.getValue(i);
+      }
+    }
+    return "";
+  }
+
+  private static Span span(String range) {
+    CellRangeAddress area = CellRangeAddress.valueOf(range);
+    return new Span(
+        new Place(area.getFirstRow(), area.getFirstColumn()),
+        new Place(area.getLastRow(), area.getLastColumn()));
   }
 
   private void collect(boolean begin) {
@@ -204,12 +237,7 @@ final class XlsxCellsReader extends DefaultHandler {
   private void formula(String written) {
     cell.formula = written;
     if (formulaType.equals("array") && formulaArea != null) {
-      CellRangeAddress area = CellRangeAddress.valueOf(formulaArea);
-      Span span =
-          new Span(
-              new Place(area.getFirstRow(), area.getFirstColumn()),
-              new Place(area.getLastRow(), area.getLastColumn()));
-      cells.arrays().add(new XlsxCells.Array(span, written));
+      cells.arrays().add(new XlsxCells.Array(span(formulaArea), written));
     } else if (cell.shared != XlsxCell.NOT_SHARED) {
       shared(written);
     }

@@ -3,69 +3,81 @@ package meadcell.batch.book.xlsx;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
-import meadcell.batch.book.poi.PoiSheet;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import meadcell.batch.book.xlsx.Relations.Relation;
+import meadcell.batch.book.zip.PackageParts;
+import org.apache.poi.ss.SpreadsheetVersion;
 
 /**
- * A sheet of an {@code .xlsx} workbook. POI has it without its cells; they are here, read and
- * written in a tenth of the memory.
+ * A sheet of an {@code .xlsx} workbook, read and written in a tenth of the memory that POI takes.
  */
 final class XlsxSheet implements BookSheet {
+  private static final String LINK =
+      "<legacyDrawing xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
+          + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\""
+          + " r:id=\"%s\"/>";
+
+  private static final String EMPTY =
+      "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
+          + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
+          + "<sheetData/></worksheet>";
+  private static final String COMMENTS =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
+  private static final String BOXES = "application/vnd.openxmlformats-officedocument.vmlDrawing";
+
   private final XlsxBook book;
-  private final XSSFSheet frame;
-  private final PoiSheet rest;
+  private final String name;
+  private final String part;
+  private final int index;
   private final XlsxCells cells;
   private final Map<Integer, Integer> widths = new HashMap<>();
+  private Relations relations;
+  private SheetNotes notes;
+  private String textsPart;
+  private String boxesPart;
+
+  /** Id of the relation to a new drawing with the boxes of notes, or nothing. */
+  private String newBoxes = "";
+
   private boolean changed;
-  private boolean notesChanged;
 
-  XlsxSheet(XlsxBook book, XSSFSheet frame, XlsxCells cells) {
+  XlsxSheet(XlsxBook book, String name, String part, int index, XlsxCells cells) {
     this.book = book;
-    this.frame = frame;
-    this.rest = new PoiSheet(book, frame);
+    this.name = name;
+    this.part = part;
+    this.index = index;
     this.cells = cells;
-  }
-
-  XSSFSheet frame() {
-    return frame;
-  }
-
-  boolean isChanged() {
-    return changed;
-  }
-
-  boolean areNotesChanged() {
-    return notesChanged;
   }
 
   @Override
   public String name() {
-    return rest.name();
+    return name;
   }
 
   @Override
   public boolean isProtected() {
-    return rest.isProtected();
+    return cells.isProtected;
   }
 
   @Override
   public Place mergedEnd(Place place) {
-    return rest.mergedEnd(place);
+    Span span = cells.merged(place);
+    return span == null ? place : span.last();
   }
 
   @Override
   public boolean isCovered(Place place) {
-    return rest.isCovered(place);
+    Span span = cells.merged(place);
+    return span != null && !place.equals(span.first());
   }
 
   // ---- reading ----------------------------------------------------------------------------
@@ -187,13 +199,31 @@ final class XlsxSheet implements BookSheet {
   }
 
   @Override
+  public Runnable keep(Place place) {
+    XlsxCell before = new XlsxCell();
+    before.set(cells.cellToWrite(place.row(), place.column()));
+    XlsxCells.Array array = cells.array(place);
+    return () -> {
+      cells.cellToWrite(place.row(), place.column()).set(before);
+      if (array != null && !cells.arrays().contains(array)) {
+        cells.arrays().add(array);
+      }
+    };
+  }
+
+  @Override
+  public int mostColumns() {
+    return SpreadsheetVersion.EXCEL2007.getMaxColumns();
+  }
+
+  @Override
   public void copyStyle(Place from, Place to, String format) {
     XlsxCell target = cells.cell(to.row(), to.column());
-    if (target == null || target.style != book.plainStyle()) {
+    if (target == null || target.style != XlsxCell.PLAIN_STYLE) {
       return;
     }
     XlsxCell source = cells.cell(from.row(), from.column());
-    int style = book.style(source == null ? book.plainStyle() : source.style, format);
+    int style = book.style(source == null ? XlsxCell.PLAIN_STYLE : source.style, format);
     if (style != target.style) {
       cellToWrite(to).style = style;
     }
@@ -207,47 +237,85 @@ final class XlsxSheet implements BookSheet {
 
   // ---- notes ------------------------------------------------------------------------------
 
+  /** The notes, read when they are first asked for. */
+  private SheetNotes notes() {
+    if (notes == null) {
+      try {
+        notes = readNotes();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return notes;
+  }
+
+  private SheetNotes readNotes() throws IOException {
+    PackageParts parts = book.parts();
+    relations = new Relations(parts, part);
+    textsPart = relations.first("comments").map(Relation::part).orElse(null);
+    boxesPart = relations.withId(cells.boxes).map(Relation::part).orElse(null);
+    byte[] xml =
+        textsPart == null
+            ? book.kind().of(SheetNotes.NO_TEXTS).getBytes(StandardCharsets.UTF_8)
+            : XlsxSheetXml.inUtf8(parts.read(textsPart));
+    NoteBoxes boxes =
+        boxesPart == null ? NoteBoxes.ofSheet(index + 1) : NoteBoxes.of(parts.read(boxesPart));
+    return new SheetNotes(xml, boxes);
+  }
+
   @Override
   public Optional<Note> note(Place place) {
-    return rest.note(place);
+    return notes().get(place);
   }
 
   @Override
   public void putNote(Place place, Note note) {
-    rest.putNote(place, note);
-    noteChanged();
+    notes().put(place, note);
+    changed = true;
   }
 
   @Override
   public void removeNote(Place place) {
-    rest.removeNote(place);
-    noteChanged();
-  }
-
-  private void noteChanged() {
+    notes().remove(place);
     changed = true;
-    notesChanged = true;
   }
 
-  /** Writes the sheet's XML with what was changed. */
-  void write(byte[] original, OutputStream out) throws IOException {
-    Map<String, String> links = new TreeMap<>();
-    var sheet = frame.getCTWorksheet();
-    if (sheet.isSetDrawing()) {
-      links.put("drawing", link("drawing", sheet.getDrawing().getId()));
+  // ---- parts ------------------------------------------------------------------------------
+
+  /** The parts that are to be written. */
+  Map<String, PackageParts.Content> changedParts() {
+    Map<String, PackageParts.Content> parts = new HashMap<>();
+    if (changed || !book.parts().has(part)) {
+      parts.put(part, this::write);
     }
-    if (sheet.isSetLegacyDrawing()) {
-      links.put("legacyDrawing", link("legacyDrawing", sheet.getLegacyDrawing().getId()));
+    if (notes != null && notes.isChanged()) {
+      relateNotes();
+      parts.put(textsPart, target -> target.write(notes.changedTexts()));
+      parts.put(boxesPart, target -> target.write(notes.changedBoxes()));
+      if (relations.isChanged()) {
+        parts.put(relations.name(), target -> target.write(relations.changed()));
+      }
     }
-    XlsxSheetXml.write(original, cells, widths, links, out);
+    return parts;
   }
 
-  private static String link(String element, String id) {
-    return "<"
-        + element
-        + " xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
-        + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\" r:id=\""
-        + id
-        + "\"/>";
+  private void relateNotes() {
+    if (textsPart == null) {
+      textsPart = book.newPart("xl/comments", ".xml", COMMENTS);
+      relations.add(book.kind().of(XlsxBook.RELATION + "comments"), textsPart);
+    }
+    if (boxesPart == null) {
+      boxesPart = book.newPart("xl/drawings/vmlDrawing", ".vml", BOXES);
+      newBoxes = relations.add(book.kind().of(XlsxBook.RELATION + "vmlDrawing"), boxesPart);
+    }
+  }
+
+  private void write(OutputStream out) throws IOException {
+    byte[] xml =
+        book.parts().has(part)
+            ? XlsxSheetXml.inUtf8(book.parts().read(part))
+            : book.kind().of(EMPTY).getBytes(StandardCharsets.UTF_8);
+    String link = newBoxes.isEmpty() ? "" : book.kind().of(LINK.formatted(newBoxes));
+    XlsxSheetXml.write(xml, cells, widths, link, out);
   }
 }

@@ -1,7 +1,6 @@
 package meadcell.batch.book.xlsx;
 
 import java.io.BufferedOutputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
@@ -11,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -27,10 +27,9 @@ final class XlsxSheetXml {
   private static final byte[] UTF_16_BE = {(byte) 0xFE, (byte) 0xFF};
   private static final byte[] UTF_16_LE = {(byte) 0xFF, (byte) 0xFE};
 
-  /** What must stand behind the cells and in front of the links to drawings, in this order. */
+  /** What stands behind the link to the drawing of notes. */
   private static final List<String> BEHIND_DRAWING =
       List.of(
-          "legacyDrawing",
           "legacyDrawingHF",
           "drawingHF",
           "picture",
@@ -56,26 +55,8 @@ final class XlsxSheetXml {
     this.out = out;
   }
 
-  /** The sheet with no cells in it. */
-  static byte[] withoutCells(byte[] xml) {
-    TagScanner tags = new TagScanner(xml);
-    ByteArrayOutputStream out = new ByteArrayOutputStream(4096);
-    int copied = 0;
-    while (tags.next()) {
-      if (tags.is("sheetData") && !tags.isEmpty()) {
-        if (tags.isEnd()) {
-          copied = tags.start();
-        } else {
-          out.write(xml, 0, tags.end());
-        }
-      }
-    }
-    out.write(xml, copied, xml.length - copied);
-    return out.toByteArray();
-  }
-
   /** The same XML in UTF-8. */
-  static byte[] inUtf8(byte[] xml) {
+  static byte[] inUtf8(byte[] xml) throws IOException {
     Charset charset = StandardCharsets.UTF_8;
     if (startsWith(xml, UTF_16_BE) || startsWith(xml, UTF_16_LE)) {
       charset = StandardCharsets.UTF_16;
@@ -83,7 +64,7 @@ final class XlsxSheetXml {
       int length = Math.min(xml.length, 200);
       Matcher head = DECLARATION.matcher(new String(xml, 0, length, StandardCharsets.ISO_8859_1));
       if (head.find() && head.group(1) != null) {
-        charset = Charset.forName(head.group(1));
+        charset = charset(head.group(1));
       }
     }
     if (charset.equals(StandardCharsets.UTF_8) || charset.equals(StandardCharsets.US_ASCII)) {
@@ -91,6 +72,14 @@ final class XlsxSheetXml {
     }
     String text = DECLARATION.matcher(new String(xml, charset)).replaceFirst("");
     return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Charset charset(String name) throws IOException {
+    try {
+      return Charset.forName(name);
+    } catch (IllegalArgumentException e) {
+      throw FileRefused.damaged("a part is written in the unknown encoding " + name, e);
+    }
   }
 
   private static boolean startsWith(byte[] xml, byte[] mark) {
@@ -101,22 +90,19 @@ final class XlsxSheetXml {
    * Writes the sheet with its changed cells.
    *
    * @param widths new widths, in characters, of columns that have none
-   * @param links elements that link to drawings, by name; those that the sheet has stay
+   * @param link element that links to a new drawing, or nothing
    */
   static void write(
-      byte[] xml,
-      XlsxCells cells,
-      Map<Integer, Integer> widths,
-      Map<String, String> links,
-      OutputStream out)
+      byte[] xml, XlsxCells cells, Map<Integer, Integer> widths, String link, OutputStream out)
       throws IOException {
     BufferedOutputStream buffered = new BufferedOutputStream(out, BUFFER);
-    new XlsxSheetXml(xml, cells, buffered).write(new TreeMap<>(widths), new TreeMap<>(links));
+    new XlsxSheetXml(xml, cells, buffered).write(new TreeMap<>(widths), link);
     buffered.flush();
   }
 
-  private void write(TreeMap<Integer, Integer> widths, TreeMap<String, String> links)
-      throws IOException {
+  private void write(TreeMap<Integer, Integer> widths, String newLink) throws IOException {
+    String link = newLink;
+    boolean isInColumns = false;
     int depth = 0;
     while (tags.next()) {
       depth -= tags.isEnd() ? 1 : 0;
@@ -128,15 +114,21 @@ final class XlsxSheetXml {
       }
       if (depth == 1 && tags.is("dimension") && tags.isEmpty()) {
         dimension();
-      } else if (tags.is("col") && !tags.isEnd()) {
+      } else if (depth == 2 && isInColumns && tags.is("col") && !tags.isEnd()) {
         widthsBefore(widths);
-      } else if (tags.is("cols") && tags.isEnd()) {
+      } else if (depth == 1 && tags.is("cols")) { // controls have elements of such names, too
+        isInColumns = !tags.isEnd() && !tags.isEmpty();
+        if (tags.isEnd()) {
+          copyTo(tags.start());
+          widths.forEach(this::width);
+          widths.clear();
+        }
+      } else if (!link.isEmpty()
+          && depth == (tags.isEnd() ? 0 : 1)
+          && (tags.isEnd() || BEHIND_DRAWING.stream().anyMatch(tags::is))) {
         copyTo(tags.start());
-        widths.forEach(this::width);
-        widths.clear();
-      } else if (depth == (tags.isEnd() ? 0 : 1)) {
-        links.keySet().removeIf(tags::is);
-        links(links);
+        print(link);
+        link = "";
       }
       depth += tags.isEnd() || tags.isEmpty() ? 0 : 1;
     }
@@ -199,14 +191,6 @@ final class XlsxSheetXml {
       widths.forEach(this::width);
       print("</" + prefix + "cols>");
       widths.clear();
-    }
-  }
-
-  private void links(TreeMap<String, String> links) throws IOException {
-    if (tags.isEnd() || BEHIND_DRAWING.stream().anyMatch(tags::is)) {
-      copyTo(tags.start());
-      links.values().forEach(this::print);
-      links.clear();
     }
   }
 

@@ -5,11 +5,9 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.zip.Deflater;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -33,23 +31,29 @@ public final class PackageParts {
   /** Smaller parts may be packed as tightly as they like. */
   private static final int HARMLESS_SIZE = 1 << 20;
 
+  /** 1980, the first moment a zip entry can bear: new parts have no time of their own. */
+  private static final long NO_TIME = 315532800000L;
+
   private final ZipFile zip;
   private final Limits limits;
   private final Map<String, ZipArchiveEntry> entries =
       new TreeMap<>(String.CASE_INSENSITIVE_ORDER); // as the format has it
-  private final Map<String, byte[]> replaced = new HashMap<>();
 
   public PackageParts(byte[] bytes, Limits limits) throws IOException {
-    this.zip = open(bytes);
     this.limits = limits;
+    try {
+      zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    } catch (IOException e) {
+      throw FileRefused.damaged("it is cut off, or was not stored as a whole", e);
+    }
     Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
     if (entries.size() > limits.mostParts()) {
       throw new FileRefused(TOO_LARGE);
     }
   }
 
-  public static ZipFile open(byte[] bytes) throws IOException {
-    return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+  public Set<String> names() {
+    return Collections.unmodifiableSet(entries.keySet());
   }
 
   public boolean has(String part) {
@@ -61,10 +65,6 @@ public final class PackageParts {
     if (entry == null) {
       throw FileRefused.damaged("it has no part " + part, null);
     }
-    return read(entry);
-  }
-
-  private byte[] read(ZipArchiveEntry entry) throws IOException {
     double ratio = entry.getCompressedSize() / (double) entry.getSize();
     if (entry.getSize() > HARMLESS_SIZE && ratio < limits.leastRatio()) {
       throw new FileRefused(TOO_LARGE);
@@ -85,45 +85,39 @@ public final class PackageParts {
     return has(part) ? new String(read(part), StandardCharsets.UTF_8) : "";
   }
 
-  public void replace(String part, byte[] bytes) {
-    replaced.put(entries.get(part).getName(), bytes);
-  }
-
-  public void write(OutputStream out) throws IOException {
+  /**
+   * Writes the package.
+   *
+   * @param changed new content of parts, or null for one that goes; parts that are not there yet
+   *     come last
+   */
+  public void write(Map<String, Content> changed, OutputStream out) throws IOException {
+    Map<String, Content> pending = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    pending.putAll(changed);
     try (ZipArchiveOutputStream target = new ZipArchiveOutputStream(out)) {
-      for (ZipArchiveEntry entry : inOrder()) {
-        byte[] bytes = replaced.get(entry.getName());
-        if (bytes == null) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntriesInPhysicalOrder())) {
+        if (!pending.containsKey(entry.getName())) {
           target.addRawArchiveEntry(entry, zip.getRawInputStream(entry));
-        } else {
-          put(target, entry, stream -> stream.write(bytes));
+          continue;
+        }
+        Content content = pending.remove(entry.getName());
+        if (content != null) {
+          put(target, entry.getName(), entry.getTime(), content);
+        }
+      }
+      for (Map.Entry<String, Content> part : pending.entrySet()) {
+        if (part.getValue() != null) {
+          put(target, part.getKey(), NO_TIME, part.getValue());
         }
       }
     }
   }
 
-  /** Writes the same parts unpacked, each within the limits. */
-  public void writeUnpacked(OutputStream out) throws IOException {
-    try (ZipArchiveOutputStream target = new ZipArchiveOutputStream(out)) {
-      target.setLevel(Deflater.NO_COMPRESSION);
-      for (ZipArchiveEntry entry : inOrder()) {
-        byte[] bytes = replaced.get(entry.getName());
-        byte[] content = bytes == null ? read(entry) : bytes;
-        put(target, entry, stream -> stream.write(content));
-      }
-    }
-  }
-
-  private List<ZipArchiveEntry> inOrder() {
-    return Collections.list(zip.getEntriesInPhysicalOrder());
-  }
-
-  /** Writes new content under an entry's name and time. */
-  public static void put(ZipArchiveOutputStream target, ZipArchiveEntry like, Content content)
+  private static void put(ZipArchiveOutputStream target, String name, long time, Content content)
       throws IOException {
-    ZipArchiveEntry changed = new ZipArchiveEntry(like.getName());
-    changed.setTime(like.getTime());
-    target.putArchiveEntry(changed);
+    ZipArchiveEntry entry = new ZipArchiveEntry(name);
+    entry.setTime(time);
+    target.putArchiveEntry(entry);
     content.write(target);
     target.closeArchiveEntry();
   }

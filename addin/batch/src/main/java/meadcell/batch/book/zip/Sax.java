@@ -1,26 +1,71 @@
 package meadcell.batch.book.zip;
 
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
+import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
 import meadcell.batch.book.FileRefused;
+import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
-/** The JDK's XML parser, which is to open nothing but what it is given. */
+/** The JDK's XML parser, which opens nothing but what it is given. */
 public final class Sax {
+  private static final String FEATURES = "http://apache.org/xml/features/";
+  private static final String ENTITIES = "http://xml.org/sax/features/external-";
+
   private Sax() {}
 
+  /** Parses a part that is to be understood; one with a document type is refused. */
   public static void parse(InputStream xml, DefaultHandler handler) throws IOException {
+    SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
     try {
-      SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
-      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      factory.setFeature(FEATURES + "disallow-doctype-decl", true);
       factory.newSAXParser().parse(xml, handler);
     } catch (SAXException e) {
-      throw FileRefused.damaged(e.getMessage(), e);
+      boolean isDocumentType = e.getMessage().contains("DOCTYPE");
+      throw FileRefused.damaged(
+          isDocumentType
+              ? "a part of it has a document type, which is not read"
+              : e.getMessage().replaceFirst("\\.$", ""),
+          e);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
+    }
+  }
+
+  /** Whether a part is well-formed; a document type is passed over, and nothing of it opened. */
+  public static void requireWellFormed(InputStream xml) throws IOException, SAXException {
+    SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+    try {
+      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+      factory.setFeature(FEATURES + "nonvalidating/load-external-dtd", false);
+      factory.setFeature(ENTITIES + "general-entities", false);
+      factory.setFeature(ENTITIES + "parameter-entities", false);
+      SAXParser parser = factory.newSAXParser();
+      parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+      parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+      parser.parse(xml, new Deaf());
+    } catch (ParserConfigurationException e) {
+      throw new IllegalStateException(e);
+    } catch (CharConversionException e) {
+      throw new SAXException(e.getMessage(), e);
+    }
+  }
+
+  private static final class Deaf extends DefaultHandler {
+    @Override
+    public InputSource resolveEntity(String publicId, String systemId) {
+      return new InputSource(new StringReader(""));
+    }
+
+    @Override
+    public void fatalError(org.xml.sax.SAXParseException e) throws SAXException {
+      throw e;
     }
   }
 }

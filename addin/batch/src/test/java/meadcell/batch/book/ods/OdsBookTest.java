@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,7 +61,7 @@ class OdsBookTest {
         + "</text:p></table:table-cell>";
   }
 
-  private static byte[] ods(String tables) throws IOException {
+  private static byte[] ods(String tables) throws Exception {
     Map<String, String> parts = new LinkedHashMap<>();
     parts.put("mimetype", "application/vnd.oasis.opendocument.spreadsheet");
     parts.put("content.xml", HEAD + tables + TAIL);
@@ -83,7 +82,7 @@ class OdsBookTest {
     return Books.open(bytes, "log.ods");
   }
 
-  private static byte[] saved(Book book) throws IOException {
+  private static byte[] saved(Book book) throws Exception {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     book.write(out);
     return out.toByteArray();

@@ -1,0 +1,91 @@
+package meadcell.batch.book.xlsx;
+
+import java.util.Optional;
+
+/** The properties that a workbook may have beside the usual ones (ECMA-376 part 1, 22.3). */
+final class CustomProperties {
+  static final String EMPTY =
+      "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
+          + "<Properties"
+          + " xmlns=\"http://schemas.openxmlformats.org/officeDocument/2006/custom-properties\"/>";
+  private static final String TEXT =
+      "vt:lpwstr xmlns:vt=\"http://schemas.openxmlformats.org/officeDocument/2006/docPropsVTypes\"";
+
+  /** The set of such properties as a whole; the same in every file. */
+  private static final String SET = "{D5CDD505-2E9C-101B-9397-08002B2CF9AE}";
+
+  private final XmlPart xml;
+  private final Kind kind;
+
+  CustomProperties(XmlPart xml, Kind kind) {
+    this.xml = xml;
+    this.kind = kind;
+  }
+
+  /** Moves to the text of a property; false where there is none of the name. */
+  private static boolean find(TagScanner tags, String name) {
+    while (tags.next()) {
+      if (tags.is("property") && name.equals(XmlPart.unescaped(tags.attribute("name")))) {
+        return tags.next() && tags.is("lpwstr");
+      }
+    }
+    return false;
+  }
+
+  Optional<String> get(String name) {
+    TagScanner tags = xml.tags();
+    if (!find(tags, name)) {
+      return Optional.empty();
+    }
+    if (tags.isEmpty()) {
+      return Optional.of("");
+    }
+    int start = tags.end();
+    tags.next();
+    return Optional.of(XmlPart.unescaped(xml.text(start, tags.start())));
+  }
+
+  void put(String name, String value) {
+    TagScanner tags = xml.tags();
+    if (find(tags, name) && !tags.isEmpty()) {
+      int start = tags.end();
+      tags.next();
+      xml.replace(start, tags.start(), XmlPart.escaped(value));
+      return;
+    }
+    int number = 1; // the first that a property may have is 2
+    for (TagScanner each = xml.tags(); each.next(); ) {
+      String id = each.is("property") ? each.attribute("pid") : null;
+      number = id == null ? number : Math.max(number, Integer.parseInt(id.strip()));
+    }
+    TagScanner list = xml.tags();
+    while (list.next() && !list.is("Properties")) {
+      // to the list itself
+    }
+    String text =
+        "<"
+            + list.prefix()
+            + "property fmtid=\""
+            + SET
+            + "\" pid=\""
+            + (number + 1)
+            + "\" name=\""
+            + XmlPart.escaped(name)
+            + "\"><"
+            + kind.of(TEXT)
+            + ">"
+            + XmlPart.escaped(value)
+            + "</vt:lpwstr></"
+            + list.prefix()
+            + "property>";
+    xml.append(list, "Properties", text);
+  }
+
+  boolean isChanged() {
+    return xml.isChanged();
+  }
+
+  byte[] changed() {
+    return xml.changed();
+  }
+}

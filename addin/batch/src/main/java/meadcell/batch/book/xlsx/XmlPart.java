@@ -1,0 +1,127 @@
+package meadcell.batch.book.xlsx;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+import meadcell.batch.book.zip.Sax;
+import org.xml.sax.helpers.DefaultHandler;
+
+/** An XML part in which pieces are put in, replaced or taken out; every other byte stays. */
+final class XmlPart {
+  /** What comes in place of the bytes up to an end. */
+  private record Edit(int end, String text) {}
+
+  private final byte[] xml;
+  private final Map<Integer, Edit> edits = new TreeMap<>();
+
+  /** Takes XML as it is. */
+  XmlPart(byte[] xml) {
+    this.xml = xml;
+  }
+
+  /** Reads a part, in any encoding; it must be well-formed. */
+  static XmlPart of(byte[] part) throws IOException {
+    byte[] utf8 = XlsxSheetXml.inUtf8(part);
+    Sax.parse(new ByteArrayInputStream(utf8), new DefaultHandler());
+    return new XmlPart(utf8);
+  }
+
+  static XmlPart of(String text) {
+    return new XmlPart(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  TagScanner tags() {
+    return new TagScanner(xml);
+  }
+
+  String text(int start, int end) {
+    return new String(xml, start, end - start, StandardCharsets.UTF_8);
+  }
+
+  boolean isChanged() {
+    return !edits.isEmpty();
+  }
+
+  /** Puts a text in front of a place; behind what was put there before. */
+  void insert(int at, String text) {
+    edits.merge(at, new Edit(at, text), (a, b) -> new Edit(a.end, a.text + b.text));
+  }
+
+  /** Puts a text in place of others. */
+  void replace(int start, int end, String text) {
+    edits.put(start, new Edit(end, text));
+  }
+
+  /** Puts a text at the end of an element's content, at whose start tag the scanner is. */
+  void append(TagScanner tags, String name, String text) {
+    if (tags.isEmpty()) {
+      int slash = tags.end() - 2;
+      String close = "</" + tags.prefix() + name + ">";
+      Edit before = edits.get(slash);
+      String content =
+          before == null ? ">" : before.text.substring(0, before.text.length() - close.length());
+      replace(slash, tags.end(), content + text + close);
+      return;
+    }
+    tags.toEnd(name);
+    insert(tags.start(), text);
+  }
+
+  /** The part with all changes. */
+  byte[] changed() {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(xml.length + 1024);
+    int copied = 0;
+    for (Map.Entry<Integer, Edit> edit : edits.entrySet()) {
+      out.write(xml, copied, edit.getKey() - copied);
+      out.writeBytes(edit.getValue().text.getBytes(StandardCharsets.UTF_8));
+      copied = edit.getValue().end;
+    }
+    out.write(xml, copied, xml.length - copied);
+    return out.toByteArray();
+  }
+
+  // ---- characters -------------------------------------------------------------------------
+
+  /** A text as the content of an element or a quoted attribute. */
+  static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+
+  /** What an attribute says, or nothing where it is missing. */
+  static String unescaped(String attribute) {
+    if (attribute == null || attribute.indexOf('&') < 0) {
+      return attribute == null ? "" : attribute;
+    }
+    StringBuilder text = new StringBuilder();
+    for (int at = 0; at < attribute.length(); at++) {
+      int end = attribute.charAt(at) == '&' ? attribute.indexOf(';', at) : -1;
+      if (end < 0) {
+        text.append(attribute.charAt(at));
+        continue;
+      }
+      String name = attribute.substring(at + 1, end);
+      switch (name) {
+        case "amp" -> text.append('&');
+        case "lt" -> text.append('<');
+        case "gt" -> text.append('>');
+        case "quot" -> text.append('"');
+        case "apos" -> text.append('\'');
+        default -> text.appendCodePoint(code(name));
+      }
+      at = end;
+    }
+    return text.toString();
+  }
+
+  private static int code(String reference) {
+    return reference.startsWith("#x")
+        ? Integer.parseInt(reference.substring(2), 16)
+        : Integer.parseInt(reference.substring(1));
+  }
+}

@@ -1,0 +1,54 @@
+package meadcell.batch.safety;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import meadcell.batch.ExitCode;
+import meadcell.batch.Run;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What we ship, and what we make of it, is as the standards have it. */
+class ShippedTest {
+  private static final Path SAMPLES = Path.of("../../sample-workbooks");
+
+  @TempDir Path folder;
+
+  private static List<Path> shipped(String ending) throws IOException {
+    try (Stream<Path> files = Files.list(SAMPLES)) {
+      return files.filter(file -> file.toString().endsWith(ending)).sorted().toList();
+    }
+  }
+
+  @Test
+  void xlsx() throws Exception {
+    Schemas schemas = new Schemas();
+    List<Path> files = new ArrayList<>(shipped(".xlsx"));
+    Run run =
+        Run.of(
+            "fill",
+            SAMPLES.resolve("old-log.xlsx").toString(),
+            "--plan",
+            SAMPLES.resolve("old-log-plan.xlsx").toString(),
+            "--report-sheet",
+            "--out",
+            folder.toString());
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    files.add(folder.resolve("old-log.xlsx"));
+    for (Path file : files) {
+      assertEquals(List.of(), schemas.errors(Files.readAllBytes(file)), file.toString());
+    }
+  }
+
+  @Test
+  void ods() throws Exception {
+    for (var file : OdfValidator.errors(shipped(".ods"), folder).entrySet()) {
+      assertEquals(List.of(), file.getValue(), file.getKey().toString());
+    }
+  }
+}
