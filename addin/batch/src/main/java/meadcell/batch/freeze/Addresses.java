@@ -25,9 +25,7 @@ record Addresses(Book book) {
 
   /** A formula that follows its cells wherever a program moves them: how many rows they are. */
   String follower(List<Reads.Area> areas) {
-    return areas.stream()
-        .map(area -> "ROWS(" + of(area) + ")")
-        .collect(Collectors.joining("+"));
+    return areas.stream().map(area -> "ROWS(" + of(area) + ")").collect(Collectors.joining("+"));
   }
 
   static Reads.Area area(int sheet, Place place) {

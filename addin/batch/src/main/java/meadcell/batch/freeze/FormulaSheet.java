@@ -251,7 +251,8 @@ public final class FormulaSheet {
     }
     formulas.forEach(frozen::add);
     Landmarks landmarks = new Landmarks(book, frozen);
-    Set<Integer> taken = lines.stream().map(Line::row).collect(Collectors.toCollection(HashSet::new));
+    Set<Integer> taken =
+        lines.stream().map(Line::row).collect(Collectors.toCollection(HashSet::new));
     boolean changed = false;
     int free = TITLES + 1;
     for (FormulaCell formula : formulas) {
@@ -321,7 +322,9 @@ public final class FormulaSheet {
   }
 
   private static String written(Frozen frozen) {
-    return frozen.labels().stream().map(Label::toString).collect(Collectors.joining(BETWEEN_LABELS));
+    return frozen.labels().stream()
+        .map(Label::toString)
+        .collect(Collectors.joining(BETWEEN_LABELS));
   }
 
   private static Frozen withoutLabels(Frozen frozen) {
@@ -421,7 +424,8 @@ public final class FormulaSheet {
               : whereNow("what " + place + " reads, " + frozen.reads() + ",", line.readsNow));
     }
     if (landmarks.isRowElsewhere(frozen.row(), sheetIndex, place.row())) {
-      return Optional.of("\"" + frozen.row().text() + "\" is no longer in row " + (place.row() + 1));
+      return Optional.of(
+          "\"" + frozen.row().text() + "\" is no longer in row " + (place.row() + 1));
     }
     if (landmarks.isColumnElsewhere(frozen.column(), sheetIndex, place)) {
       return Optional.of("\"" + frozen.column().text() + "\" is no longer above " + place);
@@ -432,8 +436,7 @@ public final class FormulaSheet {
       Label column = frozen.labels().get(2 * i);
       Label row = frozen.labels().get(2 * i + 1);
       if (landmarks.isColumnElsewhere(column, area.sheet(), first)) {
-        return Optional.of(
-            "\"" + column.text() + "\" is no longer above " + addresses.of(area));
+        return Optional.of("\"" + column.text() + "\" is no longer above " + addresses.of(area));
       }
       if (landmarks.isRowElsewhere(row, area.sheet(), first.row())) {
         return Optional.of(

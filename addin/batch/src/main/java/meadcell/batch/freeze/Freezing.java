@@ -32,8 +32,7 @@ public final class Freezing {
     for (FormulaCell formula : affected) {
       if (formula.isOurs(catalogue) && hasValue(book, formula)) {
         CellContent content = book.sheets().get(formula.sheet()).content(formula.place());
-        formulas.add(
-            new FormulaCell(formula.sheet(), formula.place(), content, formula.reads()));
+        formulas.add(new FormulaCell(formula.sheet(), formula.place(), content, formula.reads()));
       }
     }
     if (!formulas.isEmpty()) {
@@ -66,7 +65,7 @@ public final class Freezing {
 
   private static boolean leave(Book book, FormulaCell formula, Report report) {
     report.remark(
-        Report.Code.FORMULA_LEFT,
+        Report.Code.KEPT,
         book.sheets().get(formula.sheet()).name(),
         formula.place().a1(),
         formula.content().formula(),

@@ -100,10 +100,7 @@ final class Landmarks {
   private static String text(Value value) {
     String text =
         value instanceof Value.Number plain
-            ? BigDecimal.valueOf(plain.number())
-                .round(DIGITS)
-                .stripTrailingZeros()
-                .toPlainString()
+            ? BigDecimal.valueOf(plain.number()).round(DIGITS).stripTrailingZeros().toPlainString()
             : value.toString().strip().replaceAll("\\s+", " ").replace('|', '/');
     return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + "…";
   }

@@ -56,8 +56,7 @@ public final class Thawing {
     Optional<FormulaSheet> kept = FormulaSheet.of(book, catalogue);
     List<FormulaSheet.Line> lines = kept.map(FormulaSheet::lines).orElse(List.of());
     if (lines.isEmpty()) {
-      report.remark(
-          Report.Code.FILE, "", "", "", "No frozen formulas are kept in this workbook.");
+      report.remark(Report.Code.FILE, "", "", "", "No frozen formulas are kept in this workbook.");
       return new Thawed(report, false);
     }
     Map<String, List<FormulaSheet.Line>> sheets = new LinkedHashMap<>();
@@ -107,12 +106,10 @@ public final class Thawing {
   /** Whether the formula stands in its place again. */
   private boolean isBack(Frozen frozen) {
     String formula = content(frozen).formula();
-    return formula != null
-        && formula.replace(" ", "").equals(frozen.formula().replace(" ", ""));
+    return formula != null && formula.replace(" ", "").equals(frozen.formula().replace(" ", ""));
   }
 
-  private void thaw(
-      List<FormulaSheet.Line> lines, Optional<String> obstacle, FormulaSheet kept) {
+  private void thaw(List<FormulaSheet.Line> lines, Optional<String> obstacle, FormulaSheet kept) {
     Map<String, List<FormulaSheet.Line>> units = new LinkedHashMap<>();
     for (FormulaSheet.Line line : lines) {
       Frozen frozen = line.frozen();
@@ -128,10 +125,7 @@ public final class Thawing {
       if (obstacle.isPresent()) {
         unit.forEach(
             line ->
-                leave(
-                    line.frozen(),
-                    Report.Code.FORMULA_LEFT,
-                    "was not thawed, because " + obstacle.get()));
+leave(line.frozen(), "was not thawed, because " + obstacle.get()));
       } else if (unit.stream().allMatch(line -> left(line.frozen()).isEmpty())) {
         putBack(unit.stream().map(FormulaSheet.Line::frozen).toList());
         unit.forEach(kept::clear);
@@ -167,12 +161,11 @@ public final class Thawing {
   private void leave(Frozen frozen) {
     leave(
         frozen,
-        Report.Code.KEPT,
         left(frozen).orElse("was left, because other cells that it fills were changed"));
   }
 
-  private void leave(Frozen frozen, Report.Code code, String why) {
-    report.remark(code, frozen.sheet(), frozen.place().a1(), frozen.formula(), why + STAYS);
+  private void leave(Frozen frozen, String why) {
+    report.remark(Report.Code.NOT_THAWED, frozen.sheet(), frozen.place().a1(), frozen.formula(), why + STAYS);
   }
 
   /** Puts back a formula, or one that fills several cells. */

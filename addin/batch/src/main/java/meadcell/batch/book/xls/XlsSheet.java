@@ -196,6 +196,11 @@ final class XlsSheet implements BookSheet {
         formula,
         new CellRangeAddress(
             span.first().row(), span.last().row(), span.first().column(), span.last().column()));
+    for (int row = span.first().row(); row <= span.last().row(); row++) {
+      for (int column = span.first().column(); column <= span.last().column(); column++) {
+        changes.cells.add(new Place(row, column));
+      }
+    }
   }
 
   @Override
