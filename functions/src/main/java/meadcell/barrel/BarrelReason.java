@@ -56,6 +56,7 @@ enum BarrelReason implements Reason {
       OUT_OF_RANGE,
       "The pressure needed is {needed}; above {most} a cask is not pushed. Let air in at the bung"
           + " instead."),
+  NO_DEPTH(NOT_CONVERGED, "No depth was found for this content."),
   NO_SUCH_NAIL(OUT_OF_RANGE, "penny is {penny}; the sizes are {sizes}.");
 
   private final Refusal.Kind kind;

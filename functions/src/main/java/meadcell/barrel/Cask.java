@@ -232,7 +232,7 @@ public record Cask(
         return depth;
       }
     }
-    throw Refusal.notConverged("No depth was found for this content.");
+    throw new Refusal(BarrelReason.NO_DEPTH);
   }
 
   /**

@@ -16,10 +16,11 @@ import java.lang.annotation.Target;
  *   <li>{@code double[]}, {@code String[]}: a column or row; several of them go row by row
  *       together, rows blank in all of them are skipped;
  *   <li>{@code double[][]}: a table of numbers without gaps;
- *   <li>an array of records: a table, a record for each row that is not blank, a component for each
- *       column; {@code OptionalDouble}s and what has a default may be blank; a last component of
- *       type {@code OptionalDouble[]} takes all columns that follow; {@link RowNumber} marks one
- *       that is no column;
+ *   <li>{@link Rows} of a record: a table, a record for each row that is not blank, a component for
+ *       each column; {@code OptionalDouble}s and what has a default may be blank; a {@link Cell} is
+ *       read only when it is asked, and a last component of type {@code Cell[]} takes all columns
+ *       that follow; {@link RowNumber} marks one that is no column;
+ *   <li>{@code Cell[][]}: a table whose columns differ from call to call;
  *   <li>a record: several arguments that belong together, such as a cask's size. Its components
  *       stand in its place, one after another; those that may be left out go to the end of the
  *       call. The parameter itself carries no annotation;

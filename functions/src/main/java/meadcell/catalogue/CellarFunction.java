@@ -10,6 +10,15 @@ import java.lang.annotation.Target;
  * Declares a static method as a spreadsheet function. The method's name is the function's name
  * after the dot; parameters are declared with {@link Arg}.
  *
+ * <p>What it gives follows from the type that the method returns:
+ *
+ * <ul>
+ *   <li>{@code double}, {@code int}, {@code boolean} (1 or 0), {@code String}: one cell;
+ *   <li>a record of such values, each declared with {@link Gives}: a row of cells;
+ *   <li>{@code double[]}: a column of numbers;
+ *   <li>{@code Object[][]}: rows of texts and {@code Double}s.
+ * </ul>
+ *
  * <p>Everything a user or a host is told about the function comes from here.
  */
 @Documented

@@ -61,8 +61,13 @@ public record ReferencePage(String title, List<Section> sections) {
   /** The declared example with what it really gives. */
   private static String example(FunctionSpec function, Words words) {
     String call = function.declaration().example();
-    Object result = function.callIn(words, LiteralCall.parse(call).arguments());
-    return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
+    try {
+      Object result = function.callIn(words, LiteralCall.parse(call).arguments());
+      return words.say(Phrase.EXAMPLE_GIVES, "call", call, "result", words.shown(result));
+    } catch (Refusal refusal) {
+      throw new IllegalStateException(
+          call + ", an example, is refused: " + refusal.getMessage(), refusal);
+    }
   }
 
   /**

@@ -68,42 +68,6 @@ public final class Refusal extends RuntimeException implements Said {
     return refusal;
   }
 
-  // ---- sentences made by a family: these go as soon as the last family has its own reasons ----
-
-  private record Sentence(Kind kind, String english) implements Reason {
-    @Override
-    public String name() {
-      return "SENTENCE";
-    }
-  }
-
-  public static Refusal outOfRange(String sentence) {
-    return new Refusal(new Sentence(Kind.OUT_OF_RANGE, sentence));
-  }
-
-  public static Refusal wrongKind(String sentence) {
-    return new Refusal(new Sentence(Kind.WRONG_KIND, sentence));
-  }
-
-  public static Refusal inconsistent(String sentence) {
-    return new Refusal(new Sentence(Kind.INCONSISTENT, sentence));
-  }
-
-  public static Refusal noSolution(String sentence) {
-    return new Refusal(new Sentence(Kind.NO_SOLUTION, sentence));
-  }
-
-  public static Refusal notConverged(String sentence) {
-    return new Refusal(new Sentence(Kind.NOT_CONVERGED, sentence));
-  }
-
-  public static Refusal unknownName(String what, String given, Iterable<String> known) {
-    return unknownName(
-        new Sentence(Kind.UNKNOWN_NAME, what + " \"{given}\" is not known."), given, known);
-  }
-
-  // ----
-
   /**
    * Adds a number in its metric unit.
    *

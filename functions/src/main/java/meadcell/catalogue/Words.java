@@ -137,6 +137,7 @@ public final class Words {
         return out.append(template, at, template.length()).toString();
       }
       String value = values.apply(template.substring(open + 1, close));
+      assert value != null : message.key() + " says what it was not given: " + template;
       out.append(template, at, open)
           .append(value == null ? template.substring(open, close + 1) : value);
       at = close + 1;

@@ -19,7 +19,7 @@ final class Course {
   private static final double ROUNDING = 1e-9;
 
   /** Lighter than any fermented must. */
-  private static final double LIGHTEST = 0.95;
+  private static final double LIGHTEST = 0.9;
 
   private Course() {}
 

@@ -25,7 +25,7 @@ public final class Ferment {
       help = "Gravity at which it is expected to end",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.15,
+      to = 1.2,
       byDefault = 0.995)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Final {}

@@ -29,7 +29,7 @@ public final class Prospect {
       help = "Gravities read on those days, corrected",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Gravities {}
 
@@ -167,7 +167,7 @@ public final class Prospect {
               help = "Gravity at which it may end",
               is = Quantity.SPECIFIC_GRAVITY,
               from = 0.98,
-              to = 1.15)
+              to = 1.2)
           double expected,
       @U(byDefault = 0.0005) double u,
       @Arg(

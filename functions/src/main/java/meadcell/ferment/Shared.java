@@ -16,7 +16,7 @@ final class Shared {
       help = "Gravity of the must before fermentation",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 1,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   @interface Original {
     double from() default Double.NaN;
@@ -27,7 +27,7 @@ final class Shared {
       help = "Gravity now, as GRAVITY.CORRECT gives it",
       is = Quantity.SPECIFIC_GRAVITY,
       from = 0.98,
-      to = 1.2)
+      to = 1.3)
   @Retention(RetentionPolicy.RUNTIME)
   @interface Present {
     String help() default "";

@@ -21,7 +21,8 @@ class CallMatrixTest {
     Set<String> refused = new HashSet<>();
     for (CallMatrix.Call call : CALLS) {
       if (call.label().endsWith(", as declared")) {
-        assertInstanceOf(CallMatrix.Answer.class, call.outcome(), call.label());
+        assertInstanceOf(
+            CallMatrix.Answer.class, call.outcome(), () -> call.label() + ": " + call.outcome());
       }
       if (call.outcome() instanceof CallMatrix.Refused) {
         refused.add(call.function().name());

@@ -1,6 +1,6 @@
 package meadcell.catalogue;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -10,9 +10,9 @@ import org.junit.jupiter.api.Test;
 class ReferenceManualTest {
   @Test
   void theManualIsWhatTheDeclarationsSay() throws IOException {
-    assertEquals(
-        Files.readString(ReferenceManual.FILE),
-        ReferenceManual.text(Cellar.catalogue()),
-        "write it anew with ReferenceManual's main");
+    String written = Files.readString(ReferenceManual.FILE);
+    assertTrue(
+        written.equals(ReferenceManual.text(Cellar.catalogue())),
+        "REFERENCE.md is stale; DEVELOPERS.md says how it is written anew");
   }
 }

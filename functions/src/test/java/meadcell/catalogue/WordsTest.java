@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -41,13 +42,13 @@ class WordsTest {
             missing.add(key + "=" + english);
           }
         });
-    assertEquals(Set.of(), missing, "not said in " + words.tag());
+    assertTrue(missing.isEmpty(), () -> lines("not said in " + words.tag(), missing));
     Set<String> unused = new TreeSet<>();
     for (String section : sections) {
       words.keys(section).forEach(unused::add);
     }
     unused.removeAll(TEXTS.keySet());
-    assertEquals(Set.of(), unused, "said in " + words.tag() + " and nowhere else");
+    assertTrue(unused.isEmpty(), () -> lines("said only in " + words.tag(), unused));
   }
 
   @ParameterizedTest
@@ -62,7 +63,11 @@ class WordsTest {
             differing.add(key + ": " + english + " | " + text);
           }
         });
-    assertEquals(List.of(), differing);
+    assertTrue(differing.isEmpty(), () -> lines("differs in " + words.tag(), differing));
+  }
+
+  private static String lines(String what, Collection<String> keys) {
+    return what + ":\n" + String.join("\n", keys) + "\n";
   }
 
   private static Set<String> found(Pattern pattern, String text) {

@@ -95,6 +95,19 @@ class FermentTest {
     assertTrue(Release.roomCo2(0.5, 60, 0.5, 420) < 40_000);
   }
 
+  /** Two volumes of honey to one of water: 1.293. */
+  @Test
+  void thickMusts() {
+    double half = Ferment.Break(1.293, 50, 1.1);
+    assertEquals(50, Ferment.progress(1.293, half, 1.1), 1e-8);
+    assertTrue(Release.gas(100, 1.293, 1.15) > Release.gas(100, 1.293, 1.2));
+    assertTrue(Release.cooling(100, 1.293, 1.2, 0.005) > 0);
+    double[] days = {0, 7, 14, 28, 42, 56, 84, 112};
+    double[] gravities = {1.293, 1.27, 1.243, 1.206, 1.187, 1.1765, 1.167, 1.163};
+    Prospect.Forecast forecast = Prospect.forecast(days, gravities, 0.001);
+    assertTrue(forecast.terminal() < 1.163 && forecast.lower() > 1.14, forecast::toString);
+  }
+
   @Test
   void refusals() {
     assertThrows(Refusal.class, () -> Ferment.progress(1.08, 1.09, 0.995));

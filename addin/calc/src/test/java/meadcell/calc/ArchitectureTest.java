@@ -24,6 +24,7 @@ class ArchitectureTest {
               "meadcell.calc",
               "meadcell.calc.menu",
               "meadcell.catalogue",
+              "meadcell.formula",
               "meadcell.cellar",
               "java..",
               "com.sun.star..");

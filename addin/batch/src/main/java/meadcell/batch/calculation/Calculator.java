@@ -1,5 +1,7 @@
 package meadcell.batch.calculation;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -56,6 +58,8 @@ public final class Calculator {
     names = HSSFEvaluationWorkbook.create(workbook);
   }
 
+  private static final String EMPTY = "\"\"";
+
   /** Evaluates an expression as a user types it: with or without =, arguments by ; or ,. */
   public Answer evaluate(String expression) {
     String typed = expression.strip().replaceFirst("^=", "");
@@ -63,10 +67,12 @@ public final class Calculator {
     Set<String> separators = new HashSet<>();
     FormulaScanner tokens = new FormulaScanner(typed, Dialect.PLAN);
     FormulaScanner.Kind before = null;
+    ArrayRows rows = new ArrayRows();
     while (tokens.next()) {
       if (isEmptyPlace(before, tokens.kind())) {
-        formula.append("\"\"");
+        formula.append(EMPTY);
       }
+      rows.take(tokens.kind(), formula);
       before = tokens.kind() == FormulaScanner.Kind.SPACE ? before : tokens.kind();
       formula.append(Dialect.EXCEL.written(tokens));
       if (tokens.kind() == FormulaScanner.Kind.SEPARATOR) {
@@ -85,6 +91,38 @@ public final class Calculator {
     } catch (FormulaParseException e) {
       return new Answer(
           null, "#NAME?", "The formula cannot be read; check its brackets, quotes and separators.");
+    }
+  }
+
+  /** The rows of an array constant, filled up to one width: POI reads no others. */
+  private static final class ArrayRows {
+    private final List<Integer> ends = new ArrayList<>();
+    private final List<Integer> widths = new ArrayList<>();
+    private int width;
+
+    /** Takes the next token of {@code formula}, before it is appended. */
+    void take(FormulaScanner.Kind kind, StringBuilder formula) {
+      switch (kind) {
+        case ARRAY_OPEN -> width = 1;
+        case ARRAY_CELL -> width++;
+        case ARRAY_ROW -> endRow(formula);
+        case ARRAY_CLOSE -> {
+          endRow(formula);
+          int widest = Collections.max(widths);
+          for (int row = ends.size() - 1; row >= 0; row--) {
+            formula.insert(ends.get(row), ("," + EMPTY).repeat(widest - widths.get(row)));
+          }
+          ends.clear();
+          widths.clear();
+        }
+        default -> {}
+      }
+    }
+
+    private void endRow(StringBuilder formula) {
+      ends.add(formula.length());
+      widths.add(width);
+      width = 1;
     }
   }
 

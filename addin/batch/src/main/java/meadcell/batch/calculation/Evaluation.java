@@ -61,7 +61,9 @@ final class Evaluation {
   /** The formula's value; of an array, in a plain cell, its first element. */
   ValueEval result(Formula formula, boolean isArray) {
     ValueEval value = value(formula, isArray);
-    return !isArray && value instanceof CacheAreaEval area ? area.getRelativeValue(0, 0) : value;
+    return !isArray && value instanceof AreaEval area && Shapes.isComputed(area)
+        ? area.getRelativeValue(0, 0)
+        : value;
   }
 
   /** The formula's value, of an array all of it. */
@@ -270,8 +272,8 @@ final class Evaluation {
   private static boolean isLifted(
       Library.Entry function, int index, ValueEval value, boolean array) {
     return function.takes(index) == 'V'
-        && value instanceof AreaEval
-        && (array || value instanceof CacheAreaEval);
+        && value instanceof AreaEval area
+        && (array || Shapes.isComputed(area));
   }
 
   private ValueEval plain(Library.Entry function, List<Formula> written, ValueEval[] values) {
@@ -326,7 +328,7 @@ final class Evaluation {
           return value == MissingArgEval.instance ? BlankEval.instance : value;
         };
     check(function, arguments, new ValueEval[] {condition});
-    boolean lifts = condition instanceof AreaEval && (array || condition instanceof CacheAreaEval);
+    boolean lifts = condition instanceof AreaEval area && (array || Shapes.isComputed(area));
     if (!lifts) {
       Object truth = truth(condition);
       return truth instanceof ErrorEval error ? error : branch.apply((Boolean) truth);
@@ -345,7 +347,7 @@ final class Evaluation {
   /** CHOOSE: only what is chosen is computed; null where it chooses several. */
   private ValueEval select(List<Formula> arguments, boolean array) {
     ValueEval index = value(arguments.get(0), array);
-    if (index instanceof AreaEval && (array || index instanceof CacheAreaEval)) {
+    if (index instanceof AreaEval area && (array || Shapes.isComputed(area))) {
       return null;
     }
     check(library.find("CHOOSE"), arguments, new ValueEval[] {index});
@@ -375,7 +377,7 @@ final class Evaluation {
       String name, List<Formula> arguments, boolean array, Predicate<ErrorEval> isMeant) {
     ValueEval value = value(arguments.get(0), array);
     check(library.find(name), arguments, new ValueEval[] {value});
-    boolean lifts = value instanceof AreaEval && (array || value instanceof CacheAreaEval);
+    boolean lifts = value instanceof AreaEval area && (array || Shapes.isComputed(area));
     if (lifts) {
       ValueEval instead = value(arguments.get(1), array);
       return elementwise(

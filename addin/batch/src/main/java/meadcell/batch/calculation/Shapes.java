@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.apache.poi.ss.formula.CacheAreaEval;
 import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.TwoDEval;
 import org.apache.poi.ss.formula.eval.AreaEval;
@@ -236,6 +235,11 @@ final class Shapes {
         : value;
   }
 
+  /** Whether an area is no part of a sheet. */
+  static boolean isComputed(AreaEval area) {
+    return area.getFirstSheetIndex() < 0;
+  }
+
   private static String origin(ValueEval value, Formula written) {
     if (value instanceof RefEval ref) {
       return ref.getNumberOfSheets() > 1 ? "@@" : "@";
@@ -243,7 +247,7 @@ final class Shapes {
     if (value instanceof AreaEval area) {
       boolean isConstant =
           written instanceof Formula.Operand operand && operand.token() instanceof ArrayPtg;
-      return area instanceof CacheAreaEval
+      return isComputed(area)
           ? isConstant ? "{} " : "<> "
           : area.getFirstSheetIndex() == area.getLastSheetIndex() ? "[] " : "[[]] ";
     }
@@ -273,7 +277,7 @@ final class Shapes {
     }
     Set<String> kinds = new TreeSet<>();
     int height = area.getHeight();
-    if (!(area instanceof CacheAreaEval)) {
+    if (!isComputed(area)) {
       int filled = workbook.getSheet(area.getFirstSheetIndex()).getLastRowNum();
       int used = Math.max(0, filled - area.getFirstRow() + 1);
       if (used < height) {
@@ -297,7 +301,7 @@ final class Shapes {
             ? area.getWidth()
             : Math.min(
                 area.getHeight(),
-                area instanceof CacheAreaEval
+                isComputed(area)
                     ? Integer.MAX_VALUE
                     : workbook.getSheet(area.getFirstSheetIndex()).getLastRowNum() + 1);
     double last = Double.NEGATIVE_INFINITY;

@@ -55,7 +55,9 @@ final class SheetFiller {
     return new Placement(written, found, missing);
   }
 
+  /** What stands more than once is found, if not filled. */
   private void ambiguous(PlanRow row, Ambiguous e) {
+    found.add(row);
     cells.remark(Report.Code.NOT_FOUND, "", row.result() + ": " + e.getMessage() + ".");
   }
 

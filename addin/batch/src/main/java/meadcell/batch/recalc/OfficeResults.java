@@ -168,7 +168,7 @@ public final class OfficeResults {
     Calculation calculation = new Calculation(book, catalogue, new CellSet());
     for (FormulaCell formula : new Affected(book, calculation, foreign).formulas()) {
       BookSheet sheet = book.sheets().get(formula.sheet());
-      if (formula.isOurs(catalogue)) {
+      if (!formula.reads().functions().isEmpty()) {
         if (sheet.content(formula.place()).isFormula()) { // arrays go as a whole
           sheet.freeze(formula.place());
         }

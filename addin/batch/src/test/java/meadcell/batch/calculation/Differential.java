@@ -260,7 +260,7 @@ final class Differential {
         : Outcome.WRONG;
   }
 
-  private static boolean isUnknown(Value truth) {
+  static boolean isUnknown(Value truth) {
     return truth instanceof Value.Error error && error.code().equals("#NAME?");
   }
 

@@ -74,6 +74,15 @@ final class Evidence implements Proven {
     return String.join("\n", doubted);
   }
 
+  /** The formulas with wrong results of which all words are in a table. */
+  List<String> wrongThrough(Set<String> table) {
+    return trials.stream()
+        .filter(trial -> !trial.right && table.containsAll(trial.words))
+        .map(Trial::formula)
+        .distinct()
+        .toList();
+  }
+
   private static Map<String, Integer> count(List<Trial> trials) {
     Map<String, Integer> counts = new HashMap<>();
     for (Trial trial : trials) {

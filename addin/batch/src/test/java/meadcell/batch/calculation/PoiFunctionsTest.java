@@ -75,8 +75,7 @@ class PoiFunctionsTest {
                         Place home = new Place(0, 0);
                         for (String spelling :
                             new String[] {name, name.toLowerCase(Locale.ROOT), "_xll." + name}) {
-                          any.putFormula(
-                              home, "CELLAR.WHY(\"" + name + "\",\"?\")&" + spelling + "()");
+                          any.putFormula(home, spelling + "()");
                           Outcome outcome =
                               new Calculation(book, CATALOGUE, (s, r, c) -> true).outcome(0, home);
                           assertFalse(outcome instanceof Outcome.Beyond, outcome.toString());

@@ -205,4 +205,86 @@ class RecalcTest {
     assertEquals(ExitCode.OK, run.code(), run.err());
     assertEquals(brix(1.04) + brix(1.05), value(open(folder.resolve("log.xlsx")), "D1"), 1e-12);
   }
+
+  // ---- what is replaced ---------------------------------------------------------------------
+
+  /** The table knows that SUM is right; only the stored value shows that it is meant otherwise. */
+  @Test
+  void aStoredValueThatIsNotReproducedStays() throws IOException {
+    rows(sheet, 0, row(1.04, "=GRAVITY.TOBRIX(A1)", "=SUM(B1,B1)", "=SUM(B1,B1)", "=C1+1"));
+    stored("B1", 5);
+    stored("C1", 99);
+    stored("D1", 10);
+    stored("E1", 100);
+    Workbook after = run("recalc");
+    assertEquals(99, value(after, "C1"));
+    assertEquals(2 * brix(1.04), value(after, "D1"), 1e-12);
+    assertEquals(100, value(after, "E1"), "rests on it");
+    assertTrue(said.contains("log!C1: keeps its old value, because its formula with SUM"), said);
+    assertTrue(said.contains("from the same inputs, this tool gets another value"), said);
+    assertTrue(said.contains("log!E1: keeps its old value"), said);
+    assertTrue(said.contains("it rests on log!C1"), said);
+    assertTrue(note(after, "C1").contains("SUM"), "said at the cell");
+    assertTrue(cell(after, "log", "D1").getCellComment() == null);
+  }
+
+  /** Programs disagree on the first of several modes, so no stored value proves it. */
+  @Test
+  void whatIsNotProvenStaysEvenIfItIsReproduced() throws IOException {
+    rows(
+        sheet,
+        0,
+        row(1.05, "=GRAVITY.TOBRIX(A1)", "=MODE(B1:B3)", "=IF(B1>10,MODE(B1:B3),0)"),
+        row(1.05, "=GRAVITY.TOBRIX(A2)"),
+        row(1.06, "=GRAVITY.TOBRIX(A3)"));
+    stored("B1", 5);
+    stored("B2", 5);
+    stored("B3", 7);
+    stored("C1", 5);
+    stored("D1", 0);
+    Workbook after = run("recalc");
+    assertEquals(5, value(after, "C1"));
+    assertEquals(0, value(after, "D1"), "the other branch was taken when this was stored");
+    assertTrue(said.contains("MODE is not known to give the same"), said);
+    assertTrue(said.contains("log!D1: keeps its old value"), said);
+  }
+
+  @Test
+  void aSignBindsTighterThanAPower() throws IOException {
+    rows(sheet, 0, row(1.04, "=GRAVITY.TOBRIX(A1)", "=-B1^2", "=2^-B1^2", "=-(B1^2)"));
+    Workbook after = run("recalc");
+    assertEquals(Math.pow(brix(1.04), 2), value(after, "C1"), 1e-9);
+    assertEquals(Math.pow(2, -2 * brix(1.04)), value(after, "D1"), 1e-12);
+    assertEquals(-Math.pow(brix(1.04), 2), value(after, "E1"), 1e-9);
+  }
+
+  @Test
+  void volatileFormulasStay() throws IOException {
+    rows(sheet, 0, row(1.04, "=GRAVITY.TOBRIX(A1)", "=IF(TODAY()>0,B1,0)"));
+    stored("C1", 7);
+    Workbook after = run("recalc");
+    assertEquals(7, value(after, "C1"));
+    assertTrue(said.contains("TODAY gives another result at every calculation"), said);
+  }
+
+  /** The note goes with the next run that gets it right. */
+  @Test
+  void theNoteGoesWhenTheValueIsRight() throws IOException {
+    rows(sheet, 0, row(1.04, "=GRAVITY.TOBRIX(A1)", "=SUM(B1,B1)"));
+    stored("B1", 5);
+    stored("C1", 99);
+    Path once = folder.resolve("once.xlsx");
+    try (Workbook left = run("recalc")) {
+      assertTrue(note(left, "C1").startsWith("Not computed again"));
+      cell(left, "log", "C1").setCellValue(2 * brix(1.04));
+      save(left, once);
+    }
+    Run again = Run.of("recalc", once.toString(), "--in-place");
+    assertEquals(ExitCode.OK, again.code(), again.err());
+    assertEquals(null, cell(open(once), "log", "C1").getCellComment());
+  }
+
+  private static String note(Workbook workbook, String a1) {
+    return cell(workbook, "log", a1).getCellComment().getString().getString();
+  }
 }

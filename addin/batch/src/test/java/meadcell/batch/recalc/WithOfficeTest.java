@@ -191,6 +191,30 @@ class WithOfficeTest {
     assertEquals(skewness(), value(open(file), "D1"), 1e-12);
   }
 
+  /** A filled cell rests on what only the office computes, and that on other filled cells. */
+  @Test
+  void fillWaitsForTheOfficeWhereItMust() throws IOException {
+    XSSFWorkbook log = new XSSFWorkbook();
+    rows(log.createSheet("log"), 0, row("SG", "Skew", "Note"));
+    for (int i = 0; i < GRAVITIES.length; i++) {
+      rows(log.getSheet("log"), i + 1, row(GRAVITIES[i], "=SKEW(D$2:D$4)", "a"));
+    }
+    XSSFWorkbook plan = new XSSFWorkbook();
+    rows(plan.createSheet("Fill"), 0, row("Sheet", "Result", "Formula"));
+    rows(plan.getSheet("Fill"), 1, row("*", "Brix", "GRAVITY.TOBRIX([SG])"));
+    rows(plan.getSheet("Fill"), 2, row("*", "Again", "GRAVITY.FROMBRIX(10*[Skew])"));
+    Path file = save(log, folder.resolve("log.xlsx"));
+    Path planFile = save(plan, folder.resolve("plan.xlsx"));
+    Run run =
+        Run.of(
+            "fill", "--with-office", file.toString(), "--plan", planFile.toString(), "--in-place");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals(skewness(), value(open(file), "B2"), 1e-12);
+    double gravity = (Double) Cellar.catalogue().get("GRAVITY.FROMBRIX").call(10 * skewness());
+    assertEquals(gravity, value(open(file), "E2"), 1e-12);
+    assertEquals(gravity, value(open(file), "E4"), 1e-12);
+  }
+
   @Test
   void aMissingOfficeIsSaidAndNothingElseHappens() throws IOException {
     Path file = save(log(new XSSFWorkbook()), folder.resolve("log.xlsx"));

@@ -36,7 +36,12 @@ class FuzzTest {
   private static final long SEED = Long.getLong("fuzz.seed", 20261125);
   private static final Duration LONGEST = Duration.ofSeconds(60); // ten, and a busy machine
   private static final Set<Integer> CODES =
-      Set.of(ExitCode.OK, ExitCode.SOME_FAILED, ExitCode.REFUSED, ExitCode.CHECK_FAILED);
+      Set.of(
+          ExitCode.OK,
+          ExitCode.SOME_FAILED,
+          ExitCode.REFUSED,
+          ExitCode.CHECK_FAILED,
+          ExitCode.LEFT);
 
   /** What only a programmer understands. */
   private static final Pattern UNCLEAR =

@@ -94,7 +94,8 @@ final class GoldenXml {
   }
 
   private static void sharedOnResults(Parts parts) {
-    parts.addRows(LOG, shared("H", 12, "D5*2"));
+    // as a program stores them while column D is empty
+    parts.addRows(LOG, shared("H", 12, "D5*2").replaceAll("<v>.*?</v>", "<v>0</v>"));
   }
 
   private static void ownFormula(Parts parts, boolean shared) {

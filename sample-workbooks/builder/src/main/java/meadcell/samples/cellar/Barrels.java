@@ -341,8 +341,8 @@ final class Barrels {
     block.form(
         """
             # What wood and air are taken to give
-            Oxygen through used wood  | oxygen_used | BARREL.OXYGEN rate 0         | 10 | A year, in 225 L; by the wood of a litre in other sizes.
-            Oxygen through new wood   | oxygen_new  | BARREL.OXYGEN rate 0         | 20 | Both: common practice, no source, and uncertain by a factor of two.
+            Oxygen a year, used wood  | oxygen_used | MILLIGRAM_PER_LITRE 0 0.1..100 | 10 | In 225 L; by the wood of a litre in other sizes.
+            Oxygen a year, new wood   | oxygen_new  | MILLIGRAM_PER_LITRE 0 0.1..100 | 20 | Both: common practice, no source, and uncertain by a factor of two.
             Half of its oak is out in | oak_half    | BARREL.EXTRACTION halfTime 0 | 120 | Invented: take it from your own notes with BARREL.EXTRACTIONFIT.
             . Each fill takes half of what the wood can give: 30 to 70 % would not surprise. Count every fill (sheet Barrel register).
             """);

@@ -25,12 +25,6 @@ public final class OldLogPlan {
         "0",
         "Fermentable sugar, not extract; the best guess.");
     plan.row(
-        "??-2?",
-        "Sugar at most (g/L)",
-        "INDEX(ALCOHOL.SUGARLEFTLIMITS({OG}; [True SG]); 1; 2)",
-        "0",
-        "What gravities cannot rule out (95 %). This one counts for bottles.");
-    plan.row(
         "HH-*",
         "OG by the honey",
         "HONEY.GRAVITY({Volume}; {Honey}; {Moisture %})",

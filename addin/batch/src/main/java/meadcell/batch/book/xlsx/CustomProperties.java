@@ -14,7 +14,8 @@ final class CustomProperties {
   /** The set of such properties as a whole; the same in every file. */
   private static final String SET = "{D5CDD505-2E9C-101B-9397-08002B2CF9AE}";
 
-  private final XmlPart xml;
+  private XmlPart xml;
+  private boolean isChanged;
   private final Kind kind;
 
   CustomProperties(XmlPart xml, Kind kind) {
@@ -46,6 +47,12 @@ final class CustomProperties {
   }
 
   void put(String name, String value) {
+    edit(name, value);
+    xml = new XmlPart(xml.changed()); // what was put can be read, and put again
+    isChanged = true;
+  }
+
+  private void edit(String name, String value) {
     TagScanner tags = xml.tags();
     if (find(tags, name) && !tags.isEmpty()) {
       int start = tags.end();
@@ -82,7 +89,7 @@ final class CustomProperties {
   }
 
   boolean isChanged() {
-    return xml.isChanged();
+    return isChanged;
   }
 
   byte[] changed() {

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.batch.book.Sax;
 import meadcell.batch.book.Value;
-import meadcell.batch.book.zip.Sax;
 import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 

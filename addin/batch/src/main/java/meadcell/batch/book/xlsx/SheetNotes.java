@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import meadcell.batch.book.BookSheet.Note;
 import meadcell.batch.book.Place;
-import meadcell.batch.book.zip.Sax;
+import meadcell.batch.book.Sax;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;

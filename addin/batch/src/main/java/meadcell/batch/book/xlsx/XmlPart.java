@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
-import meadcell.batch.book.zip.Sax;
+import meadcell.batch.book.Sax;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** An XML part in which pieces are put in, replaced or taken out; every other byte stays. */

@@ -1,4 +1,4 @@
-package meadcell.batch.book.zip;
+package meadcell.batch.book;
 
 import java.io.CharConversionException;
 import java.io.IOException;
@@ -8,7 +8,6 @@ import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
-import meadcell.batch.book.FileRefused;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
