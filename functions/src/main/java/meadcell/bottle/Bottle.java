@@ -574,7 +574,7 @@ public final class Bottle {
               + " as cited with the formula and the limit of 78 in a wine laboratory's note, 2017.",
       example = "BOTTLE.DELLE(120;15)",
       note =
-          "From about 78 units wine has been taken as safe from yeast; studies found 75 to 85,"
+          "From about 78 units wine yeast has been counted on to rest; studies found 75 to 85,"
               + " depending on sugar.",
       caution =
           "No guarantee: tolerant yeasts and bacteria live beyond it, and barrel and fruit bring them."

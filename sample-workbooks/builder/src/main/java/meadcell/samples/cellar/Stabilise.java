@@ -23,9 +23,10 @@ final class Stabilise {
       IF(rest_state="cannot tell","Wait: "&CELLAR.WHY("FERMENT.STATE",rest_days,rest_gravities,rest_expected),
       IF(ISERROR(bottle_pressure),"Stabilise: "&CELLAR.WHY("BOTTLE.WORSTPRESSURE",rest_original,rest_last,bottle_abv,"",bottle_co2,bottle_store,units),
       IF(bottle_pressure<=rest_rating,"Bottle: it is at rest, and all that may be sugar in it comes to "&TEXT(bottle_pressure,"0")&UNIT&", for which the bottle is rated ("&TEXT(rest_rating,"0")&UNIT&").",
-      "Stabilise: it is at rest, but all that may be sugar in it comes to "&TEXT(bottle_pressure,"0")&UNIT&", and the bottle is rated for "&TEXT(rest_rating,"0")&UNIT&". At the present pace "&TEXT(rest_pressure,"0")&UNIT&" could come of it by themselves"&IF(rest_measured="yes",".",": have the sugar measured, or read on.")
+      "Stabilise: it is at rest, but all that may be sugar in it comes to "&IF(bottle_pressure>BURSTS,"more than any bottle bears",TEXT(bottle_pressure,"0")&UNIT)&", and the bottle is rated for "&TEXT(rest_rating,"0")&UNIT&". At the present pace "&TEXT(rest_pressure,"0")&UNIT&" could come of it by themselves"&IF(rest_measured="yes",".",": have the sugar measured, or read on.")
       )))))"""
           .replace("\n", "")
+          .replace("BURSTS", "IF(units=\"US\",145,1000)")
           .replace("UNIT", "IF(units=\"US\",\" psi\",\" kPa\")");
 
   private Stabilise() {}
