@@ -9,6 +9,9 @@ import java.util.Optional;
 public interface Book extends AutoCloseable {
   List<? extends BookSheet> sheets();
 
+  /** Whether its author protected it against adding, renaming and moving sheets. */
+  boolean isStructureProtected();
+
   /** A new, empty sheet behind the others. */
   BookSheet addSheet(String name);
 

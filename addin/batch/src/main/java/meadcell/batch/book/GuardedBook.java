@@ -39,6 +39,11 @@ final class GuardedBook implements Book {
   }
 
   @Override
+  public boolean isStructureProtected() {
+    return guarded(book::isStructureProtected);
+  }
+
+  @Override
   public BookSheet addSheet(String name) {
     BookSheet sheet = new GuardedSheet(guarded(() -> book.addSheet(name)));
     sheets.add(sheet);

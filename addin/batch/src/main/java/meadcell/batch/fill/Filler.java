@@ -1,10 +1,11 @@
 package meadcell.batch.fill;
 
+import static java.util.stream.Collectors.partitioningBy;
+
 import java.util.List;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.calculation.Calculation;
-import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.freeze.FormulaSheet;
 import meadcell.batch.plan.Plan;
@@ -53,37 +54,27 @@ public final class Filler {
   public Filled run() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     Placement placement = place();
-    List<FormulaCell> formulas = options.values() ? formulas(placement.written()) : List.of();
-    new Results(book, catalogue, options, report, own).compute(placement.written());
+    List<FormulaCell> computed =
+        new Results(book, catalogue, options, report, own).compute(placement.written());
     own.store(book);
-    boolean kept = keep(formulas);
-    return new Filled(report, placement, kept || report.isChanged());
-  }
-
-  private List<FormulaCell> formulas(List<Written> written) {
-    Calculation reading = new Calculation(book, catalogue, new CellSet());
-    return written.stream()
-        .map(
-            cell ->
-                new FormulaCell(
-                    cell.sheet(),
-                    cell.place(),
-                    book.sheets().get(cell.sheet()).content(cell.place()),
-                    reading.reads(cell.sheet(), cell.place())))
-        .toList();
+    boolean isKept = options.values() && !computed.isEmpty() && keep(computed);
+    return new Filled(report, placement, isKept || report.isChanged());
   }
 
   /** Keeps the formulas whose results now stand in their places. */
-  private boolean keep(List<FormulaCell> formulas) {
-    List<FormulaCell> replaced =
-        formulas.stream()
-            .filter(formula -> own.isOfThisRun(book.sheets().get(formula.sheet()), formula.place()))
-            .toList();
-    if (replaced.isEmpty()) {
-      return false;
-    }
+  private boolean keep(List<FormulaCell> replaced) {
     FormulaSheet sheet = FormulaSheet.in(book, catalogue);
-    return sheet.keep(replaced.stream().filter(sheet::canKeep).toList());
+    Map<Boolean, List<FormulaCell>> kept =
+        replaced.stream().collect(partitioningBy(sheet::canKeep));
+    for (FormulaCell formula : kept.get(false)) {
+      report.remark(
+          Report.Code.FILE,
+          book.sheets().get(formula.sheet()).name(),
+          formula.place().a1(),
+          formula.content().formula(),
+          "holds a value whose formula could not be kept; thaw will not put it back.");
+    }
+    return sheet.keep(kept.get(true));
   }
 
   /** Puts the formulas where they belong, without their results. */

@@ -47,12 +47,6 @@ final class OwnCells {
             && values.contains(column(sheet, place), place.row(), number(sheet, place, content));
   }
 
-  /** Whether the cell holds what this run put there. */
-  boolean isOfThisRun(BookSheet sheet, Place place) {
-    CellContent content = sheet.content(place);
-    return !content.isBlank() && now.contains(hash(sheet, place, content));
-  }
-
   void add(BookSheet sheet, Place place, CellContent content) {
     if (content.isFormula()) {
       now.add(hash(sheet, place, content));

@@ -25,8 +25,10 @@ record Results(
   /**
    * Computes and stores the results. What rests on a formula that only an office can compute waits
    * for what that rests on.
+   *
+   * @return the formulas that gave a result
    */
-  void compute(List<Written> written) {
+  List<FormulaCell> compute(List<Written> written) {
     CellSet filled = new CellSet();
     Map<Reproduction.Cell, CellContent> before = new HashMap<>();
     for (Written cell : written) {
@@ -42,12 +44,14 @@ record Results(
     written.forEach(cell -> formulas.add(formula(cell, reading)));
     formulas.addAll(dependents);
     List<Outcome> first = recalculation.withoutOffice().outcomes(formulas, before);
+    List<FormulaCell> computed = new ArrayList<>();
     List<Written> waiting = new ArrayList<>();
     for (int i = 0; i < written.size(); i++) {
       if (first.get(i) instanceof Outcome.Beyond && options.office() != null) {
         waiting.add(written.get(i));
       } else {
         settle(written.get(i), first.get(i));
+        addIfComputed(formulas.get(i), first.get(i), computed);
       }
     }
     formulas.clear();
@@ -57,10 +61,12 @@ record Results(
     for (int i = 0; i < formulas.size(); i++) {
       if (i < waiting.size()) {
         settle(waiting.get(i), second.get(i));
+        addIfComputed(formulas.get(i), second.get(i), computed);
       } else {
         recalculation.settle(formulas.get(i), second.get(i));
       }
     }
+    return computed;
   }
 
   private FormulaCell formula(Written cell, Calculation reading) {
@@ -72,6 +78,13 @@ record Results(
   /** A program without the functions puts this in place of every result. */
   private static boolean isUncomputed(FormulaCell formula) {
     return formula.content().value().equals(Input.UNCOMPUTED);
+  }
+
+  private static void addIfComputed(
+      FormulaCell formula, Outcome outcome, List<FormulaCell> computed) {
+    if (outcome instanceof Outcome.Computed result && !result.value().isError()) {
+      computed.add(formula);
+    }
   }
 
   private void settle(Written cell, Outcome outcome) {

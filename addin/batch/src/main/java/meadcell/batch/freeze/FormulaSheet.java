@@ -107,32 +107,43 @@ public final class FormulaSheet {
 
   /** The sheet, where the workbook has it. */
   static Optional<FormulaSheet> of(Book book, Catalogue catalogue) {
-    return find(book)
-        .filter(FormulaSheet::isOurs)
-        .map(sheet -> new FormulaSheet(book, catalogue, sheet));
+    Optional<BookSheet> found = find(book);
+    found.ifPresent(FormulaSheet::requireOurs);
+    return found.map(sheet -> new FormulaSheet(book, catalogue, sheet));
+  }
+
+  private static void requireOurs(BookSheet sheet) {
+    if (!isOurs(sheet)) {
+      throw refused(
+          "The sheet \""
+              + sheet.name()
+              + "\" is someone else's, and formulas are kept on a sheet of this name; rename it"
+              + " first.");
+    }
+  }
+
+  private static UncheckedIOException refused(String sentence) {
+    return new UncheckedIOException(new FileRefused(sentence));
   }
 
   /** The sheet, added where the workbook has none. */
   public static FormulaSheet in(Book book, Catalogue catalogue) {
-    Optional<BookSheet> found = find(book);
-    if (found.isEmpty()) {
-      BookSheet sheet = book.addSheet(NAME);
-      sheet.putValue(new Place(0, 0), Value.of(FIRST_LINE));
-      for (Column column : Column.values()) {
-        sheet.putValue(new Place(TITLES, column.ordinal()), Value.of(column.title));
-        sheet.widen(column.ordinal(), column.width);
-      }
-      return new FormulaSheet(book, catalogue, sheet);
+    return of(book, catalogue).orElseGet(() -> new FormulaSheet(book, catalogue, added(book)));
+  }
+
+  private static BookSheet added(Book book) {
+    if (book.isStructureProtected()) {
+      throw refused(
+          "The workbook is protected against new sheets, and one is needed to keep the formulas"
+              + " on; take that protection off first.");
     }
-    if (!isOurs(found.get())) {
-      throw new UncheckedIOException(
-          new FileRefused(
-              "The sheet \""
-                  + found.get().name()
-                  + "\" is someone else's, and formulas are kept on a sheet of this name; rename it"
-                  + " first."));
+    BookSheet sheet = book.addSheet(NAME);
+    sheet.putValue(new Place(0, 0), Value.of(FIRST_LINE));
+    for (Column column : Column.values()) {
+      sheet.putValue(new Place(TITLES, column.ordinal()), Value.of(column.title));
+      sheet.widen(column.ordinal(), column.width);
     }
-    return new FormulaSheet(book, catalogue, found.get());
+    return sheet;
   }
 
   private int index() {
@@ -168,13 +179,12 @@ public final class FormulaSheet {
     String cell = text(row, Column.CELL);
     String array = text(row, Column.ARRAY);
     if (!CELL.matcher(cell).matches() || !ARRAY.matcher(array).matches()) {
-      throw new UncheckedIOException(
-          new FileRefused(
-              "Line "
-                  + (row + 1)
-                  + " of the sheet \""
-                  + sheet.name()
-                  + "\" was changed and does not name a cell any more; put it back first."));
+      throw refused(
+          "Line "
+              + (row + 1)
+              + " of the sheet \""
+              + sheet.name()
+              + "\" was changed and does not name a cell any more; put it back first.");
     }
     List<Label> labels =
         Arrays.stream(text(row, Column.LABELS).split(" *\\| *", -1)).map(Label::of).toList();
@@ -223,7 +233,7 @@ public final class FormulaSheet {
         || addresses.follower(formula.reads().areas()).length() > LONGEST_FORMULA) {
       return false;
     }
-    Place trial = place(sheet.lastRow() + 1, Column.NOW);
+    Place trial = place(TITLES - 1, Column.NOW);
     try {
       sheet.putFormula(trial, written);
       return written.equals(sheet.content(trial).formula());
@@ -272,10 +282,9 @@ public final class FormulaSheet {
       }
       int row = before == null ? free : before.row;
       if (row >= book.mostRows()) {
-        throw new UncheckedIOException(
-            new FileRefused(
-                "The workbook has more formulas to keep than a sheet of its format has rows; save"
-                    + " it as .xlsx or .ods first."));
+        throw refused(
+            "The workbook has more formulas to keep than a sheet of its format has rows; save it"
+                + " as .xlsx or .ods first.");
       }
       taken.add(row);
       write(row, formula, wanted, landmarks);

@@ -123,9 +123,7 @@ public final class Thawing {
     }
     for (List<FormulaSheet.Line> unit : units.values()) {
       if (obstacle.isPresent()) {
-        unit.forEach(
-            line ->
-leave(line.frozen(), "was not thawed, because " + obstacle.get()));
+        unit.forEach(line -> leave(line.frozen(), "was not thawed, because " + obstacle.get()));
       } else if (unit.stream().allMatch(line -> left(line.frozen()).isEmpty())) {
         putBack(unit.stream().map(FormulaSheet.Line::frozen).toList());
         unit.forEach(kept::clear);
@@ -159,13 +157,12 @@ leave(line.frozen(), "was not thawed, because " + obstacle.get()));
   }
 
   private void leave(Frozen frozen) {
-    leave(
-        frozen,
-        left(frozen).orElse("was left, because other cells that it fills were changed"));
+    leave(frozen, left(frozen).orElse("was left, because other cells that it fills were changed"));
   }
 
   private void leave(Frozen frozen, String why) {
-    report.remark(Report.Code.NOT_THAWED, frozen.sheet(), frozen.place().a1(), frozen.formula(), why + STAYS);
+    report.remark(
+        Report.Code.NOT_THAWED, frozen.sheet(), frozen.place().a1(), frozen.formula(), why + STAYS);
   }
 
   /** Puts back a formula, or one that fills several cells. */

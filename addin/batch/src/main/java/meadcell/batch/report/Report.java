@@ -39,14 +39,7 @@ public final class Report {
     /** Whether something was left, or not filled, that was to be. */
     public boolean isLeft() {
       return switch (this) {
-        case LEFT_EMPTY,
-            REFUSED,
-            KEPT,
-            STALE,
-            NOT_THAWED,
-            NOT_FOUND,
-            PROTECTED,
-            UNKNOWN_FUNCTION ->
+        case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_THAWED, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION ->
             true;
         case UNDERSTOOD, BLANK_INPUT, MISTYPED, FILE -> false;
       };

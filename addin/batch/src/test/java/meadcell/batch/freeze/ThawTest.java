@@ -12,10 +12,12 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
+import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.TableSortField;
 import com.sun.star.table.XColumnRowRange;
+import com.sun.star.util.XProtectable;
 import com.sun.star.util.XSortable;
 import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
@@ -27,6 +29,7 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
+import meadcell.batch.TestBooks;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
@@ -42,6 +45,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -110,10 +114,10 @@ class ThawTest {
 
   private Path stored(String format) throws Exception {
     Path file = folder.resolve("log." + format);
-    if (format.equals("xls")) {
-      save(fermentLog(new HSSFWorkbook()), file);
-    } else {
-      save(fermentLog(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+    switch (format) {
+      case "xls" -> save(fermentLog(new HSSFWorkbook()), file);
+      case "xlsm" -> save(fermentLog(new XSSFWorkbook(XSSFWorkbookType.XLSM)), file);
+      default -> save(fermentLog(new XSSFWorkbook()), folder.resolve("log.xlsx"));
     }
     if (format.equals("ods")) {
       try (Office converter = new Office("soffice")) {
@@ -179,19 +183,35 @@ class ThawTest {
     return cells;
   }
 
+  /** An office without the functions writes their names in lower case when it converts. */
+  private static void assertFormula(String wanted, CellContent got) {
+    assertTrue(wanted.equalsIgnoreCase(got.formula()), wanted + " and not " + got.formula());
+  }
+
   private static void assertSame(TreeMap<String, CellContent> wanted, Path file) throws Exception {
     TreeMap<String, CellContent> got = cells(file);
     assertEquals(wanted.keySet(), got.keySet());
     wanted.forEach(
         (cell, content) -> {
           CellContent now = got.get(cell);
-          assertEquals(content.formula(), now.formula(), cell);
+          if (content.isFormula()) {
+            assertFormula(content.formula(), now);
+          } else {
+            assertNull(now.formula(), cell);
+          }
           if (content.value() instanceof Value.Number number) {
             assertEquals(number.number(), ((Value.Number) now.value()).number(), 1e-12, cell);
           } else {
             assertEquals(content.value(), now.value(), cell);
           }
         });
+  }
+
+  /** The cells of the ferment. */
+  private static TreeMap<String, CellContent> log(Path file) throws Exception {
+    TreeMap<String, CellContent> cells = cells(file);
+    cells.keySet().removeIf(cell -> !cell.startsWith(LOG));
+    return cells;
   }
 
   /** Changes a file as a script would, which moves no references along. */
@@ -222,20 +242,31 @@ class ThawTest {
     void in(XSpreadsheet sheet) throws Exception;
   }
 
+  /** Something done in the office to the document and its first sheet. */
+  interface DocumentEdit {
+    void in(XComponent document, XSpreadsheet sheet) throws Exception;
+  }
+
   private static void inOffice(Path file, Edit edit) throws Exception {
+    inOffice(file, (document, sheet) -> edit.in(sheet));
+  }
+
+  private static void inOffice(Path file, DocumentEdit edit) throws Exception {
     Path copy = office.home().resolve(file.getFileName());
     Path result = office.home().resolve("saved-" + file.getFileName());
     Files.copy(file, copy);
+    copy.toFile().setWritable(true, false); // what the office cannot write it does not change
     String format = file.toString().substring(file.toString().lastIndexOf('.') + 1);
     String filter =
         switch (format) {
           case "xlsx" -> "Calc MS Excel 2007 XML";
+          case "xlsm" -> "Calc MS Excel 2007 VBA XML";
           case "xls" -> "MS Excel 97";
           default -> "calc8";
         };
     try (var book = office.open(copy.toUri().toString(), true)) {
       var sheets = as(XSpreadsheetDocument.class, book.document()).getSheets();
-      edit.in(as(XSpreadsheet.class, sheets.getByName(LOG)));
+      edit.in(book.document(), as(XSpreadsheet.class, sheets.getByName(LOG)));
       book.store(result, filter);
     }
     Files.write(file, Files.readAllBytes(result));
@@ -251,13 +282,13 @@ class ThawTest {
   // ---- there and back ---------------------------------------------------------------------
 
   @ParameterizedTest
-  @ValueSource(strings = {"xlsx", "ods", "xls"})
+  @ValueSource(strings = {"xlsx", "xlsm", "ods", "xls"})
   void aReadingChangedElsewhereIsAsIfNothingHadEverBeenFrozen(String format) throws Exception {
     Path file = stored(format);
     byte[] live = Files.readAllBytes(file);
     done("freeze", file);
     for (var cell : cells(file).entrySet()) {
-      boolean isTheirs = cell.getKey().startsWith(LOG + "!G");
+      boolean isTheirs = cell.getKey().matches(LOG + "!G[4-7] .*");
       assertEquals(isTheirs, cell.getValue().isFormula(), cell.getKey());
     }
     byte[] frozen = Files.readAllBytes(file);
@@ -344,7 +375,8 @@ class ThawTest {
 
   static Stream<Move> moves() {
     return Stream.of(
-        new Move("row inserted", s -> lines(s).getRows().insertByIndex(4, 1), "is 'my log'!$E$6 now"),
+        new Move(
+            "row inserted", s -> lines(s).getRows().insertByIndex(4, 1), "is 'my log'!$E$6 now"),
         new Move("row deleted", s -> lines(s).getRows().removeByIndex(4, 1), "was deleted"),
         new Move("column inserted", s -> lines(s).getColumns().insertByIndex(2, 1), "$F$4 now"),
         new Move("column deleted", s -> lines(s).getColumns().removeByIndex(3, 1), "$D$4 now"),
@@ -369,12 +401,12 @@ class ThawTest {
     for (String format : List.of("xlsx", "ods", "xls")) {
       Path file = frozen(format);
       inOffice(file, move.edit);
-      byte[] moved = Files.readAllBytes(file);
-      Run run = run("thaw", file, "--report", folder.resolve("report.json").toString());
+      TreeMap<String, CellContent> moved = log(file);
+      Run run = run("thaw", file, "--strict", "--report", folder + "/report.json");
       assertEquals(ExitCode.LEFT, run.code(), format + run.out() + run.err());
       assertTrue(run.err().contains(move.said), format + run.err());
       assertTrue(run.err().contains("my log!F7: was not thawed, because"), run.err());
-      assertArrayEquals(moved, Files.readAllBytes(file), format);
+      assertEquals(moved, log(file), format);
       assertFalse(Files.readString(folder.resolve("report.json")).contains("Exception"));
     }
   }
@@ -393,7 +425,7 @@ class ThawTest {
             sheet.getCellRangeByName("B3").getCellByPosition(0, 0).setFormula("Gravity");
           });
       done("thaw", file);
-      assertEquals("GRAVITY.CORRECT(B7,C7)", content(file, LOG, "E7").formula(), format);
+      assertFormula("GRAVITY.CORRECT(B7,C7)", content(file, LOG, "E7"));
     }
   }
 
@@ -408,7 +440,7 @@ class ThawTest {
             swap(sheet(book, LOG), new Place(4, column), new Place(5, column));
           }
         });
-    Run run = run("thaw", file);
+    Run run = run("thaw", file, "--strict");
     assertEquals(ExitCode.LEFT, run.code());
     assertTrue(run.err().contains("\"45359 · 1.061 · 22\" is no longer in row 5"), run.err());
 
@@ -420,7 +452,7 @@ class ThawTest {
             swap(sheet(book, LOG), new Place(row, 1), new Place(row, 2));
           }
         });
-    run = run("thaw", file);
+    run = run("thaw", file, "--strict");
     assertEquals(ExitCode.LEFT, run.code());
     assertTrue(run.err().contains("\"SG\" is no longer above 'my log'!$B$4"), run.err());
   }
@@ -429,7 +461,7 @@ class ThawTest {
   void aSheetWithAnotherNameIsListed() throws Exception {
     Path file = frozen("xlsx");
     inOffice(file, sheet -> as(com.sun.star.container.XNamed.class, sheet).setName("log 24"));
-    Run run = run("thaw", file);
+    Run run = run("thaw", file, "--strict");
     assertEquals(ExitCode.LEFT, run.code());
     assertTrue(run.err().contains("not there any more under this name"), run.err());
   }
@@ -444,7 +476,7 @@ class ThawTest {
         file,
         sheet -> {
           sheet.getCellRangeByName("E4").getCellByPosition(0, 0).setValue(1.2);
-          sheet.getCellRangeByName("E5").getCellByPosition(0, 0).setFormula("");
+          sheet.getCellRangeByName("E5").getCellByPosition(0, 0).setFormula(""); // empties it
           sheet.getCellRangeByName("F6").getCellByPosition(0, 0).setFormula("=E6*250");
         });
     Run run = run("thaw", file);
@@ -458,7 +490,7 @@ class ThawTest {
     assertNull(content(file, LOG, "E4").formula());
     assertTrue(content(file, LOG, "E5").isBlank());
     assertEquals("E6*250", content(file, LOG, "F6").formula());
-    assertEquals("GRAVITY.TOBRIX(E4)", content(file, LOG, "F4").formula());
+    assertFormula("GRAVITY.TOBRIX(E4)", content(file, LOG, "F4"));
 
     byte[] once = Files.readAllBytes(file);
     assertEquals(ExitCode.LEFT, run("thaw", file, "--strict").code());
@@ -467,7 +499,7 @@ class ThawTest {
 
     Run refilled = run("thaw", file, "--refill-empty");
     assertEquals(ExitCode.OK, refilled.code(), refilled.err());
-    assertEquals("GRAVITY.CORRECT(B5,C5)", content(file, LOG, "E5").formula());
+    assertFormula("GRAVITY.CORRECT(B5,C5)", content(file, LOG, "E5"));
     assertFalse(content(file, LOG, "E5").value().isBlank());
     assertEquals(Value.of(1.2), content(file, LOG, "E4").value());
   }
@@ -508,10 +540,49 @@ class ThawTest {
     rows(book.createSheet(KEPT), 0, row("mine"));
     Path file = save(book, folder.resolve("log.xlsx"));
     byte[] before = Files.readAllBytes(file);
-    Run run = run("freeze", file);
-    assertEquals(ExitCode.REFUSED, run.code());
-    assertTrue(run.err().contains("is someone else's"), run.err());
-    assertArrayEquals(before, Files.readAllBytes(file));
+    for (String command : List.of("freeze", "thaw")) {
+      Run run = run(command, file);
+      assertEquals(ExitCode.REFUSED, run.code());
+      assertTrue(run.err().contains("is someone else's"), run.err());
+      assertArrayEquals(before, Files.readAllBytes(file));
+    }
+  }
+
+  private static void lock(Path file) throws Exception {
+    if (file.toString().endsWith("xlsx")) { // the office writes nothing of it there
+      try (XSSFWorkbook book = (XSSFWorkbook) TestBooks.open(file)) {
+        book.lockStructure();
+        save(book, file);
+      }
+    } else {
+      inOffice(file, (document, sheet) -> as(XProtectable.class, document).protect(""));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"xlsx", "ods", "xls"})
+  void aWorkbookProtectedAgainstNewSheetsIsLeft(String format) throws Exception {
+    Path plan = save(plan(), folder.resolve("plan.xlsx"));
+    Path file = stored(format);
+    byte[] open = Files.readAllBytes(file);
+    lock(file);
+    byte[] locked = Files.readAllBytes(file);
+    List<Run> runs =
+        List.of(
+            run("freeze", file), run("fill", file, "--plan", plan.toString(), "--write", "values"));
+    for (Run run : runs) {
+      assertEquals(ExitCode.REFUSED, run.code(), run.out() + run.err());
+      assertTrue(run.err().contains("is protected against new sheets"), run.err());
+      assertArrayEquals(locked, Files.readAllBytes(file));
+    }
+
+    Files.write(file, open);
+    TreeMap<String, CellContent> live = cells(file);
+    done("freeze", file);
+    lock(file);
+    done("freeze", file); // the sheet is there
+    done("thaw", file);
+    assertSame(live, file);
   }
 
   @Test

@@ -100,10 +100,19 @@ final class OdsBook implements Book {
   }
 
   @Override
+  public boolean isStructureProtected() {
+    return spreadsheet().getAttributeNS(TABLE, "structure-protected").equals("true");
+  }
+
+  private Element spreadsheet() {
+    return (Element) content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
+  }
+
+  @Override
   public BookSheet addSheet(String name) {
     Element table = content.createElementNS(TABLE, "table:table");
     table.setAttributeNS(TABLE, "table:name", name);
-    Node spreadsheet = content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
+    Node spreadsheet = spreadsheet();
     Node last = sheets.isEmpty() ? null : sheets.get(sheets.size() - 1).table();
     spreadsheet.insertBefore(
         table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());

@@ -20,6 +20,7 @@ import org.apache.poi.hpsf.DocumentSummaryInformation;
 import org.apache.poi.hssf.model.InternalWorkbook;
 import org.apache.poi.hssf.record.BoundSheetRecord;
 import org.apache.poi.hssf.record.CountryRecord;
+import org.apache.poi.hssf.record.ProtectRecord;
 import org.apache.poi.hssf.record.SSTRecord;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -90,6 +91,13 @@ final class XlsBook implements Book {
   @Override
   public List<? extends BookSheet> sheets() {
     return sheets;
+  }
+
+  @Override
+  public boolean isStructureProtected() {
+    return workbook.getInternalWorkbook().findFirstRecordBySid(ProtectRecord.sid)
+            instanceof ProtectRecord structure
+        && structure.getProtect();
   }
 
   @Override

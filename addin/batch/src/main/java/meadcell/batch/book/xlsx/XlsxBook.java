@@ -175,6 +175,11 @@ final class XlsxBook implements Book {
   // ---- changes ----------------------------------------------------------------------------
 
   @Override
+  public boolean isStructureProtected() {
+    return frame.isStructureLocked();
+  }
+
+  @Override
   public BookSheet addSheet(String name) {
     frame.createSheet(name);
     String part = newPart("xl/worksheets/sheet", ".xml", SPREADSHEET + "worksheet+xml");
