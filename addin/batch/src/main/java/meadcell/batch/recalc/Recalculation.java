@@ -10,6 +10,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.Calculation;
@@ -33,6 +34,9 @@ public final class Recalculation {
   private static final String ADVICE =
       " Open it and save it in a spreadsheet program with the cellar functions, or use"
           + " --with-office.";
+
+  /** How the note at a cell begins that keeps its old value. */
+  private static final String LEFT = "Not computed again: ";
 
   private final Book book;
   private final Catalogue catalogue;
@@ -93,13 +97,18 @@ public final class Recalculation {
    */
   public List<Outcome> outcomes(
       List<FormulaCell> formulas, Map<Reproduction.Cell, CellContent> before) {
+    boolean isAsShown = book.settings().contains(Setting.AS_SHOWN);
     CellSet live = new CellSet();
     Map<Reproduction.Cell, String> strange = new HashMap<>();
     Reproduction reproduction = new Reproduction(book, catalogue, before);
     for (FormulaCell formula : formulas) {
       live.add(formula);
       boolean isStored = !formula.content().value().isBlank();
-      if (isStored && !formula.isOurs(catalogue)) {
+      if (isAsShown && !formula.isOurs(catalogue)) {
+        strange.put(
+            new Reproduction.Cell(formula.sheet(), formula.place()),
+            Setting.AS_SHOWN.sentence() + ".");
+      } else if (isStored && !formula.isOurs(catalogue)) {
         reproduction
             .obstacle(formula)
             .ifPresent(
@@ -147,10 +156,10 @@ public final class Recalculation {
           formula.place().a1(),
           formula.content().formula(),
           sentence);
-      report.notes().mark(sheet, formula.place(), "Not computed again: " + sentence);
+      report.notes().mark(sheet, formula.place(), LEFT + sentence);
       return;
     }
-    report.notes().unmark(sheet, formula.place());
+    report.notes().unmark(sheet, formula.place(), LEFT);
     if (outcome instanceof Outcome.Refused refused) {
       store(sheet, formula, refused.error());
       for (PoiFunctions.Refused call : refused.calls()) {

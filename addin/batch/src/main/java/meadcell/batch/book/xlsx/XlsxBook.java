@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import meadcell.batch.book.poi.PoiNames;
@@ -28,6 +30,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcPr;
 
 /**
  * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI reads its names, for formulas; cells,
@@ -135,6 +138,19 @@ final class XlsxBook implements Book {
       }
     }
     return tables;
+  }
+
+  @Override
+  public Set<Setting> settings() {
+    Set<Setting> settings = EnumSet.noneOf(Setting.class);
+    if (frame.isDate1904()) {
+      settings.add(Setting.OTHER_DAYS);
+    }
+    CTCalcPr calculation = frame.getCTWorkbook().getCalcPr();
+    if (calculation != null && !calculation.getFullPrecision()) {
+      settings.add(Setting.AS_SHOWN);
+    }
+    return settings;
   }
 
   @Override
