@@ -61,6 +61,7 @@ record Unusual(Set<Setting> settings) {
           "XLOOKUP",
           "XMATCH");
 
+  private static final Pattern NUMBER = Pattern.compile("[<>=]*[-+]?[0-9]+([.,][0-9]+)?");
   private static final Pattern OF_DAYS = Pattern.compile("(?i).*[ymd].*", Pattern.DOTALL);
 
   /** Throws where a call is one of them. */
@@ -136,9 +137,11 @@ record Unusual(Set<Setting> settings) {
     return false;
   }
 
+  /** The texts in an argument, but those that only compare with a number. */
   private static List<String> texts(ValueEval value, EvaluationWorkbook workbook) {
     if (value instanceof StringEval text) {
-      return List.of(text.getStringValue());
+      boolean isNumber = NUMBER.matcher(text.getStringValue()).matches();
+      return isNumber ? List.of() : List.of(text.getStringValue());
     }
     if (value instanceof RefEval ref && ref.getNumberOfSheets() == 1) {
       return texts(ref.getInnerValueEval(ref.getFirstSheetIndex()), workbook);

@@ -23,8 +23,12 @@ import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
@@ -34,6 +38,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Packages;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.PoiFunctions;
@@ -320,6 +325,39 @@ class ThawTest {
     done("freeze", file);
     done("thaw", file);
     assertSame(before, file);
+  }
+
+  /** No part but those with the cells and the lists of parts differs by a byte. */
+  @ParameterizedTest
+  @ValueSource(strings = {"xlsx", "xlsm", "ods"})
+  void nothingElseInTheFileChanges(String format) throws Exception {
+    Path file = stored(format);
+    Map<String, byte[]> before = Packages.parts(Files.readAllBytes(file));
+    for (String command : List.of("freeze", "thaw")) {
+      done(command, file);
+      Map<String, byte[]> after = Packages.parts(Files.readAllBytes(file));
+      Set<String> changed = new TreeSet<>();
+      before.forEach(
+          (name, part) -> {
+            if (!Arrays.equals(part, after.get(name))) {
+              changed.add(name);
+            }
+          });
+      Set<String> expected =
+          format.equals("ods")
+              ? Set.of("content.xml")
+              : Set.of(
+                  "[Content_Types].xml",
+                  "xl/styles.xml",
+                  "xl/workbook.xml",
+                  "xl/_rels/workbook.xml.rels",
+                  "xl/worksheets/sheet1.xml",
+                  "xl/worksheets/sheet2.xml");
+      assertEquals(expected, changed);
+      Set<String> added = new TreeSet<>(after.keySet());
+      added.removeAll(before.keySet());
+      assertEquals(format.equals("ods") ? 0 : 1, added.size(), () -> "" + added);
+    }
   }
 
   @ParameterizedTest

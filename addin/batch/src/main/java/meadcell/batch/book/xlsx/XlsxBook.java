@@ -30,7 +30,6 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
-import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCalcPr;
 
 /**
  * A workbook of today, {@code .xlsx} or {@code .xlsm}. POI reads its names, for formulas; cells,
@@ -146,9 +145,12 @@ final class XlsxBook implements Book {
     if (frame.isDate1904()) {
       settings.add(Setting.OTHER_DAYS);
     }
-    CTCalcPr calculation = frame.getCTWorkbook().getCalcPr();
-    if (calculation != null && !calculation.getFullPrecision()) {
-      settings.add(Setting.AS_SHOWN);
+    TagScanner tags = mainXml.tags();
+    while (tags.next()) {
+      String precise = tags.is("calcPr") ? tags.attribute("fullPrecision") : null;
+      if (precise != null && List.of("0", "false").contains(precise.strip())) {
+        settings.add(Setting.AS_SHOWN);
+      }
     }
     return settings;
   }
