@@ -9,6 +9,10 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.File;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.util.Locale;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 
@@ -23,7 +27,7 @@ class ArchitectureTest {
           .resideInAnyPackage("meadcell..", "java..", "org.apache.commons.math3..");
 
   @ArchTest
-  static final ArchRule KNOWS_NO_FILE_AND_NO_CLOCK =
+  static final ArchRule KNOWS_NO_FILE_NO_LOCALE_AND_NO_CLOCK =
       noClasses()
           .should()
           .dependOnClassesThat()
@@ -31,7 +35,12 @@ class ArchitectureTest {
           .orShould()
           .callMethod(System.class, "currentTimeMillis")
           .orShould()
-          .callMethod(System.class, "nanoTime");
+          .dependOnClassesThat()
+          .belongToAnyOf(File.class, FileInputStream.class, FileOutputStream.class)
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(Locale.class, "getDefault");
 
   @ArchTest
   static final ArchRule FAMILIES_DO_NOT_GO_IN_CIRCLES =
@@ -59,7 +68,11 @@ class ArchitectureTest {
           .areTopLevelClasses()
           .and()
           .resideOutsideOfPackages(
-              "meadcell.catalogue", "meadcell.density", "meadcell.formula", "meadcell.law")
+              "meadcell.catalogue",
+              "meadcell.density",
+              "meadcell.formula",
+              "meadcell.law",
+              "meadcell.transfers")
           .should()
           .beAnnotatedWith(Family.class)
           .orShould()

@@ -82,14 +82,19 @@ public final class Alcohol {
 
   /** How alcohol follows from two gravities. */
   public enum Method {
+    /** Balling's mass balance with Tabarié's rule. */
     BALANCE,
+    /** Sugar gone over 16.83 g/L for 1 % vol. */
     SUGAR,
+    /** 131.25 times the fall of gravity. */
     LINEAR
   }
 
   /** Whether the alcohol's lightness counts as extract gone. */
   public enum Attenuation {
+    /** The fall of gravity as read. */
     APPARENT,
+    /** The extract gone. */
     REAL
   }
 
@@ -99,6 +104,8 @@ public final class Alcohol {
    * @param original gravity of the must before fermentation, SG
    * @param present gravity now, as GRAVITY.CORRECT gives it, SG
    * @param method how it is computed
+   * @param yield g of alcohol from 1 g of extract, as ALCOHOL.CALIBRATE finds it; left out:
+   *     Balling's
    */
   @CellarFunction(
       summary = "Alcohol of a mead from its original and present gravity.",
@@ -230,7 +237,15 @@ public final class Alcohol {
       @Gives(value = "low", is = Quantity.GRAM_PER_LITRE) double low,
       @Gives(value = "high", is = Quantity.GRAM_PER_LITRE) double high) {}
 
-  /** Between which limits the sugar left lies. */
+  /**
+   * {@return the limits between which the sugar left lies, a row, g/L}
+   *
+   * @param original gravity of the must before fermentation, SG
+   * @param present gravity now, as GRAVITY.CORRECT gives it, SG
+   * @param sugarFree extract that is no fermentable sugar; left out: by parts, g/L
+   * @param uSugarFree its standard uncertainty; left out: that of the parts, g/L
+   * @param uGravity standard uncertainty of each gravity, SG
+   */
   @CellarFunction(
       summary =
           "Low and high limit of the fermentable sugar left in a mead: it lies between them 95 times in"
@@ -535,6 +550,8 @@ public final class Alcohol {
    * @param uOriginal standard uncertainty of original, SG
    * @param uPresent standard uncertainty of present, SG
    * @param uModel standard uncertainty of the balance itself, % vol
+   * @param yield g of alcohol from 1 g of extract, as ALCOHOL.CALIBRATE finds it; left out:
+   *     Balling's
    */
   @CellarFunction(
       summary = "Standard uncertainty of ALCOHOL.ABV by balance.",
@@ -600,7 +617,13 @@ public final class Alcohol {
       @Gives("standard error of the yield") double standardError,
       @Gives(value = "residual", is = Quantity.PERCENT_VOL) double residual) {}
 
-  /** The cellar's own yield. */
+  /**
+   * {@return the cellar's own yield, its standard error, and the residual in % vol, a row}
+   *
+   * @param originals original gravity of each mead, three at least, SG
+   * @param presents its gravity when it was sampled, SG
+   * @param measured its alcohol as the laboratory found it, % vol
+   */
   @CellarFunction(
       summary =
           "The cellar's own yield of alcohol from gravities and laboratory results, its standard error,"

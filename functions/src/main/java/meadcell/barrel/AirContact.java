@@ -8,7 +8,6 @@ import meadcell.catalogue.Quantity;
 /** Oxygen and inert gas in a barrel. */
 @Family(name = "BARREL")
 public final class AirContact {
-  private static final String VOLUME = "What the barrel holds now";
   private static final String VAPOUR =
       " Water vapour and pressure terms, from memory: Standard Methods 4500-O.";
 
@@ -19,6 +18,7 @@ public final class AirContact {
    *
    * @param days days in the barrel, days
    * @param rate oxygen that comes in, mg/L per year
+   * @param oakRatio wood that a litre meets against a 225 L barrel, as BARREL.OAKRATIO gives it
    */
   @CellarFunction(
       summary = "Oxygen that has come in through wood, joints and bung of a barrel.",

@@ -20,41 +20,52 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactor
  * @param shape curve of the staves
  */
 public record Cask(
-    @Arg(
-            name = "head",
-            help = "Inside diameter of a head",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.WIDEST)
-        double headCm,
-    @Arg(
-            name = "bilge",
-            help = "Inside diameter at the bilge",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.WIDEST)
-        double bilgeCm,
-    @Arg(
-            name = "length",
-            help = "Inside length between the heads",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.LONGEST)
-        double lengthCm,
+    @Cask.Diameter(name = "head", help = "Inside diameter of a head") double headCm,
+    @Cask.Diameter(name = "bilge", help = "Inside diameter at the bilge") double bilgeCm,
+    @Cask.Length(help = "Inside length between the heads") double lengthCm,
     @Cask.Curve Shape shape) {
 
   /** The curve of the staves, after the four varieties of the gauging books, and a cylinder. */
   public enum Shape {
+    /** The middle frustum of a spheroid. */
     ELLIPSE,
+    /** The middle frustum of a parabolic spindle. */
     PARABOLA,
+    /** Two frustums of a paraboloid, base to base. */
     TWO_PARABOLOIDS,
+    /** Two frustums of a cone, base to base. */
     CONE,
+    /** As wide at the heads as at the bilge. */
     CYLINDER
   }
 
   @Arg(name = "shape", help = "Curve of the staves", byDefaultWord = "ellipse")
   @Retention(RetentionPolicy.RUNTIME)
   @interface Curve {}
+
+  @Arg(
+      name = "diameter",
+      help = "Diameter",
+      is = Quantity.LENGTH,
+      from = Cask.NARROWEST,
+      to = Cask.WIDEST)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Diameter {
+    String name();
+
+    String help();
+  }
+
+  @Arg(
+      name = "length",
+      help = "Length",
+      is = Quantity.LENGTH,
+      from = Cask.NARROWEST,
+      to = Cask.LONGEST)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Length {
+    String help();
+  }
 
   static final double NARROWEST = 5;
   static final double WIDEST = 400;
@@ -80,7 +91,14 @@ public record Cask(
     }
   }
 
-  /** Refuses sizes that no cask has. */
+  /**
+   * Refuses sizes that no cask has.
+   *
+   * @param headCm diameter of a head, cm
+   * @param bilgeCm diameter at the bilge, cm
+   * @param lengthCm length between the heads, cm
+   * @param shape curve of the staves
+   */
   public Cask {
     if (headCm > bilgeCm) {
       throw sizes(BarrelReason.HEAD_WIDER, headCm).with("bilge", bilgeCm, Quantity.LENGTH);

@@ -19,7 +19,6 @@ public final class Gauging {
           + " (chestofbooks.com, Builder-Mechanic, Rules and Tables for Gauging).";
   private static final String SEGMENTS =
       "Geometry: segments of a circle summed along the cask. " + GAUGING;
-  private static final String DENSITY = "Density of the mead";
 
   @Arg(
       name = "dip",

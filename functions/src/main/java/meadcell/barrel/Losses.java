@@ -12,7 +12,6 @@ import meadcell.catalogue.Refusal;
 /** What a barrel loses through wood and bung, and when to top it up. */
 @Family(name = "BARREL")
 public final class Losses {
-  private static final String VOLUME = "What the barrel holds now";
   private static final String LINEAR_LOSS = "A steady loss; a year has 365.25 days.";
 
   @Arg(

@@ -18,27 +18,10 @@ import meadcell.catalogue.Refusal;
  * @param shape curve of the staves
  */
 public record OutsideCask(
-    @Arg(
-            name = "head",
-            help = "Outside diameter of a head, over the stave ends",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.WIDEST)
+    @Cask.Diameter(name = "head", help = "Outside diameter of a head, over the stave ends")
         double headCm,
-    @Arg(
-            name = "bilge",
-            help = "Outside diameter at the bilge",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.WIDEST)
-        double bilgeCm,
-    @Arg(
-            name = "length",
-            help = "Outside length of the staves",
-            is = Quantity.LENGTH,
-            from = Cask.NARROWEST,
-            to = Cask.LONGEST)
-        double lengthCm,
+    @Cask.Diameter(name = "bilge", help = "Outside diameter at the bilge") double bilgeCm,
+    @Cask.Length(help = "Outside length of the staves") double lengthCm,
     @Arg(
             name = "stave",
             help =

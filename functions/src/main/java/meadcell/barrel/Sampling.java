@@ -64,8 +64,11 @@ public final class Sampling {
 
   /** The kinds of nail. */
   public enum Nail {
+    /** The thickest shank. */
     COMMON,
+    /** A thinner shank. */
     BOX,
+    /** The thinnest shank. */
     FINISHING
   }
 

@@ -3,7 +3,6 @@ package meadcell.blend;
 import static meadcell.catalogue.Refusal.Kind.INCONSISTENT;
 import static meadcell.catalogue.Refusal.Kind.NOT_CONVERGED;
 import static meadcell.catalogue.Refusal.Kind.NO_SOLUTION;
-import static meadcell.catalogue.Refusal.Kind.UNKNOWN_NAME;
 import static meadcell.catalogue.Refusal.Kind.WRONG_KIND;
 
 import meadcell.catalogue.Reason;
@@ -42,33 +41,7 @@ enum BlendReason implements Reason {
   NO_BLEND(
       NO_SOLUTION,
       "No blend of these lots meets the targets. The least that must give way: {changes}."),
-  LIMITS_NOT_KEPT(NOT_CONVERGED, "The plan found does not keep the limits; change them a little."),
-
-  UNKNOWN_LOT(UNKNOWN_NAME, "The lot \"{given}\" is not known."),
-  UNKNOWN_VESSEL(UNKNOWN_NAME, "The vessel \"{given}\" is not known."),
-  CANNOT_MOVE(INCONSISTENT, "Row {row} of transfers cannot move \"{from}\" to \"{to}\"."),
-  FILLS_A_SOURCE(
-      INCONSISTENT,
-      "Row {row} of transfers fills \"{vessel}\", which row {drawnRow} drew from; put a gauge row"
-          + " before it that says how much was left, 0 if nothing."),
-  DRAWN_FROM_EMPTY(
-      INCONSISTENT,
-      "Row {row} of transfers draws from \"{vessel}\", which is empty by then. Is a filling before"
-          + " it missing?"),
-  DRAWN_BEYOND(
-      INCONSISTENT,
-      "Row {row} of transfers draws from \"{vessel}\" {excess} of its fill more than it holds by"
-          + " then; tolerance is {tolerance}. Is a filling before it missing?"),
-  GAUGED_EMPTY(
-      INCONSISTENT,
-      "Row {row} of transfers gauges in \"{vessel}\", which is empty by then. Is a filling before it"
-          + " missing?"),
-  GAUGED_BEYOND(
-      INCONSISTENT,
-      "Row {row} of transfers gauges in \"{vessel}\" {excess} of its fill more than it holds by then;"
-          + " tolerance is {tolerance}. Is a filling before it missing?"),
-  NOTHING_LEFT(
-      NO_SOLUTION, "\"{lot}\" holds nothing at the end of that day, as far as transfers say.");
+  LIMITS_NOT_KEPT(NOT_CONVERGED, "The plan found does not keep the limits; change them a little.");
 
   private final Refusal.Kind kind;
   private final String english;

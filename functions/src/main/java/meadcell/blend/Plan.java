@@ -65,7 +65,7 @@ final class Plan {
   }
 
   /** {@return volumes by row of the stock table} */
-  static double[] volumes(Stock stock, double volumeL, Blend.Goal goal) {
+  static double[] volumes(Stock stock, double volumeL, Planning.Goal goal) {
     double available = stock.availableL() / volumeL;
     if (available < 1 - Programme.TOLERANCE) {
       throw new Refusal(BlendReason.TOO_LITTLE).with("share", 100 * available, Quantity.PERCENT, 3);
@@ -73,7 +73,7 @@ final class Plan {
     Plan plan = new Plan(stock, volumeL);
     double[] shares;
     try {
-      shares = goal == Blend.Goal.COST ? plan.cheapest() : plan.closest();
+      shares = goal == Planning.Goal.COST ? plan.cheapest() : plan.closest();
     } catch (NoFeasibleSolutionException e) {
       throw plan.unreachable();
     }

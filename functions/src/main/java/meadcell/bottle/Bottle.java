@@ -39,6 +39,7 @@ public final class Bottle {
 
   /** Whose law a label follows. */
   public enum Rule {
+    /** Wine of honey: 27 CFR 4.36. */
     USA,
     /** Mead. */
     EU,
@@ -54,6 +55,7 @@ public final class Bottle {
     EU(10),
     /** The unit: 10 mL of pure alcohol. */
     UK(EthanolWater.PURE_ETHANOL_DENSITY_20 / 100),
+    /** The standard drink: 10 g. */
     AUSTRALIA(10);
 
     private final double ethanolG;
@@ -186,7 +188,14 @@ public final class Bottle {
     return LabelStrength.allowed(label, rule);
   }
 
-  /** Risk of a label. */
+  /**
+   * {@return probability that the true strength lies outside the label's limits, %}
+   *
+   * @param label strength on the label, % vol
+   * @param abv strength as measured or computed, % vol
+   * @param u its standard uncertainty, % vol
+   * @param rule whose law the label follows
+   */
   @CellarFunction(
       summary = "Probability that the true strength lies outside what the label allows.",
       gives = Quantity.PERCENT,
@@ -598,6 +607,7 @@ public final class Bottle {
    * @param fromC first temperature, °C
    * @param toC second temperature, °C
    * @param abv strength, % vol
+   * @param sugar sugar of the mead, g/L
    */
   @CellarFunction(
       summary = "Volume of a mead after it has warmed or cooled.",

@@ -237,9 +237,7 @@ public final class ArgSpec {
     static Declared of(AnnotatedElement element, String owner) {
       Arg own = element.getAnnotation(Arg.class);
       if (own != null) {
-        String name =
-            element instanceof RecordComponent component ? component.getName() : own.name();
-        return of(own, Map.of(), owner + ".arg." + name);
+        return of(own, Map.of(), key(element, owner, own.name()));
       }
       for (var shared : element.getAnnotations()) {
         Class<?> annotation = shared.annotationType();
@@ -248,12 +246,18 @@ public final class ArgSpec {
           Map<String, Object> overrides = Overrides.of(shared);
           String key =
               overrides.containsKey("help")
-                  ? owner + ".arg." + overrides.getOrDefault("name", arg.name())
+                  ? key(element, owner, (String) overrides.getOrDefault("name", arg.name()))
                   : Words.section(annotation) + ".arg." + annotation.getSimpleName();
           return of(arg, overrides, key);
         }
       }
       throw new IllegalStateException(owner + ": no @Arg on " + element);
+    }
+
+    private static String key(AnnotatedElement element, String owner, String name) {
+      return owner
+          + ".arg."
+          + (element instanceof RecordComponent component ? component.getName() : name);
     }
 
     private static Declared of(Arg arg, Map<String, Object> overrides, String key) {

@@ -14,10 +14,13 @@ import java.lang.annotation.Target;
  *
  * <ul>
  *   <li>{@code double}, {@code int}, {@code boolean} (1 or 0), {@code String}: one cell;
- *   <li>a record of such values, each declared with {@link Gives}: a row of cells;
+ *   <li>a record of such values, each declared with {@link Gives}: a row of cells; an array of such
+ *       records: rows of cells. What else the record holds stands in no cell;
  *   <li>{@code double[]}: a column of numbers;
  *   <li>{@code Object[][]}: rows of texts and {@code Double}s.
  * </ul>
+ *
+ * <p>An answer that is {@link Explained} says what it rests on when {@code CELLAR.WHY} is asked.
  *
  * <p>Everything a user or a host is told about the function comes from here.
  */

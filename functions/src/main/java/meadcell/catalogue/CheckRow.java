@@ -5,24 +5,27 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
- * One published number and the call that must reproduce it.
+ * One number that a call must reproduce, and what kind of evidence the number is.
  *
  * <p>Rows live in {@code /meadcell/check/<family>.tsv}, tab-separated: call, expected, tolerance,
- * source, where. Lines that start with {@code #} are comments. The tolerance is absolute; half the
- * last printed digit unless the source says otherwise.
+ * kind, source, where. Lines that start with {@code #} are comments. The tolerance is absolute;
+ * half the last printed digit unless the source says otherwise.
  *
  * @param call literal call, see {@link LiteralCall}
  * @param expected Double, String, or a range of them
  * @param tolerance largest allowed absolute difference
+ * @param kind how much the number proves
  * @param source published source, or {@code common practice, no source}, or {@code from memory: …}
- * @param where table, section or page in the source
+ * @param where table, section or page in the source; how it was worked
  */
 public record CheckRow(
-    String call, Object expected, double tolerance, String source, String where) {
+    String call, Object expected, double tolerance, Evidence kind, String source, String where) {
 
   /** What came out for a row. */
   public record Verdict(CheckRow row, Object got, boolean holds) {
@@ -62,14 +65,31 @@ public record CheckRow(
     return rows;
   }
 
+  /**
+   * {@return how many rows there are of each kind, in words}
+   *
+   * @param rows some check rows
+   */
+  public static String totals(List<CheckRow> rows) {
+    return Arrays.stream(Evidence.values())
+        .map(kind -> rows.stream().filter(row -> row.kind == kind).count() + " " + kind.word())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** {@return the name of the function that the row is about} */
+  public String function() {
+    return call.substring(0, call.indexOf('('));
+  }
+
   private static CheckRow parse(String path, String line) {
     String[] cells = line.split("\t", -1);
-    if (cells.length != 5) {
-      throw new IllegalStateException(path + ": not five columns: " + line);
+    if (cells.length != 6) {
+      throw new IllegalStateException(path + ": not six columns: " + line);
     }
     try {
       Object expected = LiteralCall.parseValue(cells[1]);
-      return new CheckRow(cells[0], expected, Double.parseDouble(cells[2]), cells[3], cells[4]);
+      double tolerance = Double.parseDouble(cells[2]);
+      return new CheckRow(cells[0], expected, tolerance, Evidence.of(cells[3]), cells[4], cells[5]);
     } catch (IllegalArgumentException e) {
       throw new IllegalStateException(path + ": " + e.getMessage() + " in " + line, e);
     }

@@ -240,14 +240,18 @@ public final class FunctionSpec {
     return answered(given, (answer, system) -> result.toCells(answer, system, words));
   }
 
-  /** Why the call is refused, or what its verdict rests on; nothing to say of other answers. */
+  /**
+   * {@return why the call is refused, or what its verdict rests on; nothing for other answers}
+   *
+   * @param given what the cells hold, an argument each
+   */
   public Optional<Said> why(Object... given) {
     try {
       return answered(
           given,
           (answer, system) ->
-              answer instanceof Verdict verdict
-                  ? Optional.of(words -> verdict.because().text(system, words))
+              answer instanceof Explained explained
+                  ? Optional.of(words -> explained.because().text(system, words))
                   : Optional.empty());
     } catch (Refusal refusal) {
       return Optional.of(refusal);

@@ -32,6 +32,7 @@ enum Phrase implements Message {
   A_COLUMN("a column"),
   A_COLUMN_OF("a column of {unit}"),
   ROWS("rows of cells"),
+  ROWS_OF("rows of {parts}"),
   WHATEVER("what the called function gives"),
 
   IN_ROW("{argument} in row {row}"),

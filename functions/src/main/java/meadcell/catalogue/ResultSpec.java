@@ -43,18 +43,14 @@ public final class ResultSpec {
 
   static ResultSpec of(Method method, Quantity gives, String function) {
     Class<?> type = method.getReturnType();
-    RecordComponent[] components =
-        type.isRecord() && type != Verdict.class ? type.getRecordComponents() : null;
+    RecordComponent[] components = columns(type.isArray() ? type.getComponentType() : type);
     Shape shape;
     if (type == double.class || type == int.class || type == boolean.class) {
       shape = Shape.NUMBER;
     } else if (type == String.class || type == Optional.class || type == Verdict.class) {
       shape = Shape.TEXT;
     } else if (components != null) {
-      shape = Shape.ROW;
-      for (RecordComponent component : components) {
-        component.getAccessor().setAccessible(true);
-      }
+      shape = type.isArray() ? Shape.TABLE : Shape.ROW;
     } else if (type == double[].class) {
       shape = Shape.COLUMN;
     } else if (type == Object[][].class) {
@@ -65,6 +61,17 @@ public final class ResultSpec {
       throw new IllegalStateException(method + ": no result has the type " + type);
     }
     return new ResultSpec(shape, gives, components, function);
+  }
+
+  /** The components of a record that stand in cells; null where there are none. */
+  private static RecordComponent[] columns(Class<?> type) {
+    if (!type.isRecord() || type == Verdict.class) {
+      return null;
+    }
+    return Arrays.stream(type.getRecordComponents())
+        .filter(component -> component.isAnnotationPresent(Gives.class))
+        .peek(component -> component.getAccessor().setAccessible(true))
+        .toArray(RecordComponent[]::new);
   }
 
   /** {@return its shape in cells} */
@@ -113,7 +120,10 @@ public final class ResultSpec {
       case ROW -> words.say(Phrase.A_ROW, "parts", parts(words));
       case COLUMN ->
           unit.isEmpty() ? words.say(Phrase.A_COLUMN) : words.say(Phrase.A_COLUMN_OF, "unit", unit);
-      case TABLE -> words.say(Phrase.ROWS);
+      case TABLE ->
+          components == null
+              ? words.say(Phrase.ROWS)
+              : words.say(Phrase.ROWS_OF, "parts", parts(words));
       case ANY -> words.say(Phrase.WHATEVER);
     };
   }
@@ -147,7 +157,10 @@ public final class ResultSpec {
         }
         yield column;
       }
-      case TABLE -> table((Object[][]) result);
+      case TABLE ->
+          result instanceof Record[] records
+              ? Arrays.stream(records).map(record -> row(record, system)).toArray(Object[][]::new)
+              : table((Object[][]) result);
     };
   }
 

@@ -2,6 +2,10 @@ package meadcell.catalogue;
 
 /** What can be said in any of the languages. */
 public interface Said {
-  /** The sentence in a language. */
+  /**
+   * {@return the sentence in a language}
+   *
+   * @param words the language
+   */
   String sentence(Words words);
 }

@@ -7,4 +7,4 @@ package meadcell.catalogue;
  * @param word as the function's help lists it
  * @param because the numbers behind it
  */
-public record Verdict(String word, Statement because) {}
+public record Verdict(String word, Statement because) implements Explained {}

@@ -35,6 +35,11 @@ final class Course {
     return present * WATER_20 + LOST_PER_ETHANOL * ethanol(original, present);
   }
 
+  /** Litres of mead of this gravity that a must became when so much ethanol was made. */
+  static double litres(double mustKg, double ethanolKg, double gravity) {
+    return 1000 * (mustKg - LOST_PER_ETHANOL * ethanolKg) / (gravity * WATER_20);
+  }
+
   /** g of ethanol made per g of must: in proportion to the sugar gone. */
   static double ethanolPerMust(double original, double present) {
     double ethanol = ethanol(original, present);
@@ -53,7 +58,12 @@ final class Course {
   /** Gravity of the mead if all extract of the must had fermented: none can be lighter. */
   static double leastGravity(double original) {
     double ethanolPerMust = Sucrose.massFractionFromGravity(original) / Balling.EXTRACT_PER_ETHANOL;
-    return gravity(original, ethanolPerMust, LIGHTEST, 1);
+    return gravity(original, ethanolPerMust);
+  }
+
+  /** Gravity of the mead in which so much ethanol was made per g of must. */
+  static double gravity(double original, double ethanolPerMust) {
+    return gravity(original, ethanolPerMust, LIGHTEST, Math.min(1, original));
   }
 
   private static double gravity(

@@ -12,6 +12,13 @@ enum FermentReason implements Reason {
       Kind.INCONSISTENT,
       "honey is too much for volume: together they had the gravity {gravity}; at most {most} is a"
           + " must. Are they swapped?"),
+  TOO_MUCH_ADDED(
+      Kind.INCONSISTENT,
+      "The mass of {ingredient} is too much for volume: together they had the gravity {gravity}; at"
+          + " most {most} is a must. Are they swapped?"),
+  SPIRIT(
+      Kind.INCONSISTENT,
+      "{ingredient} brings alcohol that no yeast has made; see BLEND.FORTIFY for it."),
   NOT_LATER(
       Kind.INCONSISTENT,
       "{argument} is {day}, after {before}; each reading must be later than the one before."),

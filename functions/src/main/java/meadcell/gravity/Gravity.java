@@ -384,7 +384,11 @@ public final class Gravity {
     return LogbookNote.of(text).gravity();
   }
 
-  /** The temperature in a note. */
+  /**
+   * {@return temperature of the sample in a note, °C; a note without one is refused}
+   *
+   * @param text the note
+   */
   @CellarFunction(
       summary =
           "Temperature of the sample from a note such as \"1.0425 (13 C)\" or \"1.085 at 68 F\".",

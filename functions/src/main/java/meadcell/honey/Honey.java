@@ -67,12 +67,19 @@ public final class Honey {
 
   /** Kinds that the law sets apart: Council Directive 2001/110/EC, Annex II. */
   public enum Kind {
+    /** Of nectar, where nothing else is set apart. */
     BLOSSOM(20, 60, 5),
+    /** Of ling, Calluna. */
     HEATHER(23, 60, 5),
+    /** Of honeydew, or of honeydew with nectar. */
     HONEYDEW(20, 45, 5),
+    /** Of false acacia, and the others that may hold 10 g of sucrose in 100 g. */
     ACACIA(20, 60, 10),
+    /** Of lavender or borage. */
     LAVENDER(20, 60, 15),
+    /** For industry and baking. */
     BAKER(23, 60, 5),
+    /** Of ling, for industry and baking. */
     BAKER_HEATHER(25, 60, 5);
 
     private final double mostMoisture;
@@ -318,6 +325,7 @@ public final class Honey {
       note =
           "Points are not quite proportional to honey: the yield is 0.5 % higher at 1.050 and 0.5 %"
               + " lower at 1.150. HONEY.NEEDED is exact.")
+  @SuppressWarnings("NamedLikeContextualKeyword") // the trade's word
   public static double yield(@Moisture double moisturePercent) {
     return 100 / needed(1, 1.1, moisturePercent);
   }

@@ -24,6 +24,7 @@ import meadcell.honey.Honey;
  * @param refusePercent stones, stems, cores and peel of the whole
  * @param brix dissolved solids of the liquid part
  */
+@SuppressWarnings("ReferenceEquality") // constants of Ingredient, as of an enum
 record Ingredient(
     String name,
     String ndb,
@@ -139,6 +140,11 @@ record Ingredient(
 
   private Ingredient withRefuse(double percent) {
     return new Ingredient(name, ndb, waterPercent, sugarsPercent, fibrePercent, percent, brix);
+  }
+
+  /** Whether its composition does not change with the year. */
+  boolean isPlain() {
+    return isHoney() || this == WATER || this == SUGAR;
   }
 
   boolean isHoney() {

@@ -24,6 +24,7 @@ enum MustReason implements Reason {
       NO_SOLUTION,
       "USDA's table has no sugars for {fruit}; give them, in per cent of the edible part."),
   MASS_ONLY(INCONSISTENT, "{argument}: {ingredient} takes a mass and nothing else."),
+  NO_JUICE(INCONSISTENT, "{ingredient} takes no °Brix; honey has its moisture instead."),
   EVERY_MASS_0(INCONSISTENT, "recipe holds nothing: every mass is 0."),
   TOO_THICK(
       INCONSISTENT,

@@ -13,6 +13,7 @@ import meadcell.density.Sucrose;
 import meadcell.honey.Honey;
 
 /** A must by its ingredients. */
+@SuppressWarnings("ReferenceEquality") // constants of Ingredient, as of an enum
 final class Recipe {
   private static final Range MOISTURE = Range.between(10, 30);
   private static final Range BRIX = Range.between(1, 85);

@@ -91,14 +91,19 @@ public final class Sulfite {
 
   /** Which dissociation constant is used. */
   public enum Method {
+    /** pK 1.81, dilute water. */
     PK181,
+    /** pK 1.77, dilute water. */
     PK177,
+    /** The mixed constant by alcohol and temperature, OIV-MA-AS323-04C. */
     OIV
   }
 
   /** Whose law limits an addition. */
   public enum Rule {
+    /** 27 CFR 24.246. */
     USA(300, "27 CFR 24.246"),
+    /** Regulation (EC) 1333/2008. */
     EU(200, "Regulation 1333/2008 Annex II, 14.2.5");
 
     private final double mostSorbicAcid;
@@ -293,6 +298,39 @@ public final class Sulfite {
               to = 1000)
           double limit) {
     return new Decline(days, free).dayWhen(limit);
+  }
+
+  /**
+   * {@return SO₂ that oxygen uses up, mg; mg/L where oxygen is mg/L}
+   *
+   * @param oxygen oxygen that came in, mg or mg/L
+   * @param ratio SO₂ for 1 mg of oxygen, mg
+   */
+  @CellarFunction(
+      summary = "Free SO₂ that oxygen uses up: mg for mg, or mg/L for mg/L.",
+      gives = Quantity.MILLIGRAM,
+      formula = "ratio · oxygen. Two molecules of SO₂ for one of O₂ are 2 · 64.06 / 32.00 = 4.00.",
+      source =
+          "Stoichiometry with standard atomic weights; 4 mg for 1 mg, as a note of a South African wine"
+              + " laboratory of 2015 has it. Measured: 2.0 to 3.4 mg for 1 mg, Danilewicz and Waterhouse"
+              + " (from memory).",
+      example = "SULFITE.USED(2.5)",
+      note =
+          "4 is the most that can be lost, 2 to 3.4 what was measured in wines: phenols and lees take"
+              + " their part. Oxygen: BARREL.OXYGEN for a year in wood, 2 to 5 mg/L for an open racking,"
+              + " 0.2 to 0.5 for a topping (from memory, Vidal).",
+      caution = SO2_CAUTION)
+  public static double used(
+      @Arg(
+              name = "oxygen",
+              help = "Oxygen that came in, mg or mg/L",
+              is = Quantity.MILLIGRAM,
+              from = 0,
+              to = 1e6)
+          double oxygen,
+      @Arg(name = "ratio", help = "SO₂ for 1 mg of oxygen, mg", from = 1, to = 4.01, byDefault = 4)
+          double ratio) {
+    return ratio * oxygen;
   }
 
   /**

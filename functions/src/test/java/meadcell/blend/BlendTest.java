@@ -69,11 +69,11 @@ class BlendTest {
       @Between(min = 60, max = 100) double spirit,
       @Between(min = 0.01, max = 0.99) double along) {
     double stronger = abv + along * (spirit - abv);
-    double addedL = Blend.fortify(volumeL, abv, spirit, stronger);
+    double addedL = Strength.fortify(volumeL, abv, spirit, stronger);
     assertEquals(
         stronger, Blend.abv(new double[] {volumeL, addedL}, new double[] {abv, spirit}), 1e-8);
     double weaker = abv * along;
-    double waterL = Blend.reduce(volumeL, abv, weaker);
+    double waterL = Strength.reduce(volumeL, abv, weaker);
     assertEquals(weaker, Blend.abv(new double[] {volumeL, waterL}, new double[] {abv, 0}), 1e-8);
   }
 
@@ -96,7 +96,7 @@ class BlendTest {
       @Between(min = 0.0001, max = 0.1) double rise,
       @Between(min = 13, max = 25, decimals = 2) double moisture) {
     double target = gravity + rise;
-    double honeyKg = Blend.sweeten(volumeL, gravity, target, 0, moisture);
+    double honeyKg = Sweetening.sweeten(volumeL, gravity, target, 0, moisture);
     double syrup = Sucrose.specificGravity(1 - moisture / 100);
     double[] volumes = {volumeL, honeyKg / (syrup * WATER)};
     assertEquals(target, Blend.gravity(volumes, new double[] {gravity, syrup}), 1e-10);
@@ -110,28 +110,28 @@ class BlendTest {
       @Between(min = 8, max = 20) double abv) {
     double target = gravity + rise;
     double moisture = 17.2;
-    double honeyKg = Blend.sweeten(volumeL, gravity, target, abv, moisture);
-    double afterL = Blend.sweetenedVolume(volumeL, gravity, target, abv, moisture);
-    double afterAbv = Blend.sweetenedAbv(volumeL, gravity, target, abv, moisture);
+    double honeyKg = Sweetening.sweeten(volumeL, gravity, target, abv, moisture);
+    double afterL = Sweetening.sweetenedVolume(volumeL, gravity, target, abv, moisture);
+    double afterAbv = Sweetening.sweetenedAbv(volumeL, gravity, target, abv, moisture);
     assertEquals(afterL * target * WATER, volumeL * gravity * WATER + honeyKg, volumeL * 1e-11);
     assertEquals(volumeL * abv, afterL * afterAbv, volumeL * 1e-9);
     assertTrue(afterL > volumeL);
 
     double half = gravity + rise / 2;
-    double halfL = Blend.sweetenedVolume(volumeL, gravity, half, abv, moisture);
-    double halfAbv = Blend.sweetenedAbv(volumeL, gravity, half, abv, moisture);
+    double halfL = Sweetening.sweetenedVolume(volumeL, gravity, half, abv, moisture);
+    double halfAbv = Sweetening.sweetenedAbv(volumeL, gravity, half, abv, moisture);
     double steps =
-        Blend.sweeten(volumeL, gravity, half, abv, moisture)
-            + Blend.sweeten(halfL, half, target, halfAbv, moisture);
+        Sweetening.sweeten(volumeL, gravity, half, abv, moisture)
+            + Sweetening.sweeten(halfL, half, target, halfAbv, moisture);
     assertEquals(honeyKg, steps, volumeL * 1e-9);
   }
 
   @Test
   void nothingToAddIsNothing() {
-    assertEquals(0, Blend.fortify(100, 12, 96, 12), 1e-12);
-    assertEquals(0, Blend.reduce(100, 12, 12), 1e-12);
-    assertEquals(0, Blend.sweeten(100, 1.01, 1.01, 12, 17.2), 1e-12);
-    assertEquals(12, Blend.sweetenedAbv(100, 1.01, 1.01, 12, 17.2), 1e-12);
+    assertEquals(0, Strength.fortify(100, 12, 96, 12), 1e-12);
+    assertEquals(0, Strength.reduce(100, 12, 12), 1e-12);
+    assertEquals(0, Sweetening.sweeten(100, 1.01, 1.01, 12, 17.2), 1e-12);
+    assertEquals(12, Sweetening.sweetenedAbv(100, 1.01, 1.01, 12, 17.2), 1e-12);
   }
 
   @Test
@@ -141,11 +141,11 @@ class BlendTest {
     refused(() -> Blend.parts(12, 40, 40.1));
     refused(() -> Blend.mean(new double[] {0, 0}, new double[] {1, 2}));
     refused(() -> Blend.abv(new double[] {0}, new double[] {12}));
-    refused(() -> Blend.fortify(100, 12, 96, 11.9));
-    refused(() -> Blend.fortify(100, 12, 96, 96));
-    refused(() -> Blend.reduce(100, 12, 12.1));
-    refused(() -> Blend.sweeten(100, 1.01, 1.009, 12, 17.2));
-    refused(() -> Blend.sweeten(100, 0.981, 1.01, 12, 17.2));
-    assertTrue(Blend.sweeten(100, 0.983, 1.01, 12, 17.2) > 0);
+    refused(() -> Strength.fortify(100, 12, 96, 11.9));
+    refused(() -> Strength.fortify(100, 12, 96, 96));
+    refused(() -> Strength.reduce(100, 12, 12.1));
+    refused(() -> Sweetening.sweeten(100, 1.01, 1.009, 12, 17.2));
+    refused(() -> Sweetening.sweeten(100, 0.981, 1.01, 12, 17.2));
+    assertTrue(Sweetening.sweeten(100, 0.983, 1.01, 12, 17.2) > 0);
   }
 }

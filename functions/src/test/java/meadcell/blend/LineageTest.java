@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -17,6 +18,11 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
 import meadcell.property.Property;
+import meadcell.transfers.Ancestry;
+import meadcell.transfers.Provenance;
+import meadcell.transfers.Slack;
+import meadcell.transfers.TransferLog;
+import meadcell.transfers.TransferRow;
 import org.junit.jupiter.api.Test;
 
 class LineageTest {
@@ -114,12 +120,12 @@ class LineageTest {
 
   private static Object[][] lineage(
       Object[][] transfers, String lot, OptionalDouble day, double tolerance) {
-    return Blend.lineage(rows(transfers), lot, day, tolerance);
+    return Lineage.lineage(rows(transfers), lot, day, tolerance);
   }
 
   private static double age(
       Object[][] transfers, String lot, String vessel, OptionalDouble day, double tolerance) {
-    return Blend.age(rows(transfers), lot, vessel, day, tolerance);
+    return Lineage.age(rows(transfers), lot, vessel, day, tolerance);
   }
 
   private static Map<String, Double> shares(Object[][] transfers, String lot, double day) {
@@ -162,14 +168,14 @@ class LineageTest {
   @Property
   void whatCameInIsHeldOrLost(long seed) {
     Story story = new Story(new Random(seed));
-    TransferLog log = new TransferLog(rows(story.table()), AT_END, 0);
+    TransferLog log = TransferLog.of(rows(story.table()), AT_END, Slack.ofFill(0));
     Map<String, Double> found = new TreeMap<>();
     double total = 0;
     for (int vessel = 0; vessel < log.size(); vessel++) {
       double volume = log.volumeL(vessel);
       total += volume;
       if (volume > 0) {
-        double[] shares = new Ancestry(log, vessel).sourceShare;
+        double[] shares = new Ancestry(log, vessel).sourceShare();
         for (int source = 0; source < shares.length; source++) {
           found.merge(log.name(source), volume * shares[source], Double::sum);
         }
@@ -178,6 +184,31 @@ class LineageTest {
     double in = story.inflow.values().stream().mapToDouble(v -> v).sum();
     assertEquals(in, total, 1e-9 * in);
     story.inflow.forEach((source, v) -> assertEquals(v, found.get(source), 1e-9 * in));
+  }
+
+  /** Followed forwards, source by source, it comes to what following back comes to. */
+  @Property
+  void theStoryTellsTheSameSharesAndDays(long seed) {
+    Story story = new Story(new Random(seed));
+    TransferLog log =
+        TransferLog.of(rows(story.table()), OptionalDouble.of(story.day), Slack.ofFill(0));
+    log.filled()
+        .filter(lot -> log.volumeL(lot) > 0.01)
+        .forEach(
+            lot -> {
+              Ancestry back = new Ancestry(log, lot);
+              Provenance made = new Provenance(log, lot);
+              assertArrayEquals(back.sourceShare(), made.sourceShare(), 1e-9);
+              double[] days = new double[log.size()];
+              for (int source = 0; source < days.length; source++) {
+                if (made.sourceShare()[source] > 0) {
+                  for (int vessel = 0; vessel < days.length; vessel++) {
+                    days[vessel] += made.sourceShare()[source] * made.days(source)[vessel];
+                  }
+                }
+              }
+              assertArrayEquals(back.days(), days, 1e-7 * story.day);
+            });
   }
 
   @Property
@@ -252,7 +283,7 @@ class LineageTest {
     Object[][] rows = lineage(opened, "Cask", AT_END, 3);
     assertArrayEquals(new Object[] {"Cherry", 75.0}, rows[0]);
     assertArrayEquals(new Object[] {"Cask", 25.0}, rows[1]);
-    assertEquals(206, new TransferLog(rows(opened), AT_END, 3).volumeL(2));
+    assertEquals(206, TransferLog.of(rows(opened), AT_END, Slack.ofFill(3)).volumeL(2));
     opened[2][2] = 206.1;
     assertTrue(refusal(opened, "Cask").startsWith("Row 3 of transfers gauges in \"Cask\" 3.05 %"));
   }
@@ -282,7 +313,9 @@ class LineageTest {
           {null, "Cask", 5.0, 1.0},
         }) {
       assertTrue(
-          refusal(new Object[][] {row}, "Cask").toLowerCase().contains("row 1 of transfers"));
+          refusal(new Object[][] {row}, "Cask")
+              .toLowerCase(Locale.ROOT)
+              .contains("row 1 of transfers"));
     }
     assertTrue(
         refusal(new Object[][] {{"Tank", "Cask", 5.0}}, "Cask")

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.blend.Blend.Goal;
+import meadcell.blend.Planning.Goal;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Tables;
 import org.junit.jupiter.api.Test;
@@ -241,7 +241,7 @@ class PlanTest {
   }
 
   private static double[] plan(Object[][] stock, Object[][] targets, double volumeL, Goal goal) {
-    return Blend.plan(
+    return Planning.plan(
         Tables.read("BLEND.PLAN", 0, stock), Tables.read("BLEND.PLAN", 1, targets), volumeL, goal);
   }
 

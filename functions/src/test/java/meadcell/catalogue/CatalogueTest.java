@@ -47,6 +47,7 @@ class CatalogueTest {
         formula = "none",
         source = "test",
         example = "PROVING.PAIR(2.54)")
+    @SuppressWarnings("EnumOrdinal") // any number that tells the words apart
     public static Pair pair(
         @Arg(name = "length", help = "Length", is = Quantity.LENGTH, above = 0) double length,
         @Arg(name = "word", help = "Word", byDefaultWord = "one") Word word) {

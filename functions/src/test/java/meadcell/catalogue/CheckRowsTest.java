@@ -4,9 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.BeforeAll;
@@ -47,7 +53,7 @@ class CheckRowsTest {
   @Test
   void aRowOfTheWrongShapeSaysSo() {
     Object[][] column = {{785.398}};
-    CheckRow row = new CheckRow("X()", 785.398, 0.001, "test", "");
+    CheckRow row = new CheckRow("X()", 785.398, 0.001, Evidence.WORKED, "test", "");
     CheckRow.Verdict verdict = row.verdict(column);
     assertEquals(false, verdict.holds());
     assertEquals("{785.398}", verdict.gotText());
@@ -62,12 +68,52 @@ class CheckRowsTest {
     }
   }
 
+  /** A row's kind and its own words say the same; what is recalled is never called more. */
+  @Test
+  void kindAndSourceAgree() {
+    Predicate<String> recalled = Pattern.compile("(?i)\\bfrom memory\\b").asPredicate();
+    Predicate<String> place =
+        Pattern.compile(
+                "(?i)\\b(table|chart|annex|appendix|abstract|section|example|ch\\.|p\\.|CFR|U\\.S\\.C\\.|NDB"
+                    + "|aqueous solutions|densities of|H = )|standard [0-9.]+|\\([a-z]+\\.[a-z]+\\)")
+            .asPredicate();
+    Predicate<String> own =
+        Pattern.compile("(?i)computed|independent|by hand|in Python|SciPy|our own|this project")
+            .asPredicate();
+    Predicate<String> how =
+        Pattern.compile("by hand|in Python|SciPy|scipy|NumPy|mpmath|R package").asPredicate();
+    List<String> faults = new ArrayList<>();
+    for (CheckRow row : rows) {
+      String words = row.source() + " | " + row.where();
+      boolean practice = row.source().startsWith("common practice, no source");
+      boolean agrees =
+          switch (row.kind()) {
+            case PUBLISHED ->
+                place.test(words) && !own.test(words) && !practice && !recalled.test(words);
+            case WORKED -> how.test(words) && !practice && !recalled.test(words);
+            case PRACTICE -> practice && !recalled.test(words);
+            case MEMORY -> recalled.test(words);
+          };
+      if (!agrees) {
+        faults.add(row.kind().word() + ": " + row.call() + ": " + words);
+      }
+    }
+    assertEquals(List.of(), faults);
+  }
+
+  @Test
+  void theReadmeTellsWhatTheCheckValuesAreWorth() throws IOException {
+    String told = "%1$d of %1$d check values hold: ".formatted(rows.size()) + CheckRow.totals(rows);
+    assertTrue(Files.readString(Path.of("../README.md")).contains(told), told);
+  }
+
   @Test
   void aWrongExpectationIsNoticed() {
     for (CheckRow row : rows) {
       if (row.expected() instanceof Double expected) {
         double off = expected + 2 * row.tolerance() + 1e-3 * Math.max(1, Math.abs(expected));
-        CheckRow wrong = new CheckRow(row.call(), off, row.tolerance(), row.source(), "");
+        CheckRow wrong =
+            new CheckRow(row.call(), off, row.tolerance(), row.kind(), row.source(), "");
         assertEquals(false, wrong.verdict(CATALOGUE).holds(), row.call());
       }
     }
@@ -76,7 +122,7 @@ class CheckRowsTest {
   @Test
   void everyFunctionHasARow() {
     Set<String> without = new TreeSet<>(CATALOGUE.names());
-    rows.forEach(row -> without.remove(LiteralCall.parse(row.call()).function()));
+    rows.forEach(row -> without.remove(row.function()));
     // These answer about other functions; CatalogueTest covers them.
     without.removeAll(Set.of("CELLAR.WHY", "CELLAR.SOURCE", "CELLAR.MAP"));
     assertTrue(without.isEmpty(), "without check values: " + without);

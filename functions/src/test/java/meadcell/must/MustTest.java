@@ -9,6 +9,7 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
 import meadcell.cellar.Cellar;
+import meadcell.ferment.Feeding;
 import meadcell.ferment.Ferment;
 import meadcell.honey.Honey;
 import meadcell.property.Between;
@@ -64,7 +65,7 @@ class MustTest {
         recipe(row("honey", honey, null), row("water", 80.0, null), row("pear", fruit, 13.0));
     assertEquals(
         Must.gravity(with),
-        Must.afterFruit(
+        Fruits.afterFruit(
             Must.volume(without),
             Must.gravity(without),
             "pear",
@@ -79,10 +80,10 @@ class MustTest {
       @Between(min = 1.06, max = 1.25) double gravity,
       @Between(min = 1.01, max = 1.05) double target) {
     double honey = Honey.needed(100, gravity, 17.2);
-    double water = Must.dilute(100, gravity, target);
+    double water = Mixing.dilute(100, gravity, target);
     double all = Honey.water(honey, gravity, 17.2) + water;
     assertEquals(Honey.water(honey, target, 17.2), all, 1e-9 * all);
-    assertEquals(0, Must.dilute(100, gravity, gravity), 1e-9);
+    assertEquals(0, Mixing.dilute(100, gravity, gravity), 1e-9);
   }
 
   @Property
@@ -92,7 +93,7 @@ class MustTest {
       @Between(min = 5, max = 40) double honeyC,
       @Between(min = 5, max = 80) double waterC) {
     double mixed =
-        Must.mixTemperature(
+        Mixing.mixTemperature(
             new String[] {"honey", "water"},
             new double[] {honeyKg, waterKg},
             new double[] {honeyC, waterC});
@@ -104,25 +105,25 @@ class MustTest {
   void nutrientsHoldTheNitrogen(
       @Between(min = 0, max = 600) double nitrogen,
       @Between(min = 1, max = 15) double organicPercent) {
-    for (Must.Rule rule : Must.Rule.values()) {
-      Must.Nutrient nutrient = Must.nutrient(100, nitrogen, organicPercent, rule, 0, 100);
+    for (Yeast.Rule rule : Yeast.Rule.values()) {
+      Yeast.Nutrient nutrient = Yeast.nutrient(100, nitrogen, organicPercent, rule, 0, 100);
       double given =
           nutrient.phosphate() * 28.014 / 132.056 + nutrient.organic() * organicPercent / 100;
       assertEquals(nitrogen * 100 / 1000, given, 1e-9);
-      assertTrue(nutrient.phosphate() <= (rule == Must.Rule.EU ? 100 : 95.87));
+      assertTrue(nutrient.phosphate() <= (rule == Yeast.Rule.EU ? 100 : 95.87));
       assertTrue(nutrient.organic() >= -1e-12);
     }
   }
 
   @Property
   void feedingEndsAtTheThirdBreak(@Between(min = 1.05, max = 1.2) double original) {
-    Object[][] rows = Must.feeding(100, 240, original, 4);
+    Feeding.Feed[] feeds = Feeding.feeding(100, 240, original, 4);
     double before = 2;
     double sum = 0;
-    for (Object[] row : rows) {
-      assertTrue((double) row[0] < before);
-      before = (double) row[0];
-      sum += (double) row[1];
+    for (Feeding.Feed feed : feeds) {
+      assertTrue(feed.gravity() < before);
+      before = feed.gravity();
+      sum += feed.nitrogen();
     }
     assertEquals(240, sum, 1e-9);
     assertEquals(Ferment.Break(original, 100.0 / 3, 0.995), before, 1e-12);
@@ -130,17 +131,17 @@ class MustTest {
 
   @Property
   void acidsThereAndBack(@Between(min = 0, max = 100) double amount) {
-    for (Must.Acid from : Must.Acid.values()) {
-      for (Must.Acid to : Must.Acid.values()) {
-        assertEquals(amount, Must.acidAs(Must.acidAs(amount, from, to), to, from), 1e-12);
+    for (Acidity.Acid from : Acidity.Acid.values()) {
+      for (Acidity.Acid to : Acidity.Acid.values()) {
+        assertEquals(amount, Acidity.acidAs(Acidity.acidAs(amount, from, to), to, from), 1e-12);
       }
     }
   }
 
   @Test
   void moreYeastForStrongerMustsWithoutAStep() {
-    assertEquals(Must.yeast(1, 1.1, NONE), Must.yeast(1, 1.1001, NONE), 0.001);
-    assertTrue(Must.yeast(1, 1.13, NONE) > Must.yeast(1, 1.12, NONE));
+    assertEquals(Yeast.yeast(1, 1.1, NONE), Yeast.yeast(1, 1.1001, NONE), 0.001);
+    assertTrue(Yeast.yeast(1, 1.13, NONE) > Yeast.yeast(1, 1.12, NONE));
   }
 
   @Test
@@ -154,19 +155,19 @@ class MustTest {
 
   @Test
   void namesInAnySpelling() {
-    double expected = Must.fruitSugar("sour cherry", 10, true, NONE, NONE);
-    assertEquals(expected, Must.fruitSugar("Sour-Cherry", 10, true, NONE, NONE));
-    assertEquals(expected, Must.fruitSugar("SOURCHERRY", 10, true, NONE, NONE));
+    double expected = Fruits.fruitSugar("sour cherry", 10, true, NONE, NONE);
+    assertEquals(expected, Fruits.fruitSugar("Sour-Cherry", 10, true, NONE, NONE));
+    assertEquals(expected, Fruits.fruitSugar("SOURCHERRY", 10, true, NONE, NONE));
   }
 
   @Test
   void refusalsSayWhy() {
-    refuses("Did you mean raspberry?", () -> Must.fruitSugar("rasberry", 1, true, NONE, NONE));
+    refuses("Did you mean raspberry?", () -> Fruits.fruitSugar("rasberry", 1, true, NONE, NONE));
     refuses("Did you mean honey?", () -> Must.gravity(recipe(row("hony", 1.0))));
-    refuses("is not known", () -> Must.fruitSugar("honey", 1, true, NONE, NONE));
-    refuses("no sugars for elderberry", () -> Must.fruitSugar("elderberry", 1, true, NONE, NONE));
+    refuses("is not known", () -> Fruits.fruitSugar("honey", 1, true, NONE, NONE));
+    refuses("no sugars for elderberry", () -> Fruits.fruitSugar("elderberry", 1, true, NONE, NONE));
     refuses("no sugars for elderberry", () -> Must.sugar(recipe(row("elderberry", 1.0))));
-    refuses("no °Brix", () -> Must.fruitJuice("mulberry", 1, true, NONE, NONE));
+    refuses("no °Brix", () -> Fruits.fruitJuice("mulberry", 1, true, NONE, NONE));
     refuses("whole is 0.5", () -> call("MUST.FRUITJUICE", "apple", 1.0, 0.5));
     refuses("Is the water missing?", () -> Must.gravity(recipe(row("honey", 10.0))));
     refuses(
@@ -180,8 +181,8 @@ class MustTest {
     refuses("1 columns", () -> Must.gravity(recipe(row("honey"))));
     refuses("every mass is 0", () -> Must.gravity(recipe(row("honey", 0.0))));
     refuses("only blank", () -> Must.gravity(recipe(row(null, null))));
-    refuses("cannot raise", () -> Must.dilute(100, 1.08, 1.09));
-    refuses("MUST.DEACIDIFY", () -> Must.acidAdd(100, 6, 5, Must.Acid.MALIC));
+    refuses("cannot raise", () -> Mixing.dilute(100, 1.08, 1.09));
+    refuses("MUST.DEACIDIFY", () -> Acidity.acidAdd(100, 6, 5, Acidity.Acid.MALIC));
     refuses("whole number", () -> call("MUST.FEEDING", 100.0, 200.0, 1.1, 2.5));
   }
 

@@ -53,6 +53,7 @@ public final class Main {
       names = "--debug",
       scope = CommandLine.ScopeType.INHERIT,
       description = "Show where in the program a failure happened.")
+  @SuppressWarnings("UnusedVariable")
   private boolean debug; // read by Fault
 
   /** Shown by {@code --version}. */

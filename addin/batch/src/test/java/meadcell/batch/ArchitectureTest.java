@@ -25,7 +25,8 @@ class ArchitectureTest {
               "meadcell.batch.fill..",
               "meadcell.batch.recalc..",
               "meadcell.batch.freeze..",
-              "meadcell.batch.check..")
+              "meadcell.batch.check..",
+              "meadcell.batch.proof..")
           .layer("plan")
           .definedBy("meadcell.batch.plan..")
           .layer("calculation")

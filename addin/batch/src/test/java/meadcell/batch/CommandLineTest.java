@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class CommandLineTest {
 
@@ -101,6 +104,39 @@ class CommandLineTest {
     Run run = Run.of("selfcheck", "--failed");
     assertEquals(ExitCode.OK, run.code(), run.out());
     assertFalse(run.out().contains("FAILED"));
+  }
+
+  @Test
+  void selfcheckWritesTheProofAsAPage(@TempDir Path folder) throws Exception {
+    Path page = folder.resolve("proof.html");
+    Run run = Run.of("selfcheck", "--failed", "--report", page.toString(), "--date", "2026-11-26");
+    assertEquals(ExitCode.OK, run.code(), run.out());
+    String html = Files.readString(page);
+    for (FunctionSpec function : Cellar.catalogue().functions()) {
+      assertTrue(html.contains("id=\"" + function.name() + "\""), function.name());
+    }
+    assertTrue(html.contains("<td>2026-11-26</td>"));
+    assertTrue(html.contains(run.out().lines().reduce((a, b) -> b).orElseThrow()));
+    assertTrue(html.contains("AOAC 969.38 (Wedmore 1955)"), "sources");
+    assertTrue(html.contains("<circle"), "deviations");
+    Run again = Run.of("selfcheck", "--report", page.toString());
+    assertEquals(ExitCode.NOT_WRITTEN, again.code());
+    assertEquals(html, Files.readString(page));
+  }
+
+  @Test
+  void selfcheckListsTheWeakestProvenFirst() {
+    List<String> lines = Run.of("selfcheck", "--weakest").out().lines().toList();
+    List<Integer> strength =
+        lines.stream()
+            .filter(line -> line.contains("\t"))
+            .map(
+                line ->
+                    List.of("memory", "practice", "worked", "published")
+                        .indexOf(line.split("\t")[0]))
+            .toList();
+    assertTrue(strength.contains(3));
+    assertEquals(strength.stream().sorted().toList(), strength);
   }
 
   @Test

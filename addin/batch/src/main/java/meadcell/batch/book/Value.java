@@ -3,9 +3,11 @@ package meadcell.batch.book;
 /** What a cell holds, typed or as the stored result of its formula. */
 public sealed interface Value {
   /** Nothing; also the result of a formula that has none yet. */
+  @SuppressWarnings("ClassInitializationDeadlock") // a record does not initialise its interface
   Value BLANK = new Blank();
 
   /** A number; dates and times are numbers of days. */
+  @SuppressWarnings("JavaLangClash") // always called Value.Number
   record Number(double number) implements Value {
     @Override
     public String toString() {
@@ -32,6 +34,7 @@ public sealed interface Value {
    *
    * @param code as spreadsheets show it, such as {@code #NUM!}
    */
+  @SuppressWarnings("JavaLangClash") // always called Value.Error
   record Error(String code) implements Value {
     @Override
     public String toString() {

@@ -182,7 +182,7 @@ public final class Calculator {
     return "The function \"" + name + "\" is not known." + hint;
   }
 
-  /** A published check value through real cells: ranges are laid out on a sheet. */
+  /** A check value through real cells: ranges are laid out on a sheet. */
   public CheckRow.Verdict check(CheckRow row) {
     while (sheet.getLastRowNum() >= 0) {
       sheet.removeRow(sheet.getRow(sheet.getLastRowNum()));

@@ -123,7 +123,7 @@ abstract class WorkbookCommand implements Callable<Integer> {
   }
 
   private Progress progress() {
-    boolean shown = !noProgress && workbooks.size() > 1 && System.console() != null;
+    boolean shown = !noProgress && workbooks.size() > 1 && Progress.isWatched();
     return shown ? new Progress(System.err, spec.name(), workbooks.size()) : null;
   }
 

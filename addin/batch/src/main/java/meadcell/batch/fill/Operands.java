@@ -7,7 +7,9 @@ import meadcell.batch.plan.PlanFormula.Reference;
 
 /** What the references of a formula stand for in one cell. */
 final class Operands {
+  @SuppressWarnings("IdentityHashMapUsage") // each mention has its input
   private final Map<Reference, Input> inputs = new IdentityHashMap<>();
+
   private String problem = "";
   private String note = "";
   private boolean isAnyFilled;

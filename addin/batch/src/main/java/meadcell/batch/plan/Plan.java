@@ -62,7 +62,7 @@ public record Plan(List<PlanRow> rows, Names names) {
                 "the result \""
                     + row.result()
                     + "\" is also an input"
-                    + (next == row ? "" : " of " + next.result() + ", from which it comes")
+                    + (next.equals(row) ? "" : " of " + next.result() + ", from which it comes")
                     + "; give the result a name of its own.");
           }
           for (PlanRow other : rows) {

@@ -210,9 +210,10 @@ final class PlanFormulaReader {
     }
     boolean isFirst = calls.isEmpty() && pieces.isEmpty() && text.toString().isBlank();
     outermost = isFirst ? function : calls.isEmpty() ? null : outermost;
-    while (tokens.next() && tokens.kind() == FormulaScanner.Kind.SPACE) {
-      continue; // Excel takes no blank in front of the bracket
-    }
+    boolean blank;
+    do { // Excel takes no blank in front of the bracket
+      blank = tokens.next() && tokens.kind() == FormulaScanner.Kind.SPACE;
+    } while (blank);
     other((function == null ? name : function.name()) + "(");
     calls.push(new Call(function));
     lastMention = null;

@@ -114,6 +114,7 @@ class ProofIT {
     return proven;
   }
 
+  @SuppressWarnings("EnumOrdinal") // the columns go in its order
   private static void report(List<Result> results) throws IOException {
     Map<String, int[]> counts = new TreeMap<>();
     for (Result result : results) {

@@ -31,7 +31,7 @@ class RecalcTest {
     book.setCellFormulaValidation(false); // formulas of tomorrow, too
   }
 
-  private Workbook run(String command, String... more) throws IOException {
+  private Workbook run(String command) throws IOException {
     save(book, folder.resolve("log.xlsx"));
     Run run =
         Run.of(

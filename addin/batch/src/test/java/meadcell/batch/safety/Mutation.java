@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.regex.MatchResult;
@@ -51,7 +52,8 @@ enum Mutation {
     @Override
     byte[] of(Map<String, byte[]> parts, String victim, Random chance) throws IOException {
       byte[] part = parts.remove(victim);
-      parts.put(chance.nextBoolean() ? victim + "x" : "../" + victim.toUpperCase(), part);
+      parts.put(
+          chance.nextBoolean() ? victim + "x" : "../" + victim.toUpperCase(Locale.ROOT), part);
       return Packages.zip(parts);
     }
   },

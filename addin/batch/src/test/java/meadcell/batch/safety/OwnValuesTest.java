@@ -111,7 +111,7 @@ class OwnValuesTest {
   }
 
   /** As an office without the functions stores it. */
-  private static void forgetResults(Path file, String... more) throws Exception {
+  private static void forgetResults(Path file) throws Exception {
     Workbook book = open(file);
     for (Sheet sheet : book) {
       sheet.forEach(

@@ -6,15 +6,16 @@ import javax.xml.stream.XMLStreamException;
 import meadcell.catalogue.CheckRow;
 
 /**
- * A spreadsheet that recalculates every published number: one row each with what the cell gives,
- * what was published, the tolerance and a verdict; one cell on top is true if all verdicts are.
+ * A spreadsheet that recalculates every check value: one row each with what the cell gives, what
+ * was expected, the tolerance, a verdict and the kind of evidence; one cell on top is true if all
+ * verdicts are, the next counts the kinds.
  */
 final class CheckWorkbook {
   /** Rows above the first check: the verdict over all, and the headings. */
   private static final int HEAD = 2;
 
   private static final List<String> HEADINGS =
-      List.of("Call", "Gives", "Published", "Tolerance", "Holds", "Source", "Where");
+      List.of("Call", "Gives", "Expected", "Tolerance", "Holds", "Kind", "Source", "Where");
 
   private final Sheets sheets;
   private int row = HEAD;
@@ -40,8 +41,9 @@ final class CheckWorkbook {
   private void table(List<CheckRow> rows, int cells) throws XMLStreamException {
     sheets.row(
         () -> {
-          sheets.text(Sheets.HEADING, "All published numbers are met:");
+          sheets.text(Sheets.HEADING, "All check values are met:");
           sheets.formula("of:=AND([.E" + (HEAD + 1) + ":.E" + (HEAD + cells) + "])");
+          sheets.text(Sheets.PLAIN, CheckRow.totals(rows));
         });
     sheets.row(
         () -> {
@@ -79,6 +81,7 @@ final class CheckWorkbook {
             sheets.number(check.tolerance());
             sheets.formula("of:=EXACT([.B%1$d];[.C%1$d])".formatted(row));
           }
+          sheets.text(Sheets.PLAIN, check.kind().word());
           sheets.text(Sheets.PLAIN, check.source());
           sheets.text(Sheets.PLAIN, check.where());
         });

@@ -72,8 +72,9 @@ final class GuideWorkbook {
       sheets.row(Sheets.NEW_PAGE, () -> sheets.text(Sheets.TITLE, function.name()));
       for (ReferencePage.Section section : ReferencePage.of(function, words).sections()) {
         String heading = section.heading();
-        for (String line : section.lines()) {
-          boolean first = line == section.lines().get(0);
+        for (int i = 0; i < section.lines().size(); i++) {
+          String line = section.lines().get(i);
+          boolean first = i == 0;
           sheets.row(
               () -> {
                 sheets.text(Sheets.HEADING, first ? heading : "");

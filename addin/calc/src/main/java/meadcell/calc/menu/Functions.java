@@ -10,10 +10,10 @@ public interface Functions {
   /** The class that answers, by name only: loading it fails where Java is too old. */
   String CLASS = "meadcell.calc.CatalogueFunctions";
 
-  /** How many published numbers are shipped. */
+  /** How many check values are shipped. */
   int checks();
 
-  /** The calls whose published numbers are not met; empty if all are. */
+  /** The calls whose check values are not met; empty if all are. */
   List<String> missed();
 
   /** What each of our functions in a cell's formula was given and what it gives or refuses. */

@@ -37,7 +37,10 @@ public final class Installation {
   /** The functions, if this Java can load them. */
   Functions functions() throws NotLoaded {
     try {
-      return (Functions) Class.forName(Functions.CLASS).getDeclaredConstructor().newInstance();
+      return Class.forName(Functions.CLASS)
+          .asSubclass(Functions.class)
+          .getDeclaredConstructor()
+          .newInstance();
     } catch (UnsupportedClassVersionError e) {
       throw new NotLoaded(texts.say("javaTooOld", System.getProperty("java.version")), e);
     } catch (ReflectiveOperationException e) {
@@ -62,7 +65,8 @@ public final class Installation {
             System.getProperty("java.vendor")));
     boolean sound = false;
     try {
-      sound = checks(functions(), lines) & cells(lines, version);
+      boolean met = checks(functions(), lines);
+      sound = cells(lines, version) && met;
     } catch (NotLoaded e) {
       lines.add(e.getMessage()); // what Calc says then would only mislead
     }

@@ -2,14 +2,11 @@ package meadcell.samples.cellar;
 
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.arg;
-import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.in;
 
-import meadcell.catalogue.Quantity;
 import meadcell.law.UsHoneyWine;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
-import meadcell.samples.sheet.Field;
 
 /** From the blend to the bottle: sulfite, sorbate, counts, label, tax, pressure. */
 final class Stabilise {
@@ -97,7 +94,6 @@ final class Stabilise {
   }
 
   private static void label(Block block) {
-    Field limit = of(Quantity.PERCENT_VOL, 1);
     block.form(
         """
             # Label and tax

@@ -103,6 +103,7 @@ final class LogWriter {
   }
 
   /** The workbook under a title. */
+  @SuppressWarnings("JavaUtilDate") // what POI asks for
   XSSFWorkbook workbook(String title) {
     var properties = workbook.getProperties().getCoreProperties();
     properties.setTitle(title);

@@ -27,7 +27,10 @@ final class OdsSheet implements BookSheet {
   private final OdsBook book;
   private final Element table;
   private final OdsGrid grid;
+
+  @SuppressWarnings("IdentityHashMapUsage") // each element is a cell of its own
   private final Map<Element, CellContent> known = new IdentityHashMap<>();
+
   private List<Span> arrays;
 
   OdsSheet(OdsBook book, Element table) {

@@ -1,4 +1,4 @@
-package meadcell.blend;
+package meadcell.transfers;
 
 import meadcell.catalogue.Refusal;
 
@@ -7,29 +7,42 @@ import meadcell.catalogue.Refusal;
  * backwards: at each move, the part of the liquid that the move brought goes back to where it came
  * from, until all of it is outside. Vessels count as well mixed.
  */
-final class Ancestry {
+public final class Ancestry {
   private final double[] presentShare;
   private final double[] presentUntil;
 
-  /** By name: part of the lot's liquid that entered the log under it. */
-  final double[] sourceShare;
+  private final double[] sourceShare;
+  private final double[] days;
 
-  /** By vessel: days that the lot's liquid spent there, on average over all of it. */
-  final double[] days;
-
-  Ancestry(TransferLog log, int lot) {
+  /**
+   * Follows a lot back.
+   *
+   * @param log the log
+   * @param lot index of the vessel that holds it
+   */
+  public Ancestry(TransferLog log, int lot) {
     if (log.volumeL(lot) == 0) {
-      throw new Refusal(BlendReason.NOTHING_LEFT).with("lot", log.name(lot));
+      throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(lot));
     }
     presentShare = new double[log.size()];
     presentUntil = new double[log.size()];
     sourceShare = new double[log.size()];
     days = new double[log.size()];
     presentShare[lot] = 1;
-    presentUntil[lot] = log.day;
+    presentUntil[lot] = log.day();
     for (int i = log.moves.size() - 1; i >= 0; i--) {
       goBack(log.moves.get(i));
     }
+  }
+
+  /** {@return by name: part of the lot's liquid that entered the log under it} */
+  public double[] sourceShare() {
+    return sourceShare;
+  }
+
+  /** {@return by vessel: days that the lot's liquid spent there, on average over all of it} */
+  public double[] days() {
+    return days;
   }
 
   private void goBack(TransferLog.Move move) {
