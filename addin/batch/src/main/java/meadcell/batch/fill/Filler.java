@@ -11,6 +11,7 @@ import meadcell.batch.freeze.FormulaSheet;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
+import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.batch.report.ReportSheet;
 import meadcell.catalogue.Catalogue;
@@ -54,6 +55,9 @@ public final class Filler {
   public Filled run() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     Placement placement = place();
+    if (!placement.written().isEmpty()) {
+      Recalculation.tellOfRounding(book, report);
+    }
     List<FormulaCell> computed =
         new Results(book, catalogue, options, report, own).compute(placement.written());
     own.store(book);

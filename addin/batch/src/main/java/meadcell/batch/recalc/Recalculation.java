@@ -70,11 +70,27 @@ public final class Recalculation {
     Affected formulas = new Affected(book, reading, new CellSet());
     formulas.formulas().forEach(new Misspelt(book, catalogue, report)::tell);
     List<FormulaCell> affected = formulas.from(f -> f.isOurs(catalogue));
+    if (!affected.isEmpty()) {
+      tellOfRounding(book, report);
+    }
     List<Outcome> outcomes = outcomes(affected, Map.of());
     for (int i = 0; i < affected.size(); i++) {
       settle(affected.get(i), outcomes.get(i));
     }
     return affected;
+  }
+
+  /** Says that an office would round results that are not rounded here. */
+  public static void tellOfRounding(Book book, Report report) {
+    if (book.settings().contains(Setting.AS_SHOWN)) {
+      report.remark(
+          Report.Code.FILE,
+          "",
+          "",
+          "",
+          "The workbook calculates with numbers as they are shown; results of cellar functions are"
+              + " stored in full here, and a spreadsheet program rounds them when it calculates.");
+    }
   }
 
   /** Formulas to compute, except those whose stored results are not reproduced. */

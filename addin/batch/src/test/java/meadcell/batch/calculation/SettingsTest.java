@@ -223,6 +223,7 @@ class SettingsTest {
     assertEquals(List.of(), wrong);
     if (kind.setting == Setting.AS_SHOWN) {
       assertEquals(FORMULAS.size(), listed.size());
+      assertTrue(run.err().contains("are stored in full here"), run.err());
     } else {
       assertFalse(listed.contains("A1*3") || listed.contains("IF(A1>15,1,2)"), "" + listed);
       assertFalse(listed.contains("COUNTIF(E1:E4,\">2\")+A1"), "" + listed);
