@@ -26,7 +26,7 @@ import meadcell.batch.book.Packages;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Setting;
 import meadcell.batch.book.Value;
-import meadcell.office.Office;
+import meadcell.office.uno.RemoteOffice;
 import org.apache.poi.hssf.record.DateWindow1904Record;
 import org.apache.poi.hssf.record.PrecisionRecord;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -34,6 +34,8 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -93,7 +95,35 @@ class SettingsTest {
                 + " table:precision-as-shown=\"true\""));
   }
 
+  private static final Map<String, String> FILTERS =
+      Map.of("xlsx", "Calc MS Excel 2007 XML", "ods", "calc8", "xls", "MS Excel 97");
+
+  private static RemoteOffice office;
+
   @TempDir Path folder;
+
+  @BeforeAll
+  static void startOffice() throws Exception {
+    office = new RemoteOffice();
+    office.start();
+  }
+
+  @AfterAll
+  static void stopOffice() throws Exception {
+    office.close();
+  }
+
+  private static byte[] recalculated(byte[] workbook, String from, String to) throws Exception {
+    Path file = office.home().resolve("settings." + from);
+    Path result = office.home().resolve("result." + to);
+    Files.write(file, workbook);
+    file.toFile().setWritable(true, false);
+    try (var open = office.open(file.toUri().toString(), true)) {
+      open.recalculate();
+      open.store(result, FILTERS.get(to));
+    }
+    return Files.readAllBytes(result);
+  }
 
   private static <W extends Workbook> W filled(W book) {
     Sheet sheet = book.createSheet("log");
@@ -117,7 +147,7 @@ class SettingsTest {
     return book;
   }
 
-  private byte[] made(Kind kind, Office office) throws Exception {
+  private byte[] made(Kind kind) throws Exception {
     Path file = folder.resolve("made." + (kind.ending.equals("xls") ? "xls" : "xlsx"));
     if (kind.ending.equals("xls")) {
       HSSFWorkbook book = filled(new HSSFWorkbook());
@@ -143,7 +173,7 @@ class SettingsTest {
     if (!kind.ending.equals("ods")) {
       return made;
     }
-    Map<String, byte[]> parts = Packages.parts(office.recalculated(made, "xlsx", "ods"));
+    Map<String, byte[]> parts = Packages.parts(recalculated(made, "xlsx", "ods"));
     String content = new String(parts.get("content.xml"), StandardCharsets.UTF_8);
     String settings = "<table:calculation-settings table:" + kind.mark + "/>";
     assertTrue(content.contains("<table:calculation-settings"), "nothing to change");
@@ -179,35 +209,30 @@ class SettingsTest {
     String ending = kind.ending;
     Path file = folder.resolve("log." + ending);
     Place ours = new Place(0, 0);
-    Run run;
-    byte[] truth;
-    try (Office office = new Office("soffice")) {
-      byte[] first = made(kind, office);
-      try (Book book = Books.open(first, "log." + ending)) {
-        assertEquals(kind.setting == null ? Set.of() : Set.of(kind.setting), book.settings());
-      }
-      double before = result(1.085);
-      double after = result(1.06);
-      byte[] values = with(first, ending, sheet -> fixed(sheet, ours, before));
-      byte[] computed = office.recalculated(values, ending, ending);
-      Files.write(
-          file,
-          with(
-              first,
-              ending,
-              sheet -> {
-                sheet.putFormula(ours, "GRAVITY.TOBRIX(A2)");
-                sheet.putValue(ours, Value.of(before));
-                for (int i = 0; i < FORMULAS.size(); i++) {
-                  sheet.putValue(new Place(i, 1), value(computed, ending, i));
-                }
-                sheet.putValue(new Place(1, 0), Value.of(1.06));
-              }));
-      run = Run.of("recalc", file.toString(), "--in-place");
-      truth =
-          office.recalculated(
-              with(first, ending, sheet -> fixed(sheet, ours, after)), ending, ending);
+    byte[] first = made(kind);
+    try (Book book = Books.open(first, "log." + ending)) {
+      assertEquals(kind.setting == null ? Set.of() : Set.of(kind.setting), book.settings());
     }
+    double before = result(1.085);
+    double after = result(1.06);
+    byte[] values = with(first, ending, sheet -> fixed(sheet, ours, before));
+    byte[] computed = recalculated(values, ending, ending);
+    Files.write(
+        file,
+        with(
+            first,
+            ending,
+            sheet -> {
+              sheet.putFormula(ours, "GRAVITY.TOBRIX(A2)");
+              sheet.putValue(ours, Value.of(before));
+              for (int i = 0; i < FORMULAS.size(); i++) {
+                sheet.putValue(new Place(i, 1), value(computed, ending, i));
+              }
+              sheet.putValue(new Place(1, 0), Value.of(1.06));
+            }));
+    Run run = Run.of("recalc", file.toString(), "--in-place");
+    byte[] truth =
+        recalculated(with(first, ending, sheet -> fixed(sheet, ours, after)), ending, ending);
     byte[] got = Files.readAllBytes(file);
     Set<String> listed = new TreeSet<>();
     List<String> wrong = new ArrayList<>();
