@@ -12,8 +12,8 @@ import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 
 /**
- * Calls whose results hang on a setting of the workbook. What is proven was proven with the settings
- * of most workbooks.
+ * Calls whose results hang on a setting of the workbook. What is proven was proven with the
+ * settings of most workbooks.
  */
 record Unusual(Set<Setting> settings) {
   static final Unusual NOTHING = new Unusual(Set.of());
@@ -73,7 +73,9 @@ record Unusual(Set<Setting> settings) {
     if (settings.contains(Setting.OTHER_DAYS) && isOfDays(name, values, workbook)) {
       throw because(Setting.OTHER_DAYS);
     }
-    if (SEARCHES.contains(name) && settings.contains(Setting.PATTERNS) && hasText(values, workbook)) {
+    if (SEARCHES.contains(name)
+        && settings.contains(Setting.PATTERNS)
+        && hasText(values, workbook)) {
       throw because(Setting.PATTERNS);
     }
     if ((SEARCHES.contains(name) || COMPARISONS.contains(name))
@@ -93,7 +95,8 @@ record Unusual(Set<Setting> settings) {
       return true;
     }
     boolean isShown = name.equals("TEXT") && values.length > 1;
-    return isShown && texts(values[1], workbook).stream().anyMatch(text -> OF_DAYS.matcher(text).matches())
+    return isShown
+            && texts(values[1], workbook).stream().anyMatch(text -> OF_DAYS.matcher(text).matches())
         || !name.equals("&") && !name.equals("TEXT") && anyLikeADate(values);
   }
 

@@ -204,7 +204,8 @@ class GoldenTest {
   }
 
   private static Set<String> links(byte[] relations) throws Exception {
-    return OdsCells.elements(OdsCells.parse(relations).getDocumentElement(), "Relationship").stream()
+    return OdsCells.elements(OdsCells.parse(relations).getDocumentElement(), "Relationship")
+        .stream()
         .map(link -> link.getAttribute("Id") + " " + link.getAttribute("Target"))
         .collect(Collectors.toCollection(TreeSet::new));
   }
