@@ -33,7 +33,7 @@ public final class Words {
   /** Files by their section, read when first asked for. */
   private final Map<String, Properties> files = new ConcurrentHashMap<>();
 
-  private Words(String tag) {
+  Words(String tag) {
     this.tag = tag;
   }
 

@@ -53,18 +53,6 @@ public final class Mixture {
     return Sucrose.density(extract, temperatureC) + alcoholShift(abvFraction, temperatureC);
   }
 
-  /**
-   * {@return mass fraction of extract in the residue of a mead of that density}
-   *
-   * @param density density of the mead in kg/m³, at that temperature
-   * @param abvFraction volume fraction of ethanol at 20 °C
-   * @param temperatureC temperature, 5 to 40 °C
-   */
-  public static double extractMassFraction(
-      double density, double abvFraction, double temperatureC) {
-    return Sucrose.massFraction(density - alcoholShift(abvFraction, temperatureC), temperatureC);
-  }
-
   private static double residueGravity(double gravity, double abvFraction) {
     return gravity - (EthanolWater.gravity20(abvFraction) - 1);
   }

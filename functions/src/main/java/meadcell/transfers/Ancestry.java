@@ -1,5 +1,6 @@
 package meadcell.transfers;
 
+import java.util.function.Consumer;
 import meadcell.catalogue.Refusal;
 
 /**
@@ -10,6 +11,7 @@ import meadcell.catalogue.Refusal;
 public final class Ancestry {
   private final double[] presentShare;
   private final double[] presentUntil;
+  private final Consumer<Stay> stays;
 
   private final double[] sourceShare;
   private final double[] days;
@@ -21,6 +23,14 @@ public final class Ancestry {
    * @param lot index of the vessel that holds it
    */
   public Ancestry(TransferLog log, int lot) {
+    this(log, lot, stay -> {});
+  }
+
+  /** What of the lot's liquid stood in a vessel from after a move to the next, times days. */
+  record Stay(int afterMove, int vessel, double presentDays) {}
+
+  Ancestry(TransferLog log, int lot, Consumer<Stay> stays) {
+    this.stays = stays;
     if (log.volumeL(lot) == 0) {
       throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(lot));
     }
@@ -31,7 +41,7 @@ public final class Ancestry {
     presentShare[lot] = 1;
     presentUntil[lot] = log.day();
     for (int i = log.moves.size() - 1; i >= 0; i--) {
-      goBack(log.moves.get(i));
+      goBack(i, log.moves.get(i));
     }
   }
 
@@ -45,20 +55,24 @@ public final class Ancestry {
     return days;
   }
 
-  private void goBack(TransferLog.Move move) {
+  private void goBack(int index, TransferLog.Move move) {
     double moved = presentShare[move.to()] * move.share();
-    stay(move.to(), move.day());
+    stay(index, move.to(), move.day());
     presentShare[move.to()] -= moved;
     if (move.fresh()) {
       sourceShare[move.from()] += moved;
     } else {
-      stay(move.from(), move.day());
+      stay(index, move.from(), move.day());
       presentShare[move.from()] += moved;
     }
   }
 
-  private void stay(int vessel, double day) {
-    days[vessel] += presentShare[vessel] * (presentUntil[vessel] - day);
+  private void stay(int afterMove, int vessel, double day) {
+    double presentDays = presentShare[vessel] * (presentUntil[vessel] - day);
+    if (presentDays > 0) {
+      days[vessel] += presentDays;
+      stays.accept(new Stay(afterMove, vessel, presentDays));
+    }
     presentUntil[vessel] = day;
   }
 }

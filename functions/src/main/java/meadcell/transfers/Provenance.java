@@ -1,92 +1,43 @@
 package meadcell.transfers;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import meadcell.catalogue.Refusal;
+import java.util.ArrayDeque;
+import java.util.Deque;
 
 /**
- * What a vessel's liquid is made of, and where each part of it has been for how long: the log is
- * followed forwards, and every vessel carries the shares of its content along. Vessels count as
- * well mixed.
+ * Where each liquid of a lot has been, and for how long. {@link Ancestry} follows the lot back and
+ * says how much of it stood where between any two moves; following the log forwards says what that
+ * was made of. Vessels count as well mixed, so both together say how much of which liquid stood
+ * where.
  */
 public final class Provenance {
-  private final TransferLog log;
-  private final List<Content> contents = new ArrayList<>();
-  private final Content lot;
-
-  /** What a litre of a vessel's content is made of. */
-  private static final class Content {
-    final Map<Integer, Double> share = new HashMap<>();
-
-    /** By source and vessel: share times days. */
-    final Map<Integer, Map<Integer, Double>> days = new HashMap<>();
-
-    double until;
-
-    void stay(int vessel, double day) {
-      double passed = day - until;
-      until = day;
-      if (passed > 0) {
-        share.forEach((source, part) -> of(source).merge(vessel, part * passed, Double::sum));
-      }
-    }
-
-    Map<Integer, Double> of(int source) {
-      return days.computeIfAbsent(source, s -> new HashMap<>());
-    }
-
-    void keep(double part) {
-      share.replaceAll((source, value) -> part * value);
-      days.values().forEach(by -> by.replaceAll((vessel, value) -> part * value));
-    }
-
-    void take(Content other, double part) {
-      other.share.forEach((source, value) -> share.merge(source, part * value, Double::sum));
-      other.days.forEach(
-          (source, by) ->
-              by.forEach((vessel, value) -> of(source).merge(vessel, part * value, Double::sum)));
-    }
-  }
+  private final Ancestry ancestry;
+  private final double[][] days;
 
   /**
-   * Follows all liquids to a lot.
+   * Follows a lot back, and its liquids forth again.
    *
    * @param log the log
    * @param lot index of the vessel that holds it
    */
   public Provenance(TransferLog log, int lot) {
-    if (log.volumeL(lot) == 0) {
-      throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(lot));
-    }
-    this.log = log;
-    for (int i = 0; i < log.size(); i++) {
-      contents.add(new Content());
-    }
-    log.moves.forEach(this::move);
-    this.lot = contents.get(lot);
-    this.lot.stay(lot, log.day());
-  }
-
-  private void move(TransferLog.Move move) {
-    Content to = contents.get(move.to());
-    to.stay(move.to(), move.day());
-    to.keep(1 - move.share());
-    if (move.fresh()) {
-      to.share.merge(move.from(), move.share(), Double::sum);
-    } else {
-      Content from = contents.get(move.from());
-      from.stay(move.from(), move.day());
-      to.take(from, move.share());
+    Deque<Ancestry.Stay> stays = new ArrayDeque<>();
+    ancestry = new Ancestry(log, lot, stays::push);
+    days = new double[log.size()][log.size()];
+    Shares shares = new Shares(log.size());
+    for (int i = 0; i < log.moves.size(); i++) {
+      shares.move(log.moves.get(i));
+      while (!stays.isEmpty() && stays.peek().afterMove() == i) {
+        Ancestry.Stay stay = stays.pop();
+        shares
+            .of(stay.vessel())
+            .forEach((source, share) -> days[source][stay.vessel()] += share * stay.presentDays());
+      }
     }
   }
 
   /** {@return by name: part of the lot's liquid that entered the log under it} */
   public double[] sourceShare() {
-    double[] shares = new double[log.size()];
-    lot.share.forEach((source, share) -> shares[source] = share);
-    return shares;
+    return ancestry.sourceShare();
   }
 
   /**
@@ -95,8 +46,10 @@ public final class Provenance {
    * @param source index of its name
    */
   public double[] days(int source) {
-    double[] days = new double[log.size()];
-    lot.of(source).forEach((vessel, value) -> days[vessel] = value / lot.share.get(source));
-    return days;
+    double[] mean = new double[days.length];
+    for (int vessel = 0; vessel < mean.length; vessel++) {
+      mean[vessel] = days[source][vessel] / sourceShare()[source];
+    }
+    return mean;
   }
 }

@@ -5,16 +5,16 @@ import java.lang.annotation.RetentionPolicy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
-import meadcell.transfers.Ancestry;
 import meadcell.transfers.AtEndOf;
+import meadcell.transfers.Shares;
 import meadcell.transfers.Slack;
 import meadcell.transfers.TransferLog;
 import meadcell.transfers.TransferReason;
@@ -96,6 +96,7 @@ public final class Vessel {
       note = LOG_NOTE)
   public static Held[] list(@Transfers Rows<TransferRow> transfers, @AtEndOf OptionalDouble day) {
     TransferLog log = replay(transfers, day);
+    Shares shares = Shares.atEndOf(log);
     Held[] held =
         log.filled()
             .filter(index -> log.volumeL(index) > 0)
@@ -103,7 +104,7 @@ public final class Vessel {
                 index ->
                     new Held(
                         log.name(index),
-                        log.name(largest(new Ancestry(log, index).sourceShare())),
+                        log.name(largest(shares.of(index))),
                         log.volumeL(index),
                         log.day() - log.filledOn(index),
                         log.fills(index)))
@@ -114,10 +115,15 @@ public final class Vessel {
     return held;
   }
 
-  private static int largest(double[] shares) {
-    return IntStream.range(0, shares.length)
-        .reduce((a, b) -> shares[b] > shares[a] ? b : a)
-        .orElseThrow();
+  /** Of equal ones, the first in the log. */
+  private static int largest(Map<Integer, Double> shares) {
+    return shares.entrySet().stream()
+        .min(
+            Map.Entry.<Integer, Double>comparingByValue()
+                .reversed()
+                .thenComparing(Map.Entry.comparingByKey()))
+        .orElseThrow()
+        .getKey();
   }
 
   /**

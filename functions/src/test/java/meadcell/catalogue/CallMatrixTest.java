@@ -9,17 +9,24 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 /** The matrix that the hosts share holds what its name says. */
 class CallMatrixTest {
-  private static final List<CallMatrix.Call> CALLS = CallMatrix.of(Cellar.catalogue());
+  private Catalogue catalogue;
+  private List<CallMatrix.Call> calls;
+
+  @BeforeEach
+  void read() {
+    catalogue = Fresh.catalogue();
+    calls = CallMatrix.of(catalogue);
+  }
 
   @Test
   void everyFunctionIsAnsweredAsDeclaredAndSomewhereRefused() {
     Set<String> refused = new HashSet<>();
-    for (CallMatrix.Call call : CALLS) {
+    for (CallMatrix.Call call : calls) {
       if (call.label().endsWith(", as declared")) {
         assertInstanceOf(
             CallMatrix.Answer.class, call.outcome(), () -> call.label() + ": " + call.outcome());
@@ -28,14 +35,14 @@ class CallMatrixTest {
         refused.add(call.function().name());
       }
     }
-    for (FunctionSpec function : Cellar.catalogue().functions()) {
+    for (FunctionSpec function : catalogue.functions()) {
       assertTrue(function.args().isEmpty() || refused.contains(function.name()), function.name());
     }
   }
 
   @Test
   void everyRefusalSaysItsSentenceInEveryLanguage() {
-    for (CallMatrix.Call call : CALLS) {
+    for (CallMatrix.Call call : calls) {
       if (call.outcome() instanceof CallMatrix.Refused refused) {
         Refusal refusal = refused.refusal();
         Matcher places = Pattern.compile("\\{(\\w+)}").matcher(refusal.reason().english());
@@ -56,7 +63,7 @@ class CallMatrixTest {
 
   @Test
   void aValueJustBeyondALimitIsRefused() {
-    for (CallMatrix.Call call : CALLS) {
+    for (CallMatrix.Call call : calls) {
       if (call.label().endsWith("below lowest") || call.label().endsWith("above highest")) {
         Refusal refusal = assertInstanceOf(CallMatrix.Refused.class, call.outcome()).refusal();
         assertTrue(refusal.kind() == Refusal.Kind.OUT_OF_RANGE, call.label());

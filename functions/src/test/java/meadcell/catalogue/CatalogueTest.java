@@ -10,13 +10,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** The declarations are complete, and the one way to call them does what the design says. */
 class CatalogueTest {
-  private static final Catalogue CATALOGUE = Cellar.catalogue();
+  private Catalogue catalogue;
+  private Catalogue proving;
+
+  @BeforeEach
+  void read() {
+    catalogue = Fresh.catalogue();
+    proving = Catalogue.of(Proving.class);
+  }
 
   /** A family as a contributor would add it: nothing else has to change. */
   @Family(name = "PROVING", about = "Only for tests.")
@@ -70,14 +78,12 @@ class CatalogueTest {
     }
   }
 
-  private static final Catalogue PROVING = Catalogue.of(Proving.class);
-
-  private static Object call(String text) {
+  private Object call(String text) {
     LiteralCall literal = LiteralCall.parse(text);
-    return PROVING.get(literal.function()).call(literal.arguments());
+    return proving.get(literal.function()).call(literal.arguments());
   }
 
-  private static String refusal(String text) {
+  private String refusal(String text) {
     return assertThrows(Refusal.class, () -> call(text), text).getMessage();
   }
 
@@ -137,8 +143,8 @@ class CatalogueTest {
 
   @Test
   void namesAreFoundInAnyCaseAndWithTheForeignPrefix() {
-    assertEquals("PROVING.DOT", PROVING.find("_xll.proving.dot").orElseThrow().name());
-    Refusal unknown = assertThrows(Refusal.class, () -> PROVING.get("PROVING.DOTT"));
+    assertEquals("PROVING.DOT", proving.find("_xll.proving.dot").orElseThrow().name());
+    Refusal unknown = assertThrows(Refusal.class, () -> proving.get("PROVING.DOTT"));
     assertEquals(
         "The function \"PROVING.DOTT\" is not known. Did you mean PROVING.DOT?",
         unknown.getMessage());
@@ -147,7 +153,7 @@ class CatalogueTest {
   @Test
   void whyExplainsAndIsEmptyWhenAnswered() {
     assertEquals(Optional.empty(), Cellar.why("GRAVITY.TOBRIX", 1.05));
-    FunctionSpec why = CATALOGUE.get("CELLAR.WHY");
+    FunctionSpec why = catalogue.get("CELLAR.WHY");
     assertEquals("", why.call("GRAVITY.TOBRIX", 1.05));
     String slip = (String) why.call("GRAVITY.TOBRIX", 1085.0);
     assertTrue(slip.endsWith("Did you mean 1.085?"), slip);
@@ -159,7 +165,7 @@ class CatalogueTest {
   void mapGivesAColumnWithBlanksAndRefusalsInPlace() {
     Object[][] column = {{1.04}, {""}, {1085.0}, {1.09}};
     Object[][] mapped = (Object[][]) Cellar.map("GRAVITY.TOBRIX", (Object) column);
-    assertEquals(CATALOGUE.get("GRAVITY.TOBRIX").call(1.04), mapped[0][0]);
+    assertEquals(catalogue.get("GRAVITY.TOBRIX").call(1.04), mapped[0][0]);
     assertEquals("", mapped[1][0]);
     assertInstanceOf(Refusal.class, mapped[2][0]);
     assertEquals(4, mapped.length);
@@ -168,7 +174,7 @@ class CatalogueTest {
 
   @TestFactory
   Stream<DynamicTest> everyFunctionIsFullyDeclared() {
-    return CATALOGUE.functions().stream()
+    return catalogue.functions().stream()
         .map(f -> DynamicTest.dynamicTest(f.name(), () -> assertDeclared(f)));
   }
 

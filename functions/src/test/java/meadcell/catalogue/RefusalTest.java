@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -21,7 +20,7 @@ class RefusalTest {
 
   @TestFactory
   Stream<DynamicTest> everyNumberIsGuarded() {
-    return Cellar.catalogue().functions().stream()
+    return Fresh.catalogue().functions().stream()
         .flatMap(
             f ->
                 f.args().stream()

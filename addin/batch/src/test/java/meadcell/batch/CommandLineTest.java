@@ -10,6 +10,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.cellar.Cellar;
 import org.junit.jupiter.api.Test;
@@ -119,6 +121,12 @@ class CommandLineTest {
     assertTrue(html.contains(run.out().lines().reduce((a, b) -> b).orElseThrow()));
     assertTrue(html.contains("AOAC 969.38 (Wedmore 1955)"), "sources");
     assertTrue(html.contains("<circle"), "deviations");
+    Matcher links = Pattern.compile("href=\"#([^\"]+)\"").matcher(html);
+    assertTrue(links.results().count() > 2000, "rows lead to the bibliography");
+    links.reset();
+    while (links.find()) {
+      assertTrue(html.contains("id=\"" + links.group(1) + "\""), links.group(1));
+    }
     Run again = Run.of("selfcheck", "--report", page.toString());
     assertEquals(ExitCode.NOT_WRITTEN, again.code());
     assertEquals(html, Files.readString(page));

@@ -10,6 +10,7 @@ import javax.xml.parsers.SAXParser;
 import javax.xml.parsers.SAXParserFactory;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.ext.DefaultHandler2;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** The JDK's XML parser, which opens nothing but what it is given. */
@@ -23,15 +24,13 @@ public final class Sax {
   public static void parse(InputStream xml, DefaultHandler handler) throws IOException {
     SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();
     try {
-      factory.setFeature(FEATURES + "disallow-doctype-decl", true);
-      factory.newSAXParser().parse(xml, handler);
+      SAXParser parser = opensNothing(factory);
+      parser.setProperty("http://xml.org/sax/properties/lexical-handler", new NoDocumentType());
+      parser.parse(xml, handler);
+    } catch (DocumentType e) {
+      throw FileRefused.damaged("a part of it has a document type, which is not read", e);
     } catch (SAXException e) {
-      boolean isDocumentType = e.getMessage().contains("DOCTYPE");
-      throw FileRefused.damaged(
-          isDocumentType
-              ? "a part of it has a document type, which is not read"
-              : e.getMessage().replaceFirst("\\.$", ""),
-          e);
+      throw FileRefused.damaged(e.getMessage().replaceFirst("\\.$", ""), e);
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
     }
@@ -41,18 +40,35 @@ public final class Sax {
   public static void requireWellFormed(InputStream xml) throws IOException, SAXException {
     SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
     try {
-      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-      factory.setFeature(FEATURES + "nonvalidating/load-external-dtd", false);
-      factory.setFeature(ENTITIES + "general-entities", false);
-      factory.setFeature(ENTITIES + "parameter-entities", false);
-      SAXParser parser = factory.newSAXParser();
-      parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
-      parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
-      parser.parse(xml, new Deaf());
+      opensNothing(factory).parse(xml, new Deaf());
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
     } catch (CharConversionException e) {
       throw new SAXException(e.getMessage(), e);
+    }
+  }
+
+  private static SAXParser opensNothing(SAXParserFactory factory)
+      throws ParserConfigurationException, SAXException {
+    factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+    factory.setFeature(FEATURES + "nonvalidating/load-external-dtd", false);
+    factory.setFeature(ENTITIES + "general-entities", false);
+    factory.setFeature(ENTITIES + "parameter-entities", false);
+    SAXParser parser = factory.newSAXParser();
+    parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+    parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+    return parser;
+  }
+
+  private static final class DocumentType extends SAXException {
+    private static final long serialVersionUID = 1;
+  }
+
+  /** Stops where a document type begins, before anything in it is read. */
+  private static final class NoDocumentType extends DefaultHandler2 {
+    @Override
+    public void startDTD(String name, String publicId, String systemId) throws DocumentType {
+      throw new DocumentType();
     }
   }
 

@@ -10,4 +10,9 @@ public record FormulaCell(int sheet, Place place, CellContent content, Reads rea
   public boolean isOurs(Catalogue catalogue) {
     return reads.functions().stream().anyMatch(name -> catalogue.find(name).isPresent());
   }
+
+  /** Whether it calls a function of that name. */
+  public boolean calls(String function) {
+    return reads.functions().stream().anyMatch(function::equalsIgnoreCase);
+  }
 }

@@ -9,8 +9,6 @@ import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.Place;
-import meadcell.formula.Dialect;
-import meadcell.formula.FormulaScanner;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.EvaluationCell;
 import org.apache.poi.ss.formula.EvaluationSheet;
@@ -174,21 +172,6 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
       }
     }
     return sheet == DefinedName.ANYWHERE ? null : getName(name, DefinedName.ANYWHERE);
-  }
-
-  /** Whether a formula's text shows a defined name or a table. */
-  boolean usesNames(String formula) {
-    FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
-    while (tokens.next()) {
-      String name = tokens.text();
-      boolean isName = tokens.kind() == FormulaScanner.Kind.NAME;
-      if (isName
-          && (defined.stream().anyMatch(known -> known.name().equalsIgnoreCase(name))
-              || getTable(name) != null)) {
-        return true;
-      }
-    }
-    return false;
   }
 
   @Override

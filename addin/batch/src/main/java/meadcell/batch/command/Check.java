@@ -28,8 +28,9 @@ import picocli.CommandLine.Spec;
       "Example: meadcell check logs/*.xlsx",
       "",
       "Lists misspelt functions, refused inputs with the reason, blank inputs, stored values that"
-          + " are not what the formula gives now, and gravities that look mistyped. Ends with 6 if"
-          + " it lists anything.",
+          + " are not what the formula gives now, gravities that look mistyped, and in a filled"
+          + " workbook the cells that an older version computed whose numbers changed since. Ends"
+          + " with 6 if it lists anything.",
       ""
     })
 public final class Check implements Callable<Integer> {

@@ -1,7 +1,10 @@
 package meadcell.batch.command;
 
+import java.util.ArrayList;
 import java.util.List;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.ChangedNumber;
+import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.ReferencePage;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine;
@@ -39,8 +42,23 @@ public final class Explain implements Runnable {
       if (command != null) {
         command.usage(spec.commandLine().getOut());
       } else {
-        spec.commandLine().getOut().println(ReferencePage.of(catalogue.get(name)).text(WIDTH));
+        spec.commandLine().getOut().println(page(catalogue.get(name)).text(WIDTH));
       }
     }
+  }
+
+  private static ReferencePage page(FunctionSpec function) {
+    ReferencePage page = ReferencePage.of(function);
+    List<String> changes =
+        ChangedNumber.all().stream()
+            .filter(change -> change.function().equals(function.name()))
+            .map(ChangedNumber::toString)
+            .toList();
+    if (changes.isEmpty()) {
+      return page;
+    }
+    List<ReferencePage.Section> sections = new ArrayList<>(page.sections());
+    sections.add(new ReferencePage.Section("Changed numbers", changes));
+    return new ReferencePage(page.title(), sections);
   }
 }

@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import meadcell.batch.book.Book;
+import meadcell.batch.book.Encryption;
 import meadcell.batch.fill.Filler;
 import meadcell.batch.fill.Placement;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
+import meadcell.batch.report.Origin;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,11 +29,11 @@ import picocli.CommandLine.Option;
       "",
       "A plan is a workbook with a sheet Fill. Its columns are Sheet (a name, or a pattern with *),"
           + " Result (the header of the column, or the label of the cell, to fill), Formula, Format"
-          + " (a number format; optional) and Note (for people). In a formula [Header] is this row's"
-          + " value under that header, [all Header] the whole column, {Label} the value beside or"
-          + " below that label. A formula with a [Header] fills a column, any other the labelled"
-          + " cell. A sheet Names may give other spellings: a header, then its spellings. Each line"
-          + " of the plan must find its place in at least one of the workbooks.",
+          + " (a number format; optional) and Note (for people). In a formula [Header] is this"
+          + " row's value under that header, [all Header] the whole column, {Label} the value"
+          + " beside or below that label. A formula with a [Header] fills a column, any other the"
+          + " labelled cell. A sheet Names may give other spellings: a header, then its spellings."
+          + " Each line of the plan must find its place in at least one of the workbooks.",
       "",
       "A unit in a header, as in Temp (°F) or Vol (gal), is converted to the one that the function"
           + " takes. Readings typed as text (1.085 sg, 78F, 18,5) are read where they can mean only"
@@ -55,6 +57,14 @@ public final class Fill extends WorkbookCommand {
   @Option(names = "--ignore-protection", description = "Also fill protected sheets.")
   private boolean ignoreProtection;
 
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description =
+          "The date to keep in the workbook's properties, beside this tool's version and the plan's"
+              + " name and checksum; without it, none.")
+  private String date;
+
   @Mixin private OfficeOption office;
 
   /** What is put into the cells. */
@@ -64,12 +74,16 @@ public final class Fill extends WorkbookCommand {
   }
 
   private Plan plan;
+  private Origin origin;
 
   @Override
   void prepare(List<Path> files) throws IOException, PlanMistake {
-    try (Book book = input.open(input.read(planFile), planFile)) {
-      plan = Plan.read(book, planFile.getFileName().toString(), Cellar.catalogue());
+    Encryption content = input.read(planFile);
+    String name = planFile.getFileName().toString();
+    try (Book book = input.open(content, planFile)) {
+      plan = Plan.read(book, name, Cellar.catalogue());
     }
+    origin = new Origin(Cellar.version(), name, Sha256.of(content.clear()), date);
     if (files.size() == 1) {
       return; // the one workbook is checked before it is written
     }
@@ -120,7 +134,8 @@ public final class Fill extends WorkbookCommand {
     if (workbooks().size() == 1) {
       requireNone(missing(filled.placement(), null));
     }
-    return new Work(filled.report(), filled.isChanged());
+    boolean isNoted = origin.store(workbook.book(), filled.isChanged());
+    return new Work(filled.report(), filled.isChanged() || isNoted);
   }
 
   private Filler filler(Book book, OfficeResults results) {

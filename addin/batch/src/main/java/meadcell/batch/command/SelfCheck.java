@@ -7,10 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -143,10 +140,9 @@ public final class SelfCheck implements Callable<Integer> {
       if (!Files.isRegularFile(jar)) {
         return "not packed: run from classes";
       }
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(jar)));
-    } catch (URISyntaxException | NoSuchAlgorithmException e) {
-      throw new IllegalStateException(e); // every Java has the one and makes the other
+      return Sha256.of(Files.readAllBytes(jar));
+    } catch (URISyntaxException e) {
+      throw new IllegalStateException(e); // Java made it
     }
   }
 }

@@ -16,6 +16,7 @@ import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.RelativeForm;
+import meadcell.batch.report.Origin;
 
 /**
  * Which cells are Meadcell's own, remembered in a document property as hashes: of their formulas in
@@ -23,7 +24,7 @@ import meadcell.batch.calculation.RelativeForm;
  * place, so that a number that a person typed is not taken for one of ours.
  */
 final class OwnCells {
-  private static final String PROPERTY = "Meadcell cells";
+  private static final String PROPERTY = Origin.CELLS;
 
   private final Set<String> before = new HashSet<>();
   private final Set<String> now = new TreeSet<>();

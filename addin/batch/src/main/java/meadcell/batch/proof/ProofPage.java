@@ -1,5 +1,8 @@
 package meadcell.batch.proof;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -22,7 +25,7 @@ public final class ProofPage {
       table { border-collapse: collapse; margin: 0.6rem 0 }
       th, td { border: 1px solid #cfcfcf; padding: 0.15rem 0.5rem; text-align: left; \
       vertical-align: top; overflow-wrap: anywhere }
-      th { background: #f3efe6 } td.n { text-align: right; white-space: nowrap }
+      th { background: #f3efe6; white-space: nowrap } td.n { text-align: right } td.n, td.k { white-space: nowrap }
       tr.failed td { background: #ffd9d4; font-weight: bold }
       summary { cursor: pointer } dt { font-weight: bold } dd { margin: 0 0 0.3rem 1.5rem }
       svg { display: block; margin: 0.4rem 0 } svg text { font-size: 10px; fill: #444 }
@@ -42,17 +45,22 @@ public final class ProofPage {
           Evidence.MEMORY,
           "recalled, not read: not evidence until it is found in print");
 
+  private static final Comparator<String> BY_NAME =
+      String.CASE_INSENSITIVE_ORDER.thenComparing(Comparator.naturalOrder());
+
   private static final int MOST_WEAK = 20;
 
   private final Catalogue catalogue;
   private final List<CheckRow.Verdict> verdicts;
   private final List<CheckRow> rows;
+  private final List<String> sources;
   private final Html html = new Html();
 
   private ProofPage(Catalogue catalogue, List<CheckRow.Verdict> verdicts) {
     this.catalogue = catalogue;
     this.verdicts = verdicts;
     this.rows = verdicts.stream().map(CheckRow.Verdict::row).toList();
+    this.sources = rows.stream().map(CheckRow::source).distinct().sorted(BY_NAME).toList();
   }
 
   /**
@@ -105,6 +113,30 @@ public final class ProofPage {
       html.put("p", family.about(Words.ENGLISH));
       catalogue.functions(family.name()).forEach(this::function);
     }
+    bibliography();
+  }
+
+  /** Each source once, with what it carries; the rows lead here. */
+  private void bibliography() {
+    html.put("h2", "Bibliography", "id", "bibliography");
+    html.in(
+        "ol",
+        () -> {
+          for (String source : sources) {
+            List<CheckRow> carried = rows.stream().filter(r -> r.source().equals(source)).toList();
+            String functions =
+                carried.stream().map(CheckRow::function).distinct().collect(joining(", "));
+            html.put(
+                "li",
+                source + ": " + CheckRow.totals(carried) + " (" + functions + ")",
+                "id",
+                key(source));
+          }
+        });
+  }
+
+  private String key(String source) {
+    return "source-" + (sources.indexOf(source) + 1);
   }
 
   private static String colour(Evidence kind) {
@@ -227,8 +259,10 @@ public final class ProofPage {
                         .put("td", verdict.expectedText(), "class", "n")
                         .put("td", "" + row.tolerance(), "class", "n")
                         .put("td", verdict.holds() ? "yes" : "NO")
-                        .put("td", row.kind().word())
-                        .put("td", row.source())
+                        .put("td", row.kind().word(), "class", "k")
+                        .in(
+                            "td",
+                            () -> html.put("a", row.source(), "href", "#" + key(row.source())))
                         .put("td", row.where()),
                 "class",
                 verdict.holds() ? "holds" : "failed");

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
@@ -31,6 +32,10 @@ import meadcell.office.Office;
 public final class OfficeResults {
   /** Formulas of this tool and of the office may rest on each other in turn, this often. */
   private static final int ROUNDS = 6;
+
+  /** Errors that are a result; any other is the office's way to say that it cannot compute. */
+  private static final Set<String> RESULTS =
+      Set.of("#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NUM!", "#N/A");
 
   private final Office office;
   private final String name;
@@ -267,17 +272,12 @@ public final class OfficeResults {
     for (BookSheet sheet : answer.sheets()) {
       if (sheet.name().equals(sheetName)) {
         CellContent content = sheet.content(place);
-        if (content.value() instanceof Value.Error error && !isKnown(error)) {
+        if (content.value() instanceof Value.Error error && !RESULTS.contains(error.code())) {
           return new Outcome.Beyond("LibreOffice gives " + error + ".");
         }
         return new Outcome.Computed(content.value().isBlank() ? Value.of("") : content.value());
       }
     }
     return new Outcome.Beyond("LibreOffice has no such sheet.");
-  }
-
-  /** Whether an error is a result, not the office's way to say that it cannot read the formula. */
-  private static boolean isKnown(Value.Error error) {
-    return error.code().startsWith("#") && !error.code().equals("#NAME?");
   }
 }

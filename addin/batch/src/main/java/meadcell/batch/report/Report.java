@@ -19,6 +19,7 @@ public final class Report {
     PROTECTED("a protected sheet was left as it is"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
     BLANK_INPUT("a formula with a cellar function reads a blank cell"),
+    OLDER("a number of a filled workbook that an older version computed, and a later one changed"),
     MISTYPED("a reading that cannot be what was read"),
     FILE("something about the file itself");
 
@@ -41,7 +42,7 @@ public final class Report {
       return switch (this) {
         case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_THAWED, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION ->
             true;
-        case UNDERSTOOD, BLANK_INPUT, MISTYPED, FILE -> false;
+        case UNDERSTOOD, BLANK_INPUT, OLDER, MISTYPED, FILE -> false;
       };
     }
 
