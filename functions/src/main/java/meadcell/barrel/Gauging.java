@@ -16,7 +16,7 @@ import meadcell.catalogue.Refusal;
 public final class Gauging {
   private static final String GAUGING =
       "Gauging rules of the four varieties of cask, as in nineteenth-century gauging tables"
-          + " (chestofbooks.com, Builder-Mechanic, Rules and Tables for Gauging).";
+          + " (The Builder-Mechanic, Rules and Tables for Gauging).";
   private static final String SEGMENTS =
       "Geometry: segments of a circle summed along the cask. " + GAUGING;
 
@@ -197,10 +197,7 @@ public final class Gauging {
       gives = Quantity.VOLUME,
       formula =
           "BARREL.VOLUME of the inside: diameters less 2 stave, length less 2 (croze + stave).",
-      source =
-          "Stave 2.7 cm: transport barrel of 225 L, dimensionsguide.com. Croze 4 cm: common practice,"
-              + " no source. "
-              + GAUGING,
+      source = "Stave 2.7 cm and croze 4 cm: common practice, no source. " + GAUGING,
       example = "BARREL.FROMOUTSIDE(55.5;69;94.5)",
       note =
           "A centimetre more of stave is 20 L less in a 225 L barrel: measure it at the bung hole. Casks"

@@ -41,7 +41,7 @@ public record OutsideCask(
         double crozeCm,
     @Cask.Curve Cask.Shape shape) {
 
-  /** Stave of a transport barrel of 225 L (dimensionsguide.com). */
+  /** Stave of a transport barrel of 225 L (common practice, no source). */
   private static final double USUAL_STAVE_CM = 2.7;
 
   private static final double USUAL_BARREL_L = 225;

@@ -21,9 +21,9 @@ public final class Sampling {
       "Sanitising alcohol is flammable: keep flames, sparks and running tools away and let hole,"
           + " nail and hands dry first.";
   private static final String NAILS =
-      "Common 2d, 3d, 6d, 8d, 10d, 12d, 16d, and 4d rounded up: nail size chart, toolsize.io. From"
-          + " memory, and agreeing with the few found in print (box 2d, 3d, 6d; finishing 6d and"
-          + " the gauges): the rest.";
+      "Common nails of 10d and 16d: International Residential Code, table R602.3(1), as quoted in"
+          + " building design. All other sizes: common practice, no source; printed lists differ by"
+          + " some hundredths of a millimetre.";
   private static final String PENNY = "Penny size (2 to 10, 12 or 16)";
 
   @Arg(name = "hole", help = HOLE, is = Quantity.MILLIMETRE, from = 0.5, to = 10)

@@ -16,7 +16,7 @@ import meadcell.catalogue.Refusal;
 public final class WoodContact {
   private static final String GAUGING =
       "Gauging rules of the four varieties of cask, as in nineteenth-century gauging tables"
-          + " (chestofbooks.com, Builder-Mechanic, Rules and Tables for Gauging).";
+          + " (The Builder-Mechanic, Rules and Tables for Gauging).";
   private static final String VOLUME = "What the barrel holds now";
   private static final String SOAKED = "What the wood holds, as BARREL.SOAKED gives it";
   private static final String MIXING =
@@ -90,7 +90,7 @@ public final class WoodContact {
       summary = "How much more wood a litre meets than in a 225 L barrel; 2 is twice as much.",
       formula = "BARREL.AREAPERLITRE over that of the reference barrel, 85.86 cm²/L.",
       source =
-          "Reference: Bordeaux barrel, outside 69 × 55.5 × 94.5 cm (dimensionsguide.com), with"
+          "Reference: Bordeaux barrel, outside 69 × 55.5 × 94.5 cm (common practice, no source), with"
               + " staves of 2.7 cm and a croze of 4 cm, its inside an ellipse.",
       example = "BARREL.OAKRATIO(36;42;50)",
       note = "A first guess for how much sooner a small barrel is ready; taste decides.")

@@ -51,9 +51,7 @@ public final class Blend {
   @CellarFunction(
       summary = "Shares of two lots that together have the target value.",
       formula = "first : second = |second − target| : |target − first|, stated in % of the blend.",
-      source =
-          "Pearson's square, general teaching; 12 and 65 °Brix to 24 as 41 : 12 on a food science"
-              + " teaching page (foodrecap.net).",
+      source = "Mass balance of two lots (Pearson's square): common practice, no source.",
       example = "BLEND.PARTS(12;40;20)",
       note =
           "Exact for what mixes by volume: sugar in g/L, acid, SO₂. Alcohol is a little off (use"

@@ -258,7 +258,7 @@ public final class Bottle {
               + " 0.64 g in 100 mL only below 8.5 % vol: at exactly 8.5 it is gone.\n"
               + "The law's tolerance of 0.09 g/L CO₂ for what cannot be controlled is not applied"
               + " here. The label's boundary is 14 % vol, not 16.",
-      caution = UsHoneyWine.STANDARD + " " + CHECK_LAW)
+      caution = CHECK_LAW + " " + UsHoneyWine.STANDARD)
   public static String taxClass(
       @Arg(name = "abv", help = "True strength", is = Quantity.PERCENT_VOL, from = 1, to = 60)
           double abv,

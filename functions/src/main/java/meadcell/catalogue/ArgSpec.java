@@ -141,7 +141,26 @@ public final class ArgSpec {
     return defaultText(system, Words.ENGLISH);
   }
 
-  private String defaultText(UnitSystem system, Words words) {
+  /**
+   * Whether what a cell holds leaves the argument out. A blank cell comes as 0 in every host, so 0
+   * does, too, wherever it is not a value that the argument takes.
+   */
+  boolean isLeftOutBy(Object raw, UnitSystem system) {
+    if (raw == null) {
+      return true;
+    }
+    Object cell = CellReader.unwrapped(raw);
+    return optional
+        && kind.isScalar()
+        && CellReader.isNothing(cell)
+        && !(takesZero(system) && Double.valueOf(0).equals(cell));
+  }
+
+  private boolean takesZero(UnitSystem system) {
+    return kind == Kind.NUMBER && !zeroIsBlank() && range.contains(quantity().toMetric(0, system));
+  }
+
+  String defaultText(UnitSystem system, Words words) {
     return Double.isNaN(declared.byDefault())
         ? declared.byDefaultWord()
         : words.number(quantity().fromMetric(defaultNumber(system), system), Numbers.DIGITS);
@@ -193,10 +212,15 @@ public final class ArgSpec {
       text.append(' ').append(words.say(Phrase.COLUMNS, "columns", rows.description(words)));
     }
     String metric = defaultText(UnitSystem.METRIC, words);
+    boolean takesZero = takesZero(UnitSystem.METRIC);
     if (!metric.isEmpty()) {
       String us = defaultText(UnitSystem.US, words);
       String value = metric.equals(us) ? metric : metric + " (" + us + ")";
-      text.append(' ').append(words.say(Phrase.LEFT_OUT, "value", value));
+      Phrase phrase = takesZero ? Phrase.LEFT_OUT : Phrase.LEFT_OUT_OR_BLANK;
+      text.append(' ').append(words.say(phrase, "value", value));
+    }
+    if (optional && takesZero && !metric.equals("0")) {
+      text.append(' ').append(words.say(Phrase.BLANK_IS_ZERO));
     }
     return text.toString();
   }

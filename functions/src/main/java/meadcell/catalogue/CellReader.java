@@ -41,6 +41,17 @@ final class CellReader {
     return value instanceof String text && text.isBlank() ? null : value;
   }
 
+  static Object unwrapped(Object raw) {
+    return raw instanceof Object[][] cells && cells.length == 1 && cells[0].length == 1
+        ? cells[0][0]
+        : raw;
+  }
+
+  /** Whether a blank cell may stand here: it comes as 0, or as an empty text. */
+  static boolean isNothing(Object cell) {
+    return blankToNull(cell) == null || Double.valueOf(0).equals(cell);
+  }
+
   static boolean isBlank(Object[] row) {
     for (Object cell : row) {
       if (blankToNull(cell) != null) {

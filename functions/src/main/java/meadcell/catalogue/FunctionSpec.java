@@ -123,7 +123,7 @@ public final class FunctionSpec {
     return name() + shown.stream().collect(Collectors.joining("; ", "(", ")"));
   }
 
-  /** {@return purpose and result in one or two sentences, as a function wizard shows them} */
+  /** {@return the caution in brief, purpose and result, as a function wizard shows them} */
   public String description() {
     return description(Words.ENGLISH);
   }
@@ -136,10 +136,16 @@ public final class FunctionSpec {
   public String description(Words words) {
     String description =
         summary(words) + " " + words.say(Phrase.GIVES, "result", result.description(words));
-    String caution = caution(words);
+    String caution = firstSentence(caution(words));
     return caution.isEmpty()
         ? description
-        : description + " " + words.say(Phrase.BEWARE, "text", caution);
+        : words.say(Phrase.BEWARE, "text", caution) + " " + description;
+  }
+
+  /** The rest stands on the function's page; a wizard cuts what is long. */
+  static String firstSentence(String text) {
+    int end = text.indexOf(". ");
+    return end < 0 ? text : text.substring(0, end + 1);
   }
 
   /**
@@ -258,20 +264,36 @@ public final class FunctionSpec {
     }
   }
 
-  private <T> T answered(Object[] given, BiFunction<Object, UnitSystem, T> use) {
+  /**
+   * How a call ends.
+   *
+   * @param system the units it is asked in
+   * @param isNamed whether an argument names them
+   * @param before how many arguments stand before that
+   */
+  record Units(UnitSystem system, boolean isNamed, int before) {}
+
+  Units units(Object... given) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {
       count--;
     }
-    UnitSystem system = UnitSystem.METRIC;
-    Optional<UnitSystem> named =
-        takesUnits && count > 0 ? UnitSystem.named(unwrapped(given[count - 1])) : Optional.empty();
-    if (named.isPresent()) {
-      system = named.get();
-      count--;
+    if (!takesUnits || count == 0) {
+      return new Units(UnitSystem.METRIC, false, count);
     }
+    Object last = CellReader.unwrapped(given[count - 1]);
+    Optional<UnitSystem> named = UnitSystem.named(last);
+    boolean isBlank = count == most() && CellReader.isNothing(last);
+    boolean isNamed = named.isPresent() || isBlank;
+    return new Units(named.orElse(UnitSystem.METRIC), isNamed, isNamed ? count - 1 : count);
+  }
+
+  private <T> T answered(Object[] given, BiFunction<Object, UnitSystem, T> use) {
+    Units units = units(given);
+    UnitSystem system = units.system();
+    int count = units.before();
     try {
-      if (named.isEmpty() && takesUnits && count == most()) {
+      if (!units.isNamed() && takesUnits && count == most()) {
         throw new Refusal(General.UNITS);
       }
       if (count < required || count > most()) {
@@ -291,17 +313,11 @@ public final class FunctionSpec {
     }
   }
 
-  private static Object unwrapped(Object raw) {
-    return raw instanceof Object[][] cells && cells.length == 1 && cells[0].length == 1
-        ? cells[0][0]
-        : raw;
-  }
-
   private Object[] read(Object[] given, int count, UnitSystem system) {
     Object[] values = new Object[args.size()];
     for (int i = 0; i < values.length; i++) {
       ArgSpec arg = args.get(i);
-      if (i >= count || given[i] == null) {
+      if (i >= count || arg.isLeftOutBy(given[i], system)) {
         if (!arg.isOptional()) {
           throw new Refusal(General.MISSING).about(arg.name());
         }

@@ -27,6 +27,9 @@ public final class ResultSpec {
     ANY
   }
 
+  /** How many rows of a table a page shows. */
+  private static final int MOST_LINES = 12;
+
   private final Shape shape;
   private final Quantity quantity;
   private final RecordComponent[] components;
@@ -137,6 +140,59 @@ public final class ResultSpec {
               return unit.isEmpty() ? name : name + ", " + unit;
             })
         .collect(Collectors.joining("; "));
+  }
+
+  /** What a result's cells hold, a line each: names, units, and which of them is asked about. */
+  List<String> lines(Object cells, UnitSystem system, CallPage.Chosen chosen, Words words) {
+    if (!(cells instanceof Object[][] rows)) {
+      return List.of(shown(cells, quantity, system, words));
+    }
+    List<String> lines = new ArrayList<>();
+    boolean several = rows.length > 1 || rows.length == 1 && rows[0].length > 1;
+    for (int i = 0; shape == Shape.ROW && i < components.length; i++) {
+      String name = words.text(key(components[i]), gives(components[i]).value());
+      String value = shown(rows[0][i], gives(components[i]).is(), system, words);
+      String line = words.say(Phrase.ARGUMENT, "name", name, "value", value);
+      lines.add(i == chosen.column() ? words.say(Phrase.THIS_CELL, "value", line) : line);
+    }
+    for (int i = 0; shape != Shape.ROW && i < rows.length && i < MOST_LINES; i++) {
+      List<String> row = new ArrayList<>();
+      for (int j = 0; j < rows[i].length; j++) {
+        row.add(shown(rows[i][j], quantity(j), system, words));
+      }
+      lines.add(String.join(words.say(Phrase.BETWEEN_CELLS) + " ", row));
+    }
+    if (shape != Shape.ROW
+        && several
+        && chosen.row() < rows.length
+        && chosen.column() < rows[chosen.row()].length) {
+      lines.add(
+          0,
+          words.say(
+              Phrase.THIS_ROW,
+              "value",
+              shown(rows[chosen.row()][chosen.column()], quantity(chosen.column()), system, words),
+              "row",
+              Integer.toString(chosen.row() + 1),
+              "rows",
+              Integer.toString(rows.length)));
+      if (rows.length > MOST_LINES) {
+        lines.add("…");
+      }
+    }
+    return lines;
+  }
+
+  private Quantity quantity(int column) {
+    return components != null && column < components.length
+        ? gives(components[column]).is()
+        : quantity;
+  }
+
+  private static String shown(Object cell, Quantity quantity, UnitSystem system, Words words) {
+    return cell instanceof Double number
+        ? words.measured(number, quantity, system)
+        : cell == null ? "" : words.shown(cell);
   }
 
   /** The result for cells: Double, String, or rows of them. */

@@ -166,6 +166,13 @@ public final class Words {
     return unit.isEmpty() ? unit : text(quantity.key(system), unit);
   }
 
+  /** A number in a system's unit, with it. */
+  String measured(double value, Quantity quantity, UnitSystem system) {
+    String unit = unit(quantity, system);
+    String number = number(value, Numbers.DIGITS);
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
   /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */
   String units(Quantity quantity) {
     String metric = unit(quantity, UnitSystem.METRIC);
@@ -192,6 +199,6 @@ public final class Words {
       }
       return out.toString();
     }
-    return String.valueOf(result);
+    return result instanceof Refusal refusal ? refusal.sentence(this) : String.valueOf(result);
   }
 }

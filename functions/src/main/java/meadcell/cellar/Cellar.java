@@ -77,7 +77,7 @@ public final class Cellar {
       note = "Put it beside the cell with the same arguments. Verdicts: FERMENT.STATE.")
   public static Optional<Said> why(
       @FunctionName String function,
-      @Arg(name = "arguments", help = "The same arguments as in the cell") Object... arguments) {
+      @Arg(name = "argument", help = "The same arguments as in the cell") Object... arguments) {
     try {
       return CATALOGUE.get(function).why(arguments);
     } catch (Refusal unknown) {
@@ -117,7 +117,7 @@ public final class Cellar {
       example = "CELLAR.MAP(\"GRAVITY.TOBRIX\";{1.04;1.09})")
   public static Object map(
       @Arg(name = "function", help = "Name of a function that gives one value") String function,
-      @Arg(name = "columns", help = "Its arguments: columns of equal length, cells, constants")
+      @Arg(name = "column", help = "Its arguments: columns of equal length, cells, constants")
           Object... columns) {
     FunctionSpec called = CATALOGUE.get(function);
     if (!called.result().isScalar()) {

@@ -7,8 +7,10 @@ import meadcell.catalogue.Refusal.Kind;
 enum CellarReason implements Reason {
   NOT_ONE_VALUE(
       Kind.OUT_OF_RANGE, "function is \"{function}\"; it must be one that gives one value."),
-  BLOCK(Kind.WRONG_KIND, "columns takes single columns, not a block of cells."),
-  UNEQUAL_COLUMNS(Kind.INCONSISTENT, "columns have {first} and {other} cells.");
+  BLOCK(Kind.WRONG_KIND, "Each argument is one column, not a block of cells."),
+  UNEQUAL_COLUMNS(
+      Kind.INCONSISTENT,
+      "The columns have {first} and {other} cells; they must go row by row together.");
 
   private final Kind kind;
   private final String english;

@@ -209,7 +209,7 @@ public final class Prospect {
               + " the limit held in 98 of 100, but over 30 days in 81 to 87 of 100 within or after a cold"
               + " spell.",
       caution =
-          "It knows the pace of these readings only: warmth, air, a racking, honey or fresh yeast wake"
+          "It knows the pace of these readings only. Warmth, air, a racking, honey or fresh yeast wake"
               + " a ferment, and a mead that rests in a cold cellar may go on in a warm bottle. Read"
               + " where it is as warm as the bottle will be. See BOTTLE.WORSTPRESSURE for what is at"
               + " stake.")

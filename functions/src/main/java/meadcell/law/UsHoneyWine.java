@@ -7,7 +7,7 @@ package meadcell.law;
  */
 public final class UsHoneyWine {
   private static final String ASK =
-      " Not legal advice: check the current text, and ask the authority.";
+      "Not legal advice: check the current text, and ask the authority. ";
 
   private static final String OTHER =
       " What is beyond is \"other than standard wine\" (27 CFR 24.210, 24.218; our own reading): with a"
@@ -15,31 +15,31 @@ public final class UsHoneyWine {
 
   /** Water into a must. */
   public static final String WATER =
-      "In the United States water may not bring a must of honey wine below 13 °Brix (27 CFR 24.203,"
-          + " edition of 2015)."
-          + ASK;
+      ASK
+          + "In the United States water may not bring a must of honey wine below 13 °Brix (27 CFR 24.203,"
+          + " edition of 2015).";
 
   /** Fruit into a mead. */
   public static final String FRUIT =
-      "In the United States fruit in mead leaves standard honey wine: wine of different agricultural"
+      ASK
+          + "In the United States fruit in mead leaves standard honey wine: wine of different agricultural"
           + " commodities is not blended (26 U.S.C. 5387(c), text of November 2024)."
-          + OTHER
-          + ASK;
+          + OTHER;
 
   /** Lots into a blend. */
   public static final String BLEND =
-      "In the United States standard honey wine is not blended with wine of another commodity, fruit"
+      ASK
+          + "In the United States standard honey wine is not blended with wine of another commodity, fruit"
           + " too (26 U.S.C. 5387(c), text of November 2024), and ends at 14 % vol and 35 °Brix of total"
           + " solids (27 CFR 24.203, edition of 2015)."
-          + OTHER
-          + ASK;
+          + OTHER;
 
   /** Spirit into a mead. */
   public static final String SPIRIT =
-      "In the United States no wine spirits may be added to standard honey wine (26 U.S.C. 5387(b), text"
+      ASK
+          + "In the United States no wine spirits may be added to standard honey wine (26 U.S.C. 5387(b), text"
           + " of November 2024), which ends at 14 % vol (27 CFR 24.203, edition of 2015)."
-          + OTHER
-          + ASK;
+          + OTHER;
 
   /** What standard honey wine is. */
   public static final String STANDARD =

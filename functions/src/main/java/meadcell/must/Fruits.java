@@ -97,7 +97,7 @@ public final class Fruits {
       example = "MUST.FRUITSUGAR(\"sour cherry\";25)",
       note =
           "For black currant, elderberry, muscadine, prickly pear and quince USDA has no sugars: give"
-              + " your own. Fruit differs with kind and ripeness: apples from 5.7 to 16.1 %, grapes from 11.5 to 17.6 % (a compilation at plantanswers.com).")
+              + " your own. Fruit differs with kind and ripeness: apples from 5.7 to 16.1 %, grapes from 11.5 to 17.6 % (common practice, no source).")
   public static double fruitSugar(
       @Fruit String fruit,
       @Mass double massKg,

@@ -35,7 +35,7 @@ public final class Sulfite {
           + " carried on it would leave 38 % less molecular SO₂ at 13 °C. Nobody has published which"
           + " of the two holds for cold mead: keep that much in reserve.";
   private static final String SO2_CAUTION =
-      "Sulfites can make asthmatics and allergic people gravely ill: declare them from 10 mg/L total"
+      "Sulfites can make asthmatics and allergic people gravely ill. Declare them from 10 mg/L total"
           + " SO₂ on (USA 27 CFR 4.32(e); EU Regulation 1169/2011 Annex II, from memory). Total SO₂"
           + " is limited, from memory: USA 350 mg/L (27 CFR 4.22, 24.246), EU mead 200 mg/L"
           + " (Regulation 1333/2008 Annex II, 14.2.5); check the current law. Salt and solution give"

@@ -99,6 +99,11 @@ public final class CallMatrix {
         addHostError(i, "missing", new Given(null));
       }
     }
+    if (function.takesUnits() && system == UnitSystem.METRIC) {
+      List<Input> blank = inputs();
+      blank.add(new BlankCell());
+      calls.add(new Call(label("units: a blank cell"), function, blank, outcome(inputs())));
+    }
     if (!function.isVariadic()) {
       List<Input> tooMany = inputs();
       tooMany.addAll(List.of(new Given(1.0), new Given(1.0)));
@@ -141,7 +146,8 @@ public final class CallMatrix {
   }
 
   /** What only references show: a blank, the own row's cell of a column, several cells. */
-  private void scalars(int place, ArgSpec arg, Object blank) {
+  private void scalars(int place, ArgSpec arg, Object zero) {
+    Object blank = arg.isOptional() && arg.isLeftOutBy(zero, system) ? null : zero;
     calls.add(
         new Call(
             label(arg.name() + ": a blank cell"),

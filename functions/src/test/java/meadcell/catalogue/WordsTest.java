@@ -154,4 +154,22 @@ class WordsTest {
     assertEquals("1,5", german.number(1.5, 6));
     assertEquals("1.5", Words.ENGLISH.number(1.5, 6));
   }
+
+  /** A wizard shows some two hundred letters. */
+  @Test
+  void aCautionBeginsWithAShortSentence() {
+    int most = 150;
+    for (Words words : Words.all()) {
+      for (FunctionSpec function : Cellar.catalogue().functions()) {
+        String first = FunctionSpec.firstSentence(function.caution(words));
+        assertTrue(first.length() <= most, function.name() + " " + words.tag() + ": " + first);
+      }
+    }
+  }
+
+  @Test
+  void noTextRestsOnASite() {
+    Pattern site = Pattern.compile("\\b\\w+\\.(com|net|org|info|io|de|eu)\\b");
+    TEXTS.forEach((key, text) -> assertFalse(site.matcher(text).find(), key + ": " + text));
+  }
 }

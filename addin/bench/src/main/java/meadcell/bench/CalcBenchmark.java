@@ -6,9 +6,11 @@ import static meadcell.bench.Timing.seconds;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.LiteralCall;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.Workbook;
@@ -22,6 +24,17 @@ public final class CalcBenchmark {
   private static final int CELLS = 20_000;
   private static final int MANY_CELLS = 50_000;
   private static final int ROUNDS = 15;
+
+  /** What is mapped: calls of one to seven numbers. */
+  private static final List<String> ROWS =
+      List.of(
+          "GRAVITY.TOBRIX(1.05)",
+          "ALCOHOL.ABV(1.104;0.998)",
+          "BARREL.VOLUME(50;64;81)",
+          "BARREL.HEADSPACE(50;64;81;6)",
+          "BARREL.SAMPLETIME(30;2;2.778;30;1.01)",
+          "BARREL.SAMPLETIME(30;2;2.778;30;1.01;0.5)",
+          "BARREL.SAMPLETIME(30;2;2.778;30;1.01;0.5;0.7)");
 
   private CalcBenchmark() {}
 
@@ -64,41 +77,56 @@ public final class CalcBenchmark {
     return book;
   }
 
+  /** {@code CELLAR.MAP} over one to seven columns, beside a built-in and the function alone. */
   private static void map(RemoteOffice office) throws Exception {
-    FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
-    String column = "A1:A" + CELLS;
-    try (Workbook ours = filled(office, "", CELLS);
-        Workbook plain = filled(office, "", CELLS);
-        Workbook builtIn = filled(office, "", CELLS)) {
-      String results = "B1:B" + CELLS;
-      ours.typeArray(results, "=CELLAR.MAP(\"" + function.name() + "\";" + column + ")");
-      plain.typeArray(results, "=PLAIN.COLUMN(" + column + ")");
-      builtIn.typeArray(results, "=2*" + column);
-      List<Double> mapped = new ArrayList<>();
-      List<Double> passed = new ArrayList<>();
-      List<Double> doubled = new ArrayList<>();
-      List<Double> called = new ArrayList<>();
-      for (int round = 0; round < ROUNDS; round++) {
-        mapped.add(seconds(ours::recalculate));
-        passed.add(seconds(plain::recalculate));
-        doubled.add(seconds(builtIn::recalculate));
-        called.add(seconds(() -> callAll(function)));
+    for (String call : ROWS) {
+      LiteralCall literal = LiteralCall.parse(call);
+      FunctionSpec function = Cellar.catalogue().get(literal.function());
+      Object[] row = literal.arguments();
+      int columns = row.length;
+      List<String> ranges = new ArrayList<>();
+      for (int column = 0; column < columns; column++) {
+        ranges.add("%1$s1:%1$s%2$d".formatted((char) ('A' + column), CELLS));
       }
-      double calc = 1e6 * best(doubled) / CELLS;
-      double map = 1e6 * best(mapped) / CELLS - calc;
-      double pass = 1e6 * best(passed) / CELLS - calc;
-      double call = 1e6 * best(called) / CELLS;
-      print(
-          "CELLAR.MAP %.2f µs an element beyond a built-in's %.2f; a plain Java column %.2f;"
-              + " the function alone %.2f",
-          map, calc, pass, call);
+      try (Workbook ours = office.newWorkbook();
+          Workbook builtIn = office.newWorkbook()) {
+        for (int column = 0; column < columns; column++) {
+          String[] cells = new String[CELLS];
+          Arrays.fill(cells, row[column].toString());
+          ours.type(column, cells);
+          builtIn.type(column, cells);
+        }
+        String results = "K1:K" + CELLS;
+        ours.typeArray(
+            results, "=CELLAR.MAP(\"" + function.name() + "\";" + String.join(";", ranges) + ")");
+        builtIn.typeArray(results, "=" + String.join("+", ranges) + "+0");
+        List<Double> mapped = new ArrayList<>();
+        List<Double> added = new ArrayList<>();
+        List<Double> called = new ArrayList<>();
+        for (int round = 0; round < ROUNDS; round++) {
+          mapped.add(seconds(ours::recalculate));
+          added.add(seconds(builtIn::recalculate));
+          called.add(seconds(() -> callAll(function, row)));
+        }
+        double element = 1e6 / (CELLS * columns);
+        print(
+            "CELLAR.MAP of %s, %d columns: %.3f s, %.2f µs an element; a built-in's %.2f;"
+                + " the function alone %.2f; beyond the function %.2f",
+            function.name(),
+            columns,
+            best(mapped),
+            best(mapped) * element,
+            best(added) * element,
+            best(called) * element,
+            (best(mapped) - best(called)) * element);
+      }
     }
   }
 
-  private static void callAll(FunctionSpec function) {
+  private static void callAll(FunctionSpec function, Object[] row) {
     double sum = 0;
     for (int i = 0; i < CELLS; i++) {
-      sum += (Double) function.call(1.02 + 0.1 * i / CELLS);
+      sum += (Double) function.call(row);
     }
     if (Double.isNaN(sum)) {
       throw new IllegalStateException("no sum"); // keeps the loop from being optimised away

@@ -51,4 +51,19 @@ record CallText(FunctionSpec function, String text, List<String> arguments) {
     }
     return new CallText(function, text.substring(0, tokens.end()), arguments);
   }
+
+  /** Whether an argument holds nothing but numbers and texts. */
+  static boolean isConstant(String argument) {
+    FormulaScanner tokens = new FormulaScanner(argument, Dialect.CALC);
+    boolean isConstant = true;
+    while (isConstant && tokens.next()) {
+      isConstant =
+          switch (tokens.kind()) {
+            case NUMBER, TEXT, SPACE, ARRAY_OPEN, ARRAY_CELL, ARRAY_ROW, ARRAY_CLOSE -> true;
+            case OPERATOR -> tokens.start() == 0;
+            default -> false;
+          };
+    }
+    return isConstant;
+  }
 }

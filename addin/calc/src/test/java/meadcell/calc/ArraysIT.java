@@ -3,6 +3,7 @@ package meadcell.calc;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import meadcell.calc.extension.FormulaText;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Kind;
@@ -77,6 +78,34 @@ class ArraysIT {
       assertArrayEquals(new int[] {notCalled, notCalled, notCalled}, book.errors(1, 3));
       book.typeArray("C1:C3", "=CELLAR.MAP(\"" + LOG + "\";IFERROR(A1:A3;\"\"))");
       assertArrayEquals(new int[3], book.errors(2, 3), "the remedy");
+    }
+  }
+
+  @Test
+  void anInlineArrayGivenToWhyFillsOneCell() throws Exception {
+    try (Workbook book = TestOffice.get().newWorkbook()) {
+      String why = "=CELLAR.WHY(\"BLEND.PARTS\";12;{1;2;3})";
+      book.typeArray("A1:A3", why);
+      Object[] cells = book.column(0, 3);
+      assertEquals(cells[0], cells[1], "the one answer serves every cell of the array");
+      book.clear("A1:A3");
+      book.type(0, why, "", "");
+      assertArrayEquals(new Object[] {cells[0], "", ""}, book.column(0, 3));
+    }
+  }
+
+  @Test
+  void mapGoesRowByRowThroughManyColumns() throws Exception {
+    try (Workbook book = TestOffice.get().newWorkbook()) {
+      book.type(0, "50", "51", "52");
+      book.type(1, "64", "65", "66");
+      book.type(2, "81", "82", "83");
+      book.type(3, "6", "", "7");
+      book.typeArray("E1:E3", "=CELLAR.MAP(\"BARREL.HEADSPACE\";A1:A3;B1:B3;C1:C3;D1:D3;1.5)");
+      book.type(5, "=BARREL.HEADSPACE(A1;B1;C1;D1;1.5)", "=BARREL.HEADSPACE(A2;B2;C2;D2;1.5)");
+      assertEquals(book.column(5, 1)[0], book.column(4, 1)[0]);
+      assertArrayEquals(book.errors(5, 2), Arrays.copyOf(book.errors(4, 3), 2));
+      assertEquals(0, book.errors(4, 3)[2]);
     }
   }
 }

@@ -7,86 +7,155 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
 import java.util.List;
 import meadcell.calc.menu.Texts;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
 import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
-/** The menu's explanation of a cell. */
+/** The explanation of a cell. */
 class ExplanationIT {
-  private static final String SOURCE =
-      "Source: " + Cellar.catalogue().get("GRAVITY.TOBRIX").declaration().source();
+  private static final Texts ENGLISH = new Texts("en");
 
   @Test
-  void eachCallIsExplainedWithItsValues() throws Exception {
-    assertEquals(
-        List.of(
-            "GRAVITY.TOBRIX(GRAVITY.FROMBRIX(A1*2))",
-            "   sg = 1.0",
-            "gives",
-            SOURCE,
-            "",
-            "GRAVITY.FROMBRIX(A1*2)",
-            "   brix = 20   (A1*2)",
-            "gives 1.0"),
-        explained("=ROUND(GRAVITY.TOBRIX(GRAVITY.FROMBRIX(A1*2));3)&\"; (\"").stream()
-            .limit(8)
-            .map(line -> line.replaceAll("(sg = 1\\.0|gives 1\\.0|gives).*", "$1"))
-            .map(line -> line.startsWith("gives") && !line.endsWith("1.0") ? "gives" : line)
-            .toList());
+  void everyArgumentIsNamedWithItsUnitAndItsCell() throws Exception {
+    List<String> lines = explained("=BARREL.VOLUME(A1*2;A2;A3;\"US\")", "D1");
+    assertEquals("=BARREL.VOLUME(A1*2,A2,A3,\"US\")", lines.get(0), "as an English office has it");
+    assertTrue(lines.contains("  head = 20 in (from A1*2): Inside diameter of a head"), "" + lines);
+    assertTrue(lines.contains("  bilge = 25 in (from A2): Inside diameter at the bilge"));
+    assertTrue(lines.contains("  units = US"), "units may come early: " + lines);
+    assertTrue(lines.contains("  shape = ellipse, since left out: Curve of the staves"));
+    assertEquals("  59.8399 US gal", after(lines, "Result"));
+    String source = Cellar.catalogue().get("BARREL.VOLUME").source(Words.ENGLISH);
+    assertEquals("  " + source, after(lines, "Source"));
+  }
+
+  @Test
+  void eachCallIsExplainedTheOuterOneFirst() throws Exception {
+    List<String> lines = explained("=ROUND(GRAVITY.TOBRIX(GRAVITY.FROMBRIX(A1*2));3)", "D1");
+    int outer = lines.indexOf("GRAVITY.TOBRIX(GRAVITY.FROMBRIX(A1*2))");
+    int inner = lines.indexOf("GRAVITY.FROMBRIX(A1*2)");
+    assertTrue(outer > 0 && inner > outer, "" + lines);
+    assertTrue(lines.get(inner + 6).startsWith("  brix = 20 °Bx (from A1*2)"), "" + lines);
   }
 
   @Test
   void aRefusalIsExplainedByItsSentence() throws Exception {
+    List<String> lines = explained("=GRAVITY.TOBRIX(B1:B9)", "D1");
+    assertEquals("shows Err:502", lines.get(1));
+    assertTrue(after(lines, "Arguments").startsWith("  sg = 1085 SG (from B1)"), "" + lines);
     assertEquals(
-        List.of(
-            "GRAVITY.TOBRIX(B1:B9)",
-            "   sg = 1085   (B1:B9)",
-            "is refused (Err:502). sg is 1085 SG; it must be 1 to 1.45. Did you mean 1.085?",
-            SOURCE),
-        explained("=GRAVITY.TOBRIX(B1:B9)"));
+        "  sg is 1085 SG; it must be 1 to 1.45. Did you mean 1.085?", after(lines, "Refused"));
   }
 
   @Test
-  void anErrorInAnArgumentIsNotOurs() throws Exception {
-    List<String> lines = explained("=GRAVITY.TOBRIX(1/0)");
-    assertEquals("   sg = #DIV/0!   (1/0)", lines.get(1));
-    assertTrue(lines.get(2).startsWith("is not computed (#DIV/0!)"), lines.get(2));
+  void anErrorInARangeIsFound() throws Exception {
+    List<String> lines = explained("=FERMENT.STATE(A1:A3;C1:C3;1)", "D1");
+    assertEquals("shows Err:504", lines.get(1));
+    assertEquals("  gravities is an error: C2 shows #DIV/0!.", after(lines, "Not computed"));
+    lines = explained("=GRAVITY.TOBRIX(1/0)", "D1");
+    assertEquals("  sg is an error: 1/0 shows #DIV/0!.", after(lines, "Not computed"));
+  }
+
+  @Test
+  void everyCellOfARowIsExplained() throws Exception {
+    List<String> lines = explained("{=BLEND.PARTS(12;65;24)}", "E1", "D1:E1");
+    assertEquals("  share of first = 77.3585 %", after(lines, "Result"));
+    assertTrue(lines.contains("  share of second = 22.6415 % (in this cell)"), "" + lines);
+  }
+
+  @Test
+  void inAnArrayTheChosenElementIsExplained() throws Exception {
+    for (String formula :
+        List.of("{=GRAVITY.TOBRIX($C$4:$C$6)}", "{=CELLAR.MAP(\"GRAVITY.TOBRIX\";$C$4:$C$6)}")) {
+      List<String> lines = explained(formula, "D2", "D1:D3");
+      assertTrue(after(lines, "Arguments").startsWith("  sg = 1.05 SG (from C5)"), "" + lines);
+      assertEquals("  12.3975 °Bx", after(lines, "Result"));
+    }
+  }
+
+  @Test
+  void aCellOfAnotherSheetIsNamedWithItsSheet() throws Exception {
+    try (Workbook book = book()) {
+      RemoteOffice.as(XSpreadsheetDocument.class, book.document())
+          .getSheets()
+          .insertNewByName("Log book", (short) 1);
+      book.sheet("Log book").type(0, "1.05");
+      book.cell("D1").setFormula("=GRAVITY.TOBRIX($'Log book'.A1)");
+      List<String> lines = explained(book, "D1");
+      assertTrue(
+          after(lines, "Arguments").startsWith("  sg = 1.05 SG (from Log book.A1)"), "" + lines);
+    }
+  }
+
+  @Test
+  void inGermanAllIsGerman() throws Exception {
+    try (Workbook book = book()) {
+      book.cell("D1").setFormula("=GRAVITY.TOBRIX(C5)");
+      List<String> lines = explained(book, "D1", new Texts("de"));
+      assertTrue(after(lines, "Argumente").startsWith("  sg = 1,05 SG (aus C5)"), "" + lines);
+      assertEquals("  12,3975 °Bx", after(lines, "Ergebnis"));
+    }
   }
 
   @Test
   void aFormulaWithoutOurFunctionsIsSaidToHaveNone() throws Exception {
-    assertEquals(new Texts("en").say("noCall"), String.join("\n", explained("=SUM(A1:A2)")));
+    assertEquals(List.of(ENGLISH.say("noCall")), explained("=SUM(A1:A2)", "D1"));
   }
 
   @Test
   void aSheetProtectedWithoutPasswordIsExplainedToo() throws Exception {
-    assertEquals("gives 1", explained("=GRAVITY.FROMBRIX(0)", "").get(2));
-    assertEquals(
-        List.of(new Texts("en").say("protected")), explained("=GRAVITY.FROMBRIX(0)", "secret"));
-  }
-
-  private static List<String> explained(String formula) throws Exception {
-    return explained(formula, null);
-  }
-
-  private static List<String> explained(String formula, String password) throws Exception {
-    RemoteOffice office = TestOffice.get();
-    try (Workbook book = office.newWorkbook()) {
-      book.type(0, "10");
-      book.type(1, "1085");
-      book.type(2, formula);
-      if (password != null) {
-        book.protect(password);
-      }
-      String text =
-          new Explanation(office.context(), new Texts("en"))
-              .of(
-                  UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document()),
-                  book.cell("C1"));
-      assertEquals(formula, book.cell("C1").getFormula(), "the document is left alone");
-      return text.lines().toList();
+    try (Workbook book = book()) {
+      book.cell("D1").setFormula("=GRAVITY.FROMBRIX(0)");
+      book.protect("");
+      assertEquals("  1 SG", after(explained(book, "D1"), "Result"));
     }
+    try (Workbook book = book()) {
+      book.cell("D1").setFormula("=GRAVITY.FROMBRIX(0)");
+      book.protect("secret");
+      assertEquals(List.of(ENGLISH.say("protected")), explained(book, "D1"));
+    }
+  }
+
+  private static String after(List<String> lines, String heading) {
+    assertTrue(lines.contains(heading), heading + " in " + lines);
+    return lines.get(lines.indexOf(heading) + 1);
+  }
+
+  private static Workbook book() throws Exception {
+    Workbook book = TestOffice.get().newWorkbook();
+    book.type(0, "10", "25", "32");
+    book.type(1, "1085");
+    book.type(2, "1.05", "=1/0", "1.04", "1.04", "1.05", "1.06");
+    return book;
+  }
+
+  private static List<String> explained(String formula, String cell) throws Exception {
+    return explained(formula, cell, cell);
+  }
+
+  private static List<String> explained(String formula, String cell, String area) throws Exception {
+    try (Workbook book = book()) {
+      if (formula.startsWith("{")) {
+        book.typeArray(area, formula.substring(1, formula.length() - 1));
+      } else {
+        book.cell(cell).setFormula(formula);
+      }
+      List<String> lines = explained(book, cell);
+      assertEquals(formula, book.cell(cell).getFormula(), "the document is left alone");
+      return lines;
+    }
+  }
+
+  private static List<String> explained(Workbook book, String cell) throws Exception {
+    return explained(book, cell, ENGLISH);
+  }
+
+  private static List<String> explained(Workbook book, String cell, Texts texts) throws Exception {
+    return new Explanation(TestOffice.get().context(), texts)
+        .of(UnoRuntime.queryInterface(XSpreadsheetDocument.class, book.document()), book.cell(cell))
+        .lines()
+        .toList();
   }
 }

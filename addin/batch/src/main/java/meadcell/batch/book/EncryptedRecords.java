@@ -3,7 +3,9 @@ package meadcell.batch.book;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.security.GeneralSecurityException;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.hssf.record.FilePassRecord;
 import org.apache.poi.hssf.record.RecordInputStream;
@@ -29,7 +31,8 @@ record EncryptedRecords(byte[] clear, EncryptionMode mode, String password)
     }
     EncryptionInfo info = pass.getEncryptionInfo();
     String password = Encryption.fitting(info.getDecryptor(), passwords);
-    byte[] clear = rewritten(bytes, password, null, null);
+    byte[] records = ClearRecords.of(stream(file.getRoot()), info);
+    byte[] clear = withRecords(rewritten(bytes, password, null, null), records);
     return new EncryptedRecords(clear, info.getEncryptionMode(), password);
   }
 
@@ -51,9 +54,46 @@ record EncryptedRecords(byte[] clear, EncryptionMode mode, String password)
     return null;
   }
 
+  private static byte[] stream(DirectoryNode root) throws IOException {
+    String name = HSSFWorkbook.getWorkbookDirEntryName(root);
+    try (InputStream in = root.createDocumentInputStream(name)) {
+      return in.readAllBytes();
+    }
+  }
+
+  private static boolean hasRecords(POIFSFileSystem file, byte[] records) throws IOException {
+    byte[] stream = stream(file.getRoot()); // filled up to the size of a block
+    return stream.length >= records.length
+        && Arrays.equals(stream, 0, records.length, records, 0, records.length);
+  }
+
+  /** The file, with the records as they were where POI has written others. */
+  private static byte[] withRecords(byte[] bytes, byte[] records) throws IOException {
+    try (POIFSFileSystem file = new POIFSFileSystem(new ByteArrayInputStream(bytes))) {
+      if (hasRecords(file, records)) {
+        return bytes;
+      }
+      file.createOrUpdateDocument(new ByteArrayInputStream(records), WORKBOOK);
+      ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length);
+      file.writeFilesystem(out);
+      return out.toByteArray();
+    }
+  }
+
   @Override
-  public byte[] sealed(byte[] content) throws IOException {
-    return rewritten(content, null, password, mode);
+  public byte[] sealed(byte[] content) throws IOException, GeneralSecurityException {
+    byte[] sealed = rewritten(content, null, password, mode);
+    try (POIFSFileSystem file = new POIFSFileSystem(new ByteArrayInputStream(sealed));
+        POIFSFileSystem wanted = new POIFSFileSystem(new ByteArrayInputStream(content))) {
+      EncryptionInfo info = pass(file.getRoot()).getEncryptionInfo();
+      Encryption.fitting(info.getDecryptor(), List.of(password));
+      if (!hasRecords(wanted, ClearRecords.of(stream(file.getRoot()), info))) {
+        throw new FileRefused(
+            "This .xls cannot be put under its password again without harm; save it as .xlsx, or"
+                + " without the password, and use that.");
+      }
+    }
+    return sealed;
   }
 
   /** POI takes the passwords of this format from a variable of the thread. */

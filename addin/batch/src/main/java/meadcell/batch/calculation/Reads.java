@@ -28,6 +28,16 @@ public record Reads(List<Area> areas, boolean anything, Set<String> functions, S
     }
   }
 
+  public Reads {
+    areas = List.copyOf(areas);
+    functions = Set.copyOf(functions);
+  }
+
+  /** The same of a formula whose cells nobody asks for. */
+  public Reads withoutAreas() {
+    return new Reads(List.of(), anything, functions, problem);
+  }
+
   public boolean canBeRead() {
     return problem.isEmpty();
   }

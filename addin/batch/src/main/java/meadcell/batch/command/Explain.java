@@ -1,19 +1,24 @@
 package meadcell.batch.command;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import meadcell.catalogue.CallPage;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.ChangedNumber;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.LiteralCall;
 import meadcell.catalogue.ReferencePage;
+import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** A function's page, a command's help, or the description of the report file. */
+/** A function's page, that of one call, a command's help, or the description of the report file. */
 @Command(
     name = "explain",
     header = "Shows the page of a function: arguments, units, ranges, formula, source.",
@@ -24,7 +29,8 @@ public final class Explain implements Runnable {
   @Parameters(
       arity = "1..*",
       paramLabel = "NAME",
-      description = "Functions, commands, or report (the file of --report).")
+      description =
+          "Functions, calls with numbers in them, commands, or report (the file of --report).")
   private List<String> names;
 
   @Spec private CommandSpec spec;
@@ -42,7 +48,8 @@ public final class Explain implements Runnable {
       if (command != null) {
         command.usage(spec.commandLine().getOut());
       } else {
-        spec.commandLine().getOut().println(page(catalogue.get(name)).text(WIDTH));
+        ReferencePage page = name.indexOf('(') < 0 ? page(catalogue.get(name)) : call(name);
+        spec.commandLine().getOut().println(page.text(WIDTH));
       }
     }
   }
@@ -60,5 +67,20 @@ public final class Explain implements Runnable {
     List<ReferencePage.Section> sections = new ArrayList<>(page.sections());
     sections.add(new ReferencePage.Section("Changed numbers", changes));
     return new ReferencePage(page.title(), sections);
+  }
+
+  /** What a call with numbers in it was given and gives. */
+  private ReferencePage call(String text) {
+    LiteralCall call;
+    try {
+      call = LiteralCall.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+    return CallPage.of(
+        Cellar.catalogue().get(call.function()),
+        Arrays.stream(call.arguments()).map(CallPage.Given::constant).toList(),
+        CallPage.Chosen.FIRST,
+        Words.ENGLISH);
   }
 }

@@ -8,7 +8,7 @@ import meadcell.batch.plan.PlanFormula.Reference;
 /** What the references of a formula stand for in one cell. */
 final class Operands {
   @SuppressWarnings("IdentityHashMapUsage") // each mention has its input
-  private final Map<Reference, Input> inputs = new IdentityHashMap<>();
+  private final Map<Reference, Input> inputs = new IdentityHashMap<>(4);
 
   private String problem = "";
   private String note = "";

@@ -73,11 +73,16 @@ final class OwnCells {
 
   private String hash(BookSheet sheet, Place place, CellContent content) {
     if (content.isFormula()) {
-      String form = RelativeForm.of(content.formula(), place.row(), place.column());
       return forms.computeIfAbsent(
-          form, text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
+          form(place, content.formula()),
+          text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
     }
     return Long.toHexString(number(sheet, place, content));
+  }
+
+  /** What a formula has in common with its copies in other rows. */
+  static String form(Place place, String formula) {
+    return RelativeForm.of(formula, place.row(), place.column());
   }
 
   /** What a plain value hashes to in its place. */

@@ -13,6 +13,7 @@ import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Outcome;
+import meadcell.batch.calculation.Reads;
 import meadcell.batch.calculation.Reproduction;
 import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
@@ -30,18 +31,18 @@ record Results(
    */
   List<FormulaCell> compute(List<Written> written) {
     CellSet filled = new CellSet();
-    Map<Reproduction.Cell, CellContent> before = new HashMap<>();
-    for (Written cell : written) {
-      filled.add(cell.sheet(), cell.place());
-      before.put(new Reproduction.Cell(cell.sheet(), cell.place()), cell.before());
-    }
+    written.forEach(cell -> filled.add(cell.sheet(), cell.place()));
     Calculation reading = new Calculation(book, catalogue, filled);
     Affected affected = new Affected(book, reading, filled);
     affected.from(formula -> formula.isOurs(catalogue) && isUncomputed(formula));
     List<FormulaCell> dependents = affected.from(written.stream().map(Written::area).toList());
     Recalculation recalculation = new Recalculation(book, catalogue, report, options.office());
     List<FormulaCell> formulas = new ArrayList<>();
-    written.forEach(cell -> formulas.add(formula(cell, reading)));
+    Map<String, Reads> read = new HashMap<>();
+    written.forEach(cell -> formulas.add(formula(cell, reading, read)));
+    boolean isAnyStored = formulas.stream().anyMatch(cell -> !cell.content().value().isBlank());
+    Map<Reproduction.Cell, CellContent> before =
+        isAnyStored || !dependents.isEmpty() ? before(written) : Map.of();
     formulas.addAll(dependents);
     List<Outcome> first = recalculation.withoutOffice().outcomes(formulas, before);
     List<FormulaCell> computed = new ArrayList<>();
@@ -55,7 +56,7 @@ record Results(
       }
     }
     formulas.clear();
-    waiting.forEach(cell -> formulas.add(formula(cell, reading)));
+    waiting.forEach(cell -> formulas.add(formula(cell, reading, read)));
     formulas.addAll(dependents);
     List<Outcome> second = recalculation.outcomes(formulas, before);
     for (int i = 0; i < formulas.size(); i++) {
@@ -69,10 +70,26 @@ record Results(
     return computed;
   }
 
-  private FormulaCell formula(Written cell, Calculation reading) {
+  /** What cells held before they were filled, for stored results that rest on it. */
+  private static Map<Reproduction.Cell, CellContent> before(List<Written> written) {
+    Map<Reproduction.Cell, CellContent> before = new HashMap<>();
+    for (Written cell : written) {
+      before.put(new Reproduction.Cell(cell.sheet(), cell.place()), cell.before());
+    }
+    return before;
+  }
+
+  /**
+   * A cell that was filled. Which functions its formula calls is read once for a column of them;
+   * which cells, nobody asks of a cell that is filled.
+   */
+  private FormulaCell formula(Written cell, Calculation reading, Map<String, Reads> read) {
     CellContent content = book.sheets().get(cell.sheet()).content(cell.place());
-    return new FormulaCell(
-        cell.sheet(), cell.place(), content, reading.reads(cell.sheet(), cell.place()));
+    Reads functions =
+        read.computeIfAbsent(
+            cell.sheet() + OwnCells.form(cell.place(), cell.formula()),
+            form -> reading.reads(cell.sheet(), cell.place()).withoutAreas());
+    return new FormulaCell(cell.sheet(), cell.place(), content, functions);
   }
 
   /** A program without the functions puts this in place of every result. */

@@ -19,7 +19,7 @@ public final class Report {
     PROTECTED("a protected sheet was left as it is"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
     BLANK_INPUT("a formula with a cellar function reads a blank cell"),
-    OLDER("a number of a filled workbook that an older version computed, and a later one changed"),
+    OLDER("an older version filled this number in, and a later one gives another"),
     MISTYPED("a reading that cannot be what was read"),
     FILE("something about the file itself");
 

@@ -23,6 +23,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
+import meadcell.batch.book.xls.Records;
 import meadcell.cellar.Cellar;
 import org.apache.poi.hssf.record.crypto.Biff8EncryptionKey;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -168,6 +169,52 @@ class EncryptionTest {
     } finally {
       Biff8EncryptionKey.setCurrentUserPassword(null);
     }
+  }
+
+  private static byte[] stream(byte[] file) throws IOException {
+    try (POIFSFileSystem container = new POIFSFileSystem(new ByteArrayInputStream(file));
+        var in = container.getRoot().createDocumentInputStream("Workbook")) {
+      return in.readAllBytes();
+    }
+  }
+
+  /** Rewritten by nobody: what POI makes of a workbook is not what stands in it. */
+  @ParameterizedTest
+  @EnumSource(names = {"binaryRC4", "cryptoAPI", "xor"})
+  void recordsOfTheOldFormatAreDecryptedAsTheyStand(EncryptionMode mode) throws Exception {
+    byte[] plain = stream(Files.readAllBytes(save(log(new HSSFWorkbook()), folder.resolve("p"))));
+    byte[] clear = stream(Encryption.open(Files.readAllBytes(xls(mode)), PASSWORD).clear());
+    assertArrayEquals(plain, clear);
+  }
+
+  /** Held against the original like one without a password: charts stay, and notes give way. */
+  @ParameterizedTest
+  @EnumSource(names = {"binaryRC4", "cryptoAPI", "xor"})
+  void chartsOfTheOldFormatStay(EncryptionMode mode) throws Exception {
+    HSSFWorkbook book = log(new HSSFWorkbook());
+    rows(book.getSheet("log"), 0, row("SG", "Note"), row("1,05 sg", "a"));
+    Path file = save(book, folder.resolve("log.xls"));
+    Records.edit(file, Records::addChart);
+    try (HSSFWorkbook again = new HSSFWorkbook(Files.newInputStream(file))) {
+      Biff8EncryptionKey.setCurrentUserPassword(PASSWORD);
+      again.setEncryptionMode(mode);
+      save(again, file);
+    } finally {
+      Biff8EncryptionKey.setCurrentUserPassword(null);
+    }
+    byte[] before = Files.readAllBytes(file);
+    long parts = Records.count(file, Records.BEGIN);
+    assertEquals(3, parts);
+    Run run = fillInPlace(file);
+    if (mode == EncryptionMode.xor) { // POI does not encrypt the records of charts as they were
+      assertEquals(ExitCode.REFUSED, run.code());
+      assertTrue(run.err().contains("without the password, and use that"), run.err());
+      assertArrayEquals(before, Files.readAllBytes(file));
+      return;
+    }
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertTrue(run.err().contains("would lose its charts"), run.err());
+    assertEquals(parts, Records.count(file, Records.BEGIN));
   }
 
   @Test

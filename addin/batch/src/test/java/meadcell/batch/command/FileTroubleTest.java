@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -16,6 +17,8 @@ import meadcell.batch.TestBooks;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class FileTroubleTest {
@@ -94,5 +97,26 @@ class FileTroubleTest {
     Path password = Files.write(folder.resolve("password"), new byte[] {(byte) 0xe4, '\n'});
     says(ExitCode.USAGE, "no text in UTF-8", "check", log, "--password-file", password.toString());
     assertTrue(FileTrouble.sentence(new MalformedInputException(1)).contains("UTF-8"));
+  }
+
+  /** As cron jobs run: where the locale knows only ASCII, Java can make no path of an umlaut. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aNameWithAnUmlautWhereTheLocaleHasNone() throws Exception {
+    Path file = Files.move(Path.of(log), folder.resolve("Fass Köln.xlsx"));
+    ProcessBuilder tool =
+        new ProcessBuilder(
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            System.getProperty("java.class.path"),
+            "meadcell.batch.Main",
+            "check",
+            file.toString());
+    tool.environment().put("LC_ALL", "C");
+    Process run = tool.redirectErrorStream(true).start();
+    String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(said.contains("set LC_ALL=C.UTF-8"), said);
+    assertFalse(said.contains("java.nio"), said);
+    assertEquals(ExitCode.USAGE, run.waitFor());
   }
 }

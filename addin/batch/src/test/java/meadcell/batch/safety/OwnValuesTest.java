@@ -17,6 +17,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -155,6 +156,48 @@ class OwnValuesTest {
     for (String a1 : new String[] {"E5", "F5", "G5", "E6", "F6", "G6", "E7", "F7", "G7", "D7"}) {
       double expected = cell(once, Scene.SHEET, a1).getNumericCellValue();
       assertEquals(expected, cell(after, Scene.SHEET, a1).getNumericCellValue(), 1e-12, a1);
+    }
+  }
+
+  private static final String COUNT = "ROW(INDIRECT(\"1:\"&C12))";
+  private static final String SINGLE = "_xlfn.SINGLE(GRAVITY.CORRECT(B5:B7,20))";
+
+  /** Formulas of the person's own, with the right results as an office of today stores them. */
+  private Path logWithOwnFormulas() throws Exception {
+    XSSFWorkbook book = Scene.log(new XSSFWorkbook());
+    book.setCellFormulaValidation(false);
+    Sheet sheet = book.getSheet(Scene.SHEET);
+    rows(sheet, 11, row("Count", null, 3));
+    sheet.setArrayFormula(COUNT, CellRangeAddress.valueOf("H5:H7"));
+    for (int row = 4; row <= 6; row++) {
+      sheet.getRow(row).getCell(7).setCellValue(row - 3);
+      sheet.getRow(row).createCell(8).setCellFormula(SINGLE);
+      sheet.getRow(row).getCell(8).setCellValue(CORRECTED[row - 4]);
+    }
+    return scene.save(book, "log.xlsx");
+  }
+
+  /** What an office picks of the column in each row, here of made-up figures. */
+  private static final double[] CORRECTED = {1.0801, 1.0601, 1.0201};
+
+  @ParameterizedTest
+  @ValueSource(strings = {"fill", "recalc"})
+  void aPersonsOwnFormulasThatOnlyAnOfficeComputesKeepTheirValues(String command) throws Exception {
+    Path file = logWithOwnFormulas();
+    Run run =
+        command.equals("fill")
+            ? scene.fill(file, "--in-place")
+            : Run.of("recalc", file.toString(), "--in-place");
+    assertTrue(run.code() == ExitCode.OK || run.code() == ExitCode.LEFT, run.err());
+    Workbook after = open(file);
+    for (int row = 5; row <= 7; row++) {
+      Cell count = cell(after, Scene.SHEET, "H" + row);
+      assertEquals(row - 4, count.getNumericCellValue(), run.err());
+      assertEquals(COUNT, count.getCellFormula());
+      assertEquals("H5:H7", count.getArrayFormulaRange().formatAsString());
+      Cell single = cell(after, Scene.SHEET, "I" + row);
+      assertEquals(CORRECTED[row - 5], single.getNumericCellValue(), run.err());
+      assertEquals(SINGLE, single.getCellFormula());
     }
   }
 }

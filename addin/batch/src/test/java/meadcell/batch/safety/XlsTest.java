@@ -2,6 +2,7 @@ package meadcell.batch.safety;
 
 import static meadcell.batch.TestBooks.cell;
 import static meadcell.batch.TestBooks.open;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -23,6 +24,8 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Old binary workbooks as other programs write them; each fill puts a note. */
 class XlsTest {
@@ -32,9 +35,6 @@ class XlsTest {
   private static final int LINKED_SHEETS = 0x0017;
   private static final int LINKED_NAME = 0x0023;
   private static final int FORMULA = 0x0006;
-  private static final int BEGIN = 0x0809;
-  private static final int END = 0x000A;
-  private static final int VIEW = 0x023E;
   private static final int TABLE = 0x0236;
   private static final int NOTE = 0x001C;
 
@@ -73,65 +73,20 @@ class XlsTest {
     checkFilled(filled);
   }
 
-  /** A chart is a beginning-of-file record of its own kind, and an end, within the sheet. */
-  private static void addCharts(List<Each> records, int count) {
-    int sheet = 0;
-    for (int i = 0; i < records.size(); i++) {
-      sheet += records.get(i).kind == BEGIN ? 1 : 0;
-      if (sheet == 2 && records.get(i).kind == VIEW) {
-        for (int chart = 0; chart < count; chart++) {
-          byte[] begin = records.get(0).data.clone();
-          begin[2] = 0x20;
-          records.add(i, new Each(END, new byte[0]));
-          records.add(i, new Each(0x1001, new byte[] {0, (byte) chart}));
-          records.add(i, new Each(BEGIN, begin));
-          // an object of kind 5, a chart
-          records.add(
-              i,
-              new Each(
-                  0x005D,
-                  new byte[] {
-                    0x15,
-                    0,
-                    0x12,
-                    0,
-                    5,
-                    0,
-                    (byte) (chart + 1),
-                    0,
-                    0x11,
-                    0x60,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0,
-                    0
-                  }));
-        }
-        return;
-      }
-    }
-  }
-
   @Test
   void sheetsKeepTheirChartsAndNotesGoElsewhere() throws Exception {
     Path file = save();
-    Records.edit(file, records -> addCharts(records, 2));
+    Records.edit(
+        file,
+        records -> {
+          Records.addChart(records);
+          Records.addChart(records);
+        });
     Run run = scene.fill(file, "--out", folder.resolve("out").toString(), "--report-sheet");
     assertEquals(ExitCode.OK, run.code(), run.err());
     Path filled = scene.out(file);
-    assertEquals(Records.count(file, BEGIN) + 1, Records.count(filled, BEGIN)); // the report
+    assertEquals(
+        Records.count(file, Records.BEGIN) + 1, Records.count(filled, Records.BEGIN)); // the report
     assertEquals(0, Records.count(filled, NOTE));
     assertTrue(run.err().contains("would lose its charts"), run.err());
     try (Workbook after = open(filled)) {
@@ -192,6 +147,74 @@ class XlsTest {
     checkFilled(filled);
     assertEquals(before, Records.formula(filled, 1, "D1"));
     assertEquals(1, Records.count(filled, NAME));
+  }
+
+  /**
+   * Functions of the macro sheets before Visual Basic ([MS-XLS] 2.5.198.4 and 2.5.198.17): by
+   * number, as a command, with a fixed number of arguments, and of an add-in's own macro sheet.
+   */
+  private enum Macro {
+    BY_NUMBER(0x1E, 38, 0, 0x1E, 7, 0, 0x42, 2, 185, 0),
+    AS_A_COMMAND(0x1E, 7, 0, 0x42, 1, 3, 0x80),
+    WITH_A_FIXED_COUNT(0x1E, 7, 0, 0x41, 0x9E, 0),
+    UNKNOWN_TO_ANYONE(0x1E, 7, 0, 0x42, 1, 0xFE, 0x02),
+    OF_AN_ADD_IN(0x39, 0, 0, 1, 0, 0, 0, 0x1E, 7, 0, 0x42, 2, 255, 0);
+
+    final byte[] tokens;
+
+    Macro(int... tokens) {
+      this.tokens = new byte[tokens.length];
+      for (int i = 0; i < tokens.length; i++) {
+        this.tokens[i] = (byte) tokens[i];
+      }
+    }
+  }
+
+  /** An add-in that lies in another file, and the one function that is used of it. */
+  private static void addAddIn(List<Each> records) {
+    byte[] file = "\0\0x\0\0\1MACROS.XLA".getBytes(StandardCharsets.ISO_8859_1);
+    file[2] = (byte) (file.length - 5);
+    byte[] name = "\0\0\0\0\0\0\5OLDIE\2\0\34\27".getBytes(StandardCharsets.ISO_8859_1);
+    byte[] name8 = Arrays.copyOf(name, name.length + 1); // no compression flag yet
+    System.arraycopy(name, 7, name8, 8, name.length - 7);
+    name8[7] = 0;
+    int texts = 0;
+    while (records.get(texts).kind != 0x00FC) {
+      texts++;
+    }
+    records.removeIf(each -> List.of(LINKED_BOOK, LINKED_SHEETS, LINKED_NAME).contains(each.kind));
+    records.add(texts, new Each(LINKED_SHEETS, new byte[] {1, 0, 0, 0, -2, -1, -2, -1}));
+    records.add(texts, new Each(LINKED_NAME, name8));
+    records.add(texts, new Each(LINKED_BOOK, file));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void olderMacroFunctionsAreKeptOrTheFileIsRefused(Macro macro) throws Exception {
+    book.getSheet("Other").getRow(0).createCell(3).setCellFormula("SUM(1,2)");
+    Path file = save();
+    Records.edit(
+        file,
+        records -> {
+          if (macro == Macro.OF_AN_ADD_IN) {
+            addAddIn(records);
+          }
+          records.stream()
+              .filter(each -> each.kind == FORMULA)
+              .forEach(each -> each.data = withTokens(each.data, macro.tokens));
+        });
+    byte[] original = Files.readAllBytes(file);
+    String before = Records.formula(file, 1, "D1");
+    Run run = scene.fill(file, "--in-place");
+    if (run.code() == ExitCode.OK) {
+      checkFilled(file);
+      assertEquals(before, Records.formula(file, 1, "D1"));
+    } else {
+      assertEquals(ExitCode.REFUSED, run.code(), run.err());
+      assertTrue(run.err().contains("save it as .xlsx"), run.err());
+      assertArrayEquals(original, Files.readAllBytes(file));
+    }
+    assertFalse(run.err().contains("fault"), run.err());
   }
 
   @Test

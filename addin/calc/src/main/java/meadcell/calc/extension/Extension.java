@@ -77,13 +77,17 @@ public final class Extension {
     Archive archive =
         new Archive()
             .addAll("", fixed)
-            .add("icon.png", Icon.png())
+            .add("icon.png", Icon.sheet(false))
+            .add("icon-dark.png", Icon.sheet(true))
+            .add("explain_16.png", Icon.button(16))
+            .add("explain_26.png", Icon.button(26))
             .add("meadcell.components", Components.write(families))
             .add("CalcAddIns.xcu", WizardTexts.write(catalogue, families, Words.all()))
             .add("meadcell.rdb", typeLibrary())
             .add(CHECKS, CheckWorkbook.write(CheckRow.load(catalogue)))
             .add(JAR, componentJar())
             .add(MENU_JAR, menuJar(sources));
+    BasicLibrary.addTo(archive, Words.all().stream().map(Words::tag).toList());
     for (Words words : Words.all()) {
       archive.add(Menu.guide(words.tag()), GuideWorkbook.write(catalogue, families, words));
     }

@@ -3,15 +3,19 @@ package meadcell.calc.extension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import meadcell.calc.UnoNames;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Kind;
 
 /**
  * A family as an interface of the office's component model. The types decide how Calc passes what a
  * user typed: a column given to a {@code double} or {@code string} takes the cell of its own row,
- * {@code any} may be left out, {@code [][]any} takes ranges.
+ * {@code any} may be left out, {@code [][]any} takes ranges. From the second of a variable number
+ * of arguments on, Calc passes single values and calls once for each row, so {@code []any} stands
+ * behind as many {@code any} as a call can need.
  */
 public record UnoInterface(String name, List<Method> methods) {
   static final String ROOT = "com.sun.star.uno.XInterface";
@@ -39,14 +43,32 @@ public record UnoInterface(String name, List<Method> methods) {
   public record Method(String name, String type, List<Parameter> parameters) {}
 
   static UnoInterface of(Catalogue catalogue, String family) {
+    int most = most(catalogue);
     return new UnoInterface(
         UnoNames.interfaceOf(family),
-        catalogue.functions(family).stream().map(UnoInterface::method).toList());
+        catalogue.functions(family).stream().map(function -> method(function, most)).toList());
   }
 
-  private static Method method(FunctionSpec function) {
+  /** The names of the single parameters before a variable number of them. */
+  static List<String> extra(ArgSpec arg, int most) {
+    return IntStream.rangeClosed(1, arg.kind() == Kind.REST ? most : 0)
+        .mapToObj(i -> arg.name() + i)
+        .toList();
+  }
+
+  /** How many arguments any function of a fixed number takes. */
+  static int most(Catalogue catalogue) {
+    return catalogue.functions().stream()
+        .filter(function -> !function.isVariadic())
+        .mapToInt(FunctionSpec::most)
+        .max()
+        .orElse(0);
+  }
+
+  private static Method method(FunctionSpec function, int most) {
     List<Parameter> parameters = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
+      extra(arg, most).forEach(name -> parameters.add(new Parameter(name, ANY)));
       parameters.add(new Parameter(arg.name(), type(arg)));
     }
     if (function.takesUnits()) {

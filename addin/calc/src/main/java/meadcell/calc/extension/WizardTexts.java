@@ -14,10 +14,12 @@ import meadcell.catalogue.Words;
 final class WizardTexts {
   private final Xml xml;
   private final List<Words> languages;
+  private final int most;
 
-  private WizardTexts(Xml xml, List<Words> languages) {
+  private WizardTexts(Xml xml, List<Words> languages, int most) {
     this.xml = xml;
     this.languages = languages;
+    this.most = most;
   }
 
   static byte[] write(Catalogue catalogue, Iterable<String> families, List<Words> languages) {
@@ -36,7 +38,8 @@ final class WizardTexts {
                         with("oor:name", "AddInInfo"),
                         () -> {
                           for (String family : families) {
-                            new WizardTexts(xml, languages).family(catalogue, family);
+                            new WizardTexts(xml, languages, UnoInterface.most(catalogue))
+                                .family(catalogue, family);
                           }
                         })));
   }
@@ -65,6 +68,9 @@ final class WizardTexts {
         with("oor:name", "Parameters"),
         () -> {
           for (ArgSpec arg : function.args()) {
+            for (String name : UnoInterface.extra(arg, most)) {
+              argument(name, arg::description);
+            }
             argument(arg.name(), arg::description);
           }
           if (function.takesUnits()) {

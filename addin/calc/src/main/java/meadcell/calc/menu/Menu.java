@@ -30,6 +30,9 @@ public final class Menu extends WeakBase implements XJobExecutor {
   /** The service that the menu's entries name. */
   public static final String SERVICE = "meadcell.calc.Menu";
 
+  /** What the functions say when they are loaded; their families follow, with bars between. */
+  public static final String CONTEXT_MENUS = "contextMenus:";
+
   private final XComponentContext context;
 
   public Menu(XComponentContext context) {
@@ -50,6 +53,10 @@ public final class Menu extends WeakBase implements XJobExecutor {
 
   @Override
   public void trigger(String entry) {
+    if (entry.startsWith(CONTEXT_MENUS)) {
+      ContextMenus.add(context, entry.substring(CONTEXT_MENUS.length()));
+      return;
+    }
     Installation installation = new Installation(context);
     Texts texts = installation.texts();
     try {
@@ -61,7 +68,7 @@ public final class Menu extends WeakBase implements XJobExecutor {
           open(texts, guide(texts.language()));
           break;
         case "explain":
-          show(texts, explain(installation.functions(), texts));
+          explain(installation.functions(), texts);
           break;
         case "check":
           show(texts, installation.report());
@@ -72,20 +79,26 @@ public final class Menu extends WeakBase implements XJobExecutor {
     } catch (Installation.NotLoaded e) {
       show(texts, e.getMessage());
     } catch (com.sun.star.uno.Exception | RuntimeException e) {
-      show(texts, e.toString()); // the office itself would say nothing
+      show(texts, texts.say("failed", e.getMessage())); // the office itself would say nothing
     }
   }
 
-  private String explain(Functions functions, Texts texts) throws com.sun.star.uno.Exception {
+  private void explain(Functions functions, Texts texts) throws com.sun.star.uno.Exception {
     XModel model = as(XModel.class, desktop().getCurrentComponent());
     XSpreadsheetDocument document = as(XSpreadsheetDocument.class, model);
     XCellRange selection =
         document == null ? null : as(XCellRange.class, model.getCurrentSelection());
     if (selection == null) {
-      return texts.say("noCell");
+      show(texts, texts.say("noCell"));
+      return;
     }
     XCell cell = selection.getCellByPosition(0, 0);
-    return functions.explain(context, document, cell, texts);
+    PageWindow.show(
+        context,
+        as(XWindowPeer.class, model.getCurrentController().getFrame().getContainerWindow()),
+        texts.say("explainEntry"),
+        functions.explain(context, document, cell, texts),
+        texts.say("close"));
   }
 
   /** Opens packed workbooks as untitled copies, the last one in front. */

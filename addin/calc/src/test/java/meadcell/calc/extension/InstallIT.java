@@ -29,6 +29,8 @@ class InstallIT {
 
   private static final String CHECKS = "meadcell/check/proving.tsv";
 
+  private static final int COLUMNS = 7;
+
   @TempDir Path folder;
 
   @Test
@@ -42,6 +44,7 @@ class InstallIT {
         book.type(0, ADDED, CALL);
         assertEquals(42.0, book.cell("A1").getValue());
         assertTrue(book.cell("A2").getValue() > 0);
+        columnsComeInOneCall(book);
         book.store(xlsx, "Calc MS Excel 2007 XML");
       }
       office.stop();
@@ -52,6 +55,21 @@ class InstallIT {
         assertEquals("42", book.shown("A1"));
         assertEquals(ADDED, book.cell("A1").getFormula().toUpperCase(Locale.ROOT));
       }
+    }
+  }
+
+  /**
+   * However many columns a variable number of arguments takes, and in whichever place they stand.
+   */
+  private static void columnsComeInOneCall(Workbook book) {
+    List<String> columns = new ArrayList<>();
+    for (int count = 1; count <= COLUMNS; count++) {
+      columns.add("D1:D100");
+      book.typeArray("C1:C100", "=PROVING.CALLS()");
+      double before = (Double) book.values("C1:C1")[0][0];
+      book.typeArray("C1:C100", "=PROVING.CALLS(" + String.join(";", columns) + ")");
+      assertEquals(before + 1, book.values("C1:C100")[99][0], count + " columns");
+      book.clear("C1:C100");
     }
   }
 

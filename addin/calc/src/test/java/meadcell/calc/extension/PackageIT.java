@@ -2,6 +2,7 @@ package meadcell.calc.extension;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -17,6 +18,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.jar.JarInputStream;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import meadcell.office.uno.TestOffice;
@@ -125,5 +128,20 @@ class PackageIT {
       }
     }
     return entries;
+  }
+
+  @Test
+  void theExtensionManagerGetsATextAndNoLicenceToAccept() throws Exception {
+    Map<String, byte[]> entries = packed();
+    String description = new String(entries.get("description.xml"), StandardCharsets.UTF_8);
+    assertFalse(description.contains("license"), "Apache 2.0 asks for no acceptance");
+    assertFalse(description.contains("$"), description);
+    assertFalse(description.contains("update-information"), "built without a site");
+    Matcher links = Pattern.compile("xlink:href=\"([^\"]+)\"").matcher(description);
+    int count = 0;
+    for (; links.find(); count++) {
+      assertTrue(entries.containsKey(links.group(1)), links.group(1));
+    }
+    assertEquals(5, count, "two descriptions, two icons, release notes");
   }
 }

@@ -3,6 +3,7 @@ package meadcell.calc.menu;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.script.provider.XScriptProviderFactory;
 import com.sun.star.uno.XComponentContext;
 import java.io.IOException;
 import java.io.InputStream;
@@ -47,6 +48,34 @@ class InstallationIT {
       assertTrue(report.contains("\nCalc cannot call the functions. Start the office"), report);
       assertTrue(report.endsWith("Something is wrong; the lines above say what."), report);
     }
+  }
+
+  /** What Basic says before it calls the menu's Java; empty where that can speak for itself. */
+  @Test
+  void whereJavaIsSwitchedOffBasicSaysWhatToClick() throws Exception {
+    assertEquals("", trouble(TestOffice.get()));
+    for (String language : List.of("en-US", "de")) {
+      try (RemoteOffice office = new RemoteOffice(language)) {
+        office.install(TestOffice.extension());
+        office.switchJavaOff();
+        office.start();
+        Texts texts = new Texts(language.substring(0, 2));
+        assertEquals(texts.say("javaOff"), trouble(office));
+      }
+    }
+  }
+
+  private static Object trouble(RemoteOffice office) throws Exception {
+    Object factory =
+        office
+            .context()
+            .getValueByName(
+                "/singletons/com.sun.star.script.provider.theMasterScriptProviderFactory");
+    return RemoteOffice.as(XScriptProviderFactory.class, factory)
+        .createScriptProvider("")
+        .getScript(
+            "vnd.sun.star.script:Meadcell.Cellar.Trouble?language=Basic&location=application")
+        .invoke(new Object[0], new short[1][0], new Object[1][0]);
   }
 
   @Test

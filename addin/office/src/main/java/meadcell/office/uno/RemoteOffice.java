@@ -92,6 +92,24 @@ public final class RemoteOffice implements AutoCloseable {
     open(home());
   }
 
+  /** As a user does under Options, Advanced; before the start. */
+  public void switchJavaOff() throws IOException {
+    String arch = System.getProperty("os.arch").equals("amd64") ? "X86_64" : "AARCH64";
+    Path folder = Files.createDirectories(home().resolve("profile/user/config"));
+    Files.writeString(
+        folder.resolve("javasettings_Linux_" + arch + ".xml"),
+        """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <java xmlns="http://openoffice.org/2004/java/framework/1.0"
+          xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance">
+        <enabled xsi:nil="false">false</enabled>
+        <userClassPath xsi:nil="true"/><vmParameters xsi:nil="true"/>
+        <jreLocations xsi:nil="true"/><javaInfo xsi:nil="true"/>
+        </java>
+        """);
+    open(home());
+  }
+
   /** Installs an extension, over an older version if there is one. */
   public void install(Path extension) throws IOException, InterruptedException {
     Path copy = home().resolve(extension.getFileName());

@@ -20,7 +20,7 @@ final class ContentTypes {
       if (tags.isEnd()) {
         continue;
       }
-      String type = XmlPart.unescaped(tags.attribute("ContentType"));
+      String type = XmlText.unescaped(tags.attribute("ContentType"));
       if (tags.is("Override")) {
         parts.put(key("/", tags.attribute("PartName")), type);
       } else if (tags.is("Default")) {
@@ -30,7 +30,7 @@ final class ContentTypes {
   }
 
   private static String key(String before, String name) {
-    String plain = XmlPart.unescaped(name).toLowerCase(Locale.ROOT);
+    String plain = XmlText.unescaped(name).toLowerCase(Locale.ROOT);
     return plain.startsWith(before) ? plain.substring(before.length()) : plain;
   }
 
@@ -56,7 +56,7 @@ final class ContentTypes {
         "<"
             + tags.prefix()
             + "Override PartName=\"/"
-            + XmlPart.escaped(part)
+            + XmlText.escaped(part)
             + "\" ContentType=\""
             + type
             + "\"/>");

@@ -26,7 +26,7 @@ final class CustomProperties {
   /** Moves to the text of a property; false where there is none of the name. */
   private static boolean find(TagScanner tags, String name) {
     while (tags.next()) {
-      if (tags.is("property") && name.equals(XmlPart.unescaped(tags.attribute("name")))) {
+      if (tags.is("property") && name.equals(XmlText.unescaped(tags.attribute("name")))) {
         return tags.next() && tags.is("lpwstr");
       }
     }
@@ -43,7 +43,7 @@ final class CustomProperties {
     }
     int start = tags.end();
     tags.next();
-    return Optional.of(XmlPart.unescaped(xml.text(start, tags.start())));
+    return Optional.of(XmlText.unescaped(xml.text(start, tags.start())));
   }
 
   void put(String name, String value) {
@@ -57,7 +57,7 @@ final class CustomProperties {
     if (find(tags, name) && !tags.isEmpty()) {
       int start = tags.end();
       tags.next();
-      xml.replace(start, tags.start(), XmlPart.escaped(value));
+      xml.replace(start, tags.start(), XmlText.escaped(value));
       return;
     }
     int number = 1; // the first that a property may have is 2
@@ -77,11 +77,11 @@ final class CustomProperties {
             + "\" pid=\""
             + (number + 1)
             + "\" name=\""
-            + XmlPart.escaped(name)
+            + XmlText.escaped(name)
             + "\"><"
             + kind.of(TEXT)
             + ">"
-            + XmlPart.escaped(value)
+            + XmlText.escaped(value)
             + "</vt:lpwstr></"
             + list.prefix()
             + "property>";

@@ -104,7 +104,7 @@ final class Frame {
   }
 
   private void copy(String part) throws IOException {
-    byte[] utf8 = XlsxSheetXml.inUtf8(parts.read(part));
+    byte[] utf8 = Encodings.inUtf8(parts.read(part));
     put(part, kind.inUsual(new String(utf8, StandardCharsets.UTF_8)));
   }
 
@@ -122,10 +122,10 @@ final class Frame {
   private String written(Relation relation) {
     String target =
         relation.part() == null
-            ? "Target=\"" + XmlPart.escaped(relation.target()) + "\" TargetMode=\"External\""
-            : "Target=\"/" + XmlPart.escaped(relation.part()) + "\"";
+            ? "Target=\"" + XmlText.escaped(relation.target()) + "\" TargetMode=\"External\""
+            : "Target=\"/" + XmlText.escaped(relation.part()) + "\"";
     return "<Relationship Id=\""
-        + XmlPart.escaped(relation.id())
+        + XmlText.escaped(relation.id())
         + "\" Type=\""
         + kind.inUsual(relation.type())
         + "\" "

@@ -55,7 +55,7 @@ final class NoteBoxes {
 
   /** A drawing that is there. */
   static NoteBoxes of(byte[] xml) throws IOException {
-    String text = new String(XlsxSheetXml.inUtf8(xml), StandardCharsets.UTF_8);
+    String text = new String(Encodings.inUtf8(xml), StandardCharsets.UTF_8);
     if (text.lastIndexOf("</") < 0) {
       throw FileRefused.damaged("the drawing of a sheet's notes cannot be understood", null);
     }

@@ -46,12 +46,12 @@ final class Relations {
     xml = parts.has(name) ? XmlPart.of(parts.read(name)) : XmlPart.of(EMPTY);
     for (TagScanner tags = xml.tags(); tags.next(); ) {
       if (tags.is("Relationship") && !tags.isEnd()) {
-        String target = XmlPart.unescaped(tags.attribute("Target"));
+        String target = XmlText.unescaped(tags.attribute("Target"));
         boolean leadsOut = "External".equals(tags.attribute("TargetMode"));
         all.add(
             new Relation(
-                XmlPart.unescaped(tags.attribute("Id")),
-                XmlPart.unescaped(tags.attribute("Type")),
+                XmlText.unescaped(tags.attribute("Id")),
+                XmlText.unescaped(tags.attribute("Type")),
                 leadsOut ? null : resolved(target),
                 target));
       }
@@ -125,7 +125,7 @@ final class Relations {
         + "\" Type=\""
         + relation.type
         + "\" Target=\""
-        + XmlPart.escaped(relation.target)
+        + XmlText.escaped(relation.target)
         + "\"/>";
   }
 

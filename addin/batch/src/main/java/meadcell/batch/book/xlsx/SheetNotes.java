@@ -153,7 +153,7 @@ final class SheetNotes {
         }
         String name = list.prefix() + "author";
         xml.append(
-            list, "authors", "<" + name + ">" + XmlPart.escaped(note.author()) + "</" + name + ">");
+            list, "authors", "<" + name + ">" + XmlText.escaped(note.author()) + "</" + name + ">");
       }
     }
     all.forEach(author -> numbers.putIfAbsent(author, all.indexOf(author)));
@@ -170,7 +170,7 @@ final class SheetNotes {
       text.append("<" + prefix + "comment ref=\"" + place.a1() + "\" authorId=\"")
           .append(numbers.get(note.author()))
           .append("\"><" + prefix + "text><" + t + " xml:space=\"preserve\">")
-          .append(XmlPart.escaped(note.text()))
+          .append(XmlText.escaped(note.text()))
           .append("</" + t + "></" + prefix + "text></" + prefix + "comment>");
     }
     return text.toString();

@@ -57,7 +57,7 @@ final class StyleSheet {
     TagScanner tags = xml.tags();
     while (tags.next()) {
       if (tags.is("numFmt") && !tags.isEnd()) {
-        formats.put(number(tags, "numFmtId"), XmlPart.unescaped(tags.attribute("formatCode")));
+        formats.put(number(tags, "numFmtId"), XmlText.unescaped(tags.attribute("formatCode")));
       } else if (tags.is("cellXfs") && !tags.isEnd() && !tags.isEmpty()) {
         read(tags);
       }
@@ -172,7 +172,7 @@ final class StyleSheet {
             + "numFmt numFmtId=\""
             + next
             + "\" formatCode=\""
-            + XmlPart.escaped(format)
+            + XmlText.escaped(format)
             + "\"/>",
         formats.size());
     return next;

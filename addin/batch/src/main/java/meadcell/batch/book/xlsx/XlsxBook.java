@@ -220,7 +220,7 @@ final class XlsxBook implements Book {
             + "sheet"
             + kind.of(" xmlns:r=\"" + RELATION.substring(0, RELATION.length() - 1) + "\"")
             + " name=\""
-            + XmlPart.escaped(name)
+            + XmlText.escaped(name)
             + "\" sheetId=\""
             + number
             + "\" r:id=\""

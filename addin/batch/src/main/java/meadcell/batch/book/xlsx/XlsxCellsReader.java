@@ -4,22 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Sax;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
-import org.apache.poi.ss.formula.FormulaParseException;
-import org.apache.poi.ss.formula.FormulaParser;
-import org.apache.poi.ss.formula.FormulaRenderer;
-import org.apache.poi.ss.formula.FormulaType;
-import org.apache.poi.ss.formula.SharedFormula;
-import org.apache.poi.ss.formula.ptg.Ptg;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFEvaluationWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
@@ -28,18 +19,13 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** Reads the cells of one sheet's XML (ECMA-376 part 1, 18.3.1). */
 final class XlsxCellsReader extends DefaultHandler {
-  /** The first cell of a formula that is stored once for a range. */
-  private record Master(int row, int column, String formula, Ptg[] tokens) {}
-
   private static final int ROWS = 1 << 20;
   private static final int COLUMNS = 1 << 14;
 
   private final XSSFWorkbook workbook;
-  private final XSSFEvaluationWorkbook names;
   private final List<Value> texts;
-  private final int sheet;
   private final XlsxCells cells = new XlsxCells();
-  private final Map<Integer, Master> masters = new HashMap<>();
+  private final SharedFormulas shared;
   private final StringBuilder text = new StringBuilder();
   private boolean isInside;
   private boolean isCollecting;
@@ -54,9 +40,8 @@ final class XlsxCellsReader extends DefaultHandler {
 
   private XlsxCellsReader(XSSFWorkbook workbook, List<Value> texts, int sheet) {
     this.workbook = workbook;
-    this.names = XSSFEvaluationWorkbook.create(workbook);
     this.texts = texts;
-    this.sheet = sheet;
+    this.shared = new SharedFormulas(workbook, sheet);
   }
 
   static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<Value> texts, int sheet)
@@ -199,8 +184,6 @@ final class XlsxCellsReader extends DefaultHandler {
     throw e;
   }
 
-  // ---- values -----------------------------------------------------------------------------
-
   private Value value() throws SAXException {
     if (type.equals("inlineStr")) {
       return inline == null ? Value.BLANK : Value.of(SharedTexts.unescaped(inline));
@@ -232,40 +215,12 @@ final class XlsxCellsReader extends DefaultHandler {
     return DateUtil.getExcelDate(time, workbook.isDate1904());
   }
 
-  // ---- formulas ---------------------------------------------------------------------------
-
   private void formula(String written) {
     cell.formula = written;
     if (formulaType.equals("array") && formulaArea != null) {
       cells.arrays().add(new XlsxCells.Array(span(formulaArea), written));
     } else if (cell.shared != XlsxCell.NOT_SHARED) {
-      shared(written);
-    }
-  }
-
-  private void shared(String written) {
-    if (!written.isEmpty()) {
-      cell.isFirstOfShared = true;
-      masters.put(cell.shared, new Master(row, column, written, tokens(written)));
-      return;
-    }
-    Master master = masters.get(cell.shared);
-    if (master != null && master.tokens != null) {
-      Ptg[] moved =
-          new SharedFormula(names.getSpreadsheetVersion())
-              .convertSharedFormulas(master.tokens, row - master.row, column - master.column);
-      cell.formula = FormulaRenderer.toFormulaString(names, moved);
-    } else {
-      cell.formula = master == null ? "" : master.formula; // not computed, only looked through
-      cell.isFormulaUnclear = true;
-    }
-  }
-
-  private Ptg[] tokens(String formula) {
-    try {
-      return FormulaParser.parse(formula, names, FormulaType.CELL, sheet, row);
-    } catch (FormulaParseException | StackOverflowError e) {
-      return null;
+      shared.read(cell, row, column);
     }
   }
 }

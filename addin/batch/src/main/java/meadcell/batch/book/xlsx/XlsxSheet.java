@@ -13,7 +13,6 @@ import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
-import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
 import org.apache.poi.ss.SpreadsheetVersion;
 
@@ -21,41 +20,25 @@ import org.apache.poi.ss.SpreadsheetVersion;
  * A sheet of an {@code .xlsx} workbook, read and written in a tenth of the memory that POI takes.
  */
 final class XlsxSheet implements BookSheet {
-  private static final String LINK =
-      "<legacyDrawing xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\""
-          + " xmlns:r=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships\""
-          + " r:id=\"%s\"/>";
-
   private static final String EMPTY =
       "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
           + "<worksheet xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\">"
           + "<sheetData/></worksheet>";
-  private static final String COMMENTS =
-      "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
-  private static final String BOXES = "application/vnd.openxmlformats-officedocument.vmlDrawing";
 
   private final XlsxBook book;
   private final String name;
   private final String part;
-  private final int index;
   private final XlsxCells cells;
   private final Map<Integer, Integer> widths = new HashMap<>();
-  private Relations relations;
-  private SheetNotes notes;
-  private String textsPart;
-  private String boxesPart;
-
-  /** Id of the relation to a new drawing with the boxes of notes, or nothing. */
-  private String newBoxes = "";
-
+  private final NoteParts notes;
   private boolean changed;
 
   XlsxSheet(XlsxBook book, String name, String part, int index, XlsxCells cells) {
     this.book = book;
     this.name = name;
     this.part = part;
-    this.index = index;
     this.cells = cells;
+    this.notes = new NoteParts(book, part, index, cells.boxes);
   }
 
   @Override
@@ -79,8 +62,6 @@ final class XlsxSheet implements BookSheet {
     Span span = cells.merged(place);
     return span != null && !place.equals(span.first());
   }
-
-  // ---- reading ----------------------------------------------------------------------------
 
   @Override
   public int lastRow() {
@@ -123,8 +104,6 @@ final class XlsxSheet implements BookSheet {
     return array == null ? null : array.span();
   }
 
-  // ---- writing ----------------------------------------------------------------------------
-
   private XlsxCell cellToWrite(Place place) {
     changed = true;
     cells.lineToWrite(place.row()).isChanged = true;
@@ -153,7 +132,9 @@ final class XlsxSheet implements BookSheet {
     if (cell.formula != null && formula == null) {
       book.removeCalculationChain(); // one that lists a cell without a formula needs a repair
     }
-    cells.arrays().removeIf(array -> array.span().contains(place));
+    if (!cells.arrays().isEmpty()) {
+      cells.arrays().removeIf(array -> array.span().contains(place));
+    }
     cell.formula = formula;
     cell.isFormulaChanged = true;
   }
@@ -235,87 +216,37 @@ final class XlsxSheet implements BookSheet {
     changed = true;
   }
 
-  // ---- notes ------------------------------------------------------------------------------
-
-  /** The notes, read when they are first asked for. */
-  private SheetNotes notes() {
-    if (notes == null) {
-      try {
-        notes = readNotes();
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
-    }
-    return notes;
-  }
-
-  private SheetNotes readNotes() throws IOException {
-    PackageParts parts = book.parts();
-    relations = new Relations(parts, part);
-    textsPart = relations.first("comments").map(Relation::part).orElse(null);
-    boxesPart = relations.withId(cells.boxes).map(Relation::part).orElse(null);
-    byte[] xml =
-        textsPart == null
-            ? book.kind().of(SheetNotes.NO_TEXTS).getBytes(StandardCharsets.UTF_8)
-            : XlsxSheetXml.inUtf8(parts.read(textsPart));
-    NoteBoxes boxes =
-        boxesPart == null ? NoteBoxes.ofSheet(index + 1) : NoteBoxes.of(parts.read(boxesPart));
-    return new SheetNotes(xml, boxes);
-  }
-
   @Override
   public Optional<Note> note(Place place) {
-    return notes().get(place);
+    return notes.read().get(place);
   }
 
   @Override
   public void putNote(Place place, Note note) {
-    notes().put(place, note);
+    notes.read().put(place, note);
     changed = true;
   }
 
   @Override
   public void removeNote(Place place) {
-    notes().remove(place);
+    notes.read().remove(place);
     changed = true;
   }
 
-  // ---- parts ------------------------------------------------------------------------------
-
   /** The parts that are to be written. */
   Map<String, PackageParts.Content> changedParts() {
-    Map<String, PackageParts.Content> parts = new HashMap<>();
+    Map<String, PackageParts.Content> parts = notes.changed();
     if (changed || !book.parts().has(part)) {
       parts.put(part, this::write);
     }
-    if (notes != null && notes.isChanged()) {
-      relateNotes();
-      parts.put(textsPart, target -> target.write(notes.changedTexts()));
-      parts.put(boxesPart, target -> target.write(notes.changedBoxes()));
-      if (relations.isChanged()) {
-        parts.put(relations.name(), target -> target.write(relations.changed()));
-      }
-    }
     return parts;
-  }
-
-  private void relateNotes() {
-    if (textsPart == null) {
-      textsPart = book.newPart("xl/comments", ".xml", COMMENTS);
-      relations.add(book.kind().of(XlsxBook.RELATION + "comments"), textsPart);
-    }
-    if (boxesPart == null) {
-      boxesPart = book.newPart("xl/drawings/vmlDrawing", ".vml", BOXES);
-      newBoxes = relations.add(book.kind().of(XlsxBook.RELATION + "vmlDrawing"), boxesPart);
-    }
   }
 
   private void write(OutputStream out) throws IOException {
     byte[] xml =
         book.parts().has(part)
-            ? XlsxSheetXml.inUtf8(book.parts().read(part))
+            ? Encodings.inUtf8(book.parts().read(part))
             : book.kind().of(EMPTY).getBytes(StandardCharsets.UTF_8);
-    String link = newBoxes.isEmpty() ? "" : book.kind().of(LINK.formatted(newBoxes));
-    XlsxSheetXml.write(xml, cells, widths, link, out);
+    XlsxSheetXml.write(xml, cells, widths, notes.newLink(), out);
   }
 }

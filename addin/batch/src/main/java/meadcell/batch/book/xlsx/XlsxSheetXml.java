@@ -3,16 +3,11 @@ package meadcell.batch.book.xlsx;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Place;
-import meadcell.batch.book.Value;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 /**
@@ -20,12 +15,7 @@ import org.apache.poi.ss.util.CellRangeAddress;
  * byte stays.
  */
 final class XlsxSheetXml {
-  private static final Pattern DECLARATION =
-      Pattern.compile("\\A\\s*<\\?xml[^>]*?(?:encoding\\s*=\\s*[\"']([^\"']+)[\"'])?[^>]*?\\?>");
-  private static final String LIKE_ESCAPED = "_(?=x[0-9A-Fa-f]{4}_)";
   private static final int BUFFER = 1 << 16;
-  private static final byte[] UTF_16_BE = {(byte) 0xFE, (byte) 0xFF};
-  private static final byte[] UTF_16_LE = {(byte) 0xFF, (byte) 0xFE};
 
   /** What stands behind the link to the drawing of notes. */
   private static final List<String> BEHIND_DRAWING =
@@ -53,37 +43,6 @@ final class XlsxSheetXml {
     this.cells = cells;
     this.tags = new TagScanner(xml);
     this.out = out;
-  }
-
-  /** The same XML in UTF-8. */
-  static byte[] inUtf8(byte[] xml) throws IOException {
-    Charset charset = StandardCharsets.UTF_8;
-    if (startsWith(xml, UTF_16_BE) || startsWith(xml, UTF_16_LE)) {
-      charset = StandardCharsets.UTF_16;
-    } else {
-      int length = Math.min(xml.length, 200);
-      Matcher head = DECLARATION.matcher(new String(xml, 0, length, StandardCharsets.ISO_8859_1));
-      if (head.find() && head.group(1) != null) {
-        charset = charset(head.group(1));
-      }
-    }
-    if (charset.equals(StandardCharsets.UTF_8) || charset.equals(StandardCharsets.US_ASCII)) {
-      return xml;
-    }
-    String text = DECLARATION.matcher(new String(xml, charset)).replaceFirst("");
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static Charset charset(String name) throws IOException {
-    try {
-      return Charset.forName(name);
-    } catch (IllegalArgumentException e) {
-      throw FileRefused.damaged("a part is written in the unknown encoding " + name, e);
-    }
-  }
-
-  private static boolean startsWith(byte[] xml, byte[] mark) {
-    return xml.length > 1 && xml[0] == mark[0] && xml[1] == mark[1];
   }
 
   /**
@@ -166,8 +125,6 @@ final class XlsxSheetXml {
     }
   }
 
-  // ---- columns and links ------------------------------------------------------------------
-
   private void widthsBefore(TreeMap<Integer, Integer> widths) throws IOException {
     int first = Integer.parseInt(tags.attribute("min")) - 1;
     int last = Integer.parseInt(tags.attribute("max")) - 1;
@@ -193,8 +150,6 @@ final class XlsxSheetXml {
       widths.clear();
     }
   }
-
-  // ---- cells ------------------------------------------------------------------------------
 
   private void sheetData() throws IOException {
     if (tags.isEnd()) {
@@ -278,7 +233,8 @@ final class XlsxSheetXml {
     for (; next < line.count() && line.column(next) < endColumn; next++) {
       XlsxCell cell = line.cell(next);
       if (cell.isChanged && !cell.isStored) {
-        print(cell, row, line.column(next), "", "");
+        int column = line.column(next);
+        new CellXml(text, prefix).append(cell, row, column, "", "", array(row, column));
       }
     }
     return next;
@@ -305,87 +261,11 @@ final class XlsxSheetXml {
     copied = tags.end();
     boolean keepsFormula = !cell.isFormulaChanged && !formula.isEmpty();
     String mark = keepsFormula && arrayMark != null ? " cm=\"" + arrayMark + "\"" : "";
-    print(cell, row, column, mark, keepsFormula ? formula : "");
+    new CellXml(text, prefix)
+        .append(cell, row, column, mark, keepsFormula ? formula : "", array(row, column));
   }
 
-  /** Writes a cell; its formula as it stood in the file, or empty. */
-  private void print(XlsxCell cell, int row, int column, String mark, String storedFormula) {
-    boolean isFormula = cell.formula != null;
-    boolean isText = cell.value instanceof Value.Text;
-    tag("c").append(" r=\"").append(new Place(row, column).a1()).append('"').append(mark);
-    if (cell.style != 0) {
-      text.append(" s=\"").append(cell.style).append('"');
-    }
-    text.append(type(cell.value, isFormula)).append('>').append(storedFormula);
-    if (isFormula && storedFormula.isEmpty()) {
-      tag("f").append(array(new Place(row, column))).append('>');
-      escape(cell.formula);
-      end("f");
-    }
-    if (isText && !isFormula) {
-      tag("is").append('>');
-      tag("t").append(" xml:space=\"preserve\">");
-      escape(written(cell.value));
-      end("t");
-      end("is");
-    } else if (!cell.value.isBlank()) {
-      tag("v").append(isText ? " xml:space=\"preserve\">" : ">");
-      escape(written(cell.value));
-      end("v");
-    }
-    end("c");
-  }
-
-  private String array(Place first) {
-    XlsxCells.Array array = cells.array(first);
-    return array == null
-        ? ""
-        : " t=\"array\" ref=\"" + array.span().first() + ":" + array.span().last() + "\"";
-  }
-
-  private StringBuilder tag(String name) {
-    return text.append('<').append(prefix).append(name);
-  }
-
-  private void end(String name) {
-    text.append("</").append(prefix).append(name).append('>');
-  }
-
-  private static String type(Value value, boolean isFormula) {
-    if (value instanceof Value.Text) {
-      return isFormula ? " t=\"str\"" : " t=\"inlineStr\"";
-    }
-    return value instanceof Value.Truth ? " t=\"b\"" : value.isError() ? " t=\"e\"" : "";
-  }
-
-  private static String written(Value value) {
-    if (value instanceof Value.Truth truth) {
-      return truth.isTrue() ? "1" : "0";
-    }
-    String text = value.toString();
-    if (value instanceof Value.Number) {
-      return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    }
-    return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;
-  }
-
-  /** XML cannot hold control characters; the format has its own way of writing them. */
-  private void escape(String content) {
-    for (int i = 0; i < content.length(); i++) {
-      char c = content.charAt(i);
-      switch (c) {
-        case '&' -> text.append("&amp;");
-        case '<' -> text.append("&lt;");
-        case '>' -> text.append("&gt;");
-        case '\n', '\t' -> text.append(c);
-        default -> {
-          if (c < ' ' || c >= '\uFFFE') {
-            text.append(String.format("_x%04X_", (int) c));
-          } else {
-            text.append(c);
-          }
-        }
-      }
-    }
+  private XlsxCells.Array array(int row, int column) {
+    return cells.arrays().isEmpty() ? null : cells.array(new Place(row, column));
   }
 }

@@ -13,6 +13,12 @@ import org.apache.poi.poifs.filesystem.DirectoryNode;
 
 /** The records of an {@code .xls} file, to change and to look at. */
 public final class Records {
+  public static final int BEGIN = Biff.BEGIN;
+  private static final int VIEW = 0x023E;
+  private static final int OBJECT = 0x005D;
+  private static final int OBJECT_LENGTH = 26;
+  private static final int CHART_UNITS = 0x1001;
+
   private Records() {}
 
   /** One record. */
@@ -57,5 +63,28 @@ public final class Records {
   public static boolean isSound(Path file) throws IOException {
     XlsParts.of(Biff.records(Biff.root(Files.readAllBytes(file))));
     return true;
+  }
+
+  /**
+   * Puts a chart on the first sheet: a beginning-of-file record of its own kind, and an end, within
+   * the sheet, behind the object that shows it.
+   */
+  public static void addChart(List<Each> records) {
+    int at = 0;
+    while (records.get(at).kind != VIEW) {
+      at++;
+    }
+    byte[] object = new byte[OBJECT_LENGTH];
+    byte[] head = {0x15, 0, 0x12, 0, 5, 0, (byte) at, 0, 0x11, 0x60}; // of kind 5, a chart
+    System.arraycopy(head, 0, object, 0, head.length);
+    byte[] begin = records.get(0).data.clone();
+    begin[2] = XlsParts.CHART;
+    records.addAll(
+        at,
+        List.of(
+            new Each(OBJECT, object),
+            new Each(BEGIN, begin),
+            new Each(CHART_UNITS, new byte[] {0, (byte) at}),
+            new Each(Biff.END, new byte[0])));
   }
 }

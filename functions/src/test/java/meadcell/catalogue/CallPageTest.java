@@ -1,0 +1,83 @@
+package meadcell.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import meadcell.catalogue.CallPage.Chosen;
+import meadcell.catalogue.CallPage.Given;
+import meadcell.cellar.Cellar;
+import org.junit.jupiter.api.Test;
+
+/** The page of one call. */
+class CallPageTest {
+  @Test
+  void everyExampleHasAPageInEveryLanguage() {
+    for (Words words : Words.all()) {
+      for (FunctionSpec function : Cellar.catalogue().functions()) {
+        ReferencePage page = page(function.declaration().example(), words);
+        List<String> headings = page.sections().stream().map(s -> s.heading()).toList();
+        assertTrue(headings.contains(words.say(Phrase.RESULT)), function.name() + headings);
+        assertFalse(page.text(80).contains("{"), page.text(80));
+      }
+    }
+  }
+
+  @Test
+  void valuesStandInTheUnitsOfTheCallHoweverEarlyTheseAreNamed() {
+    List<String> arguments = section("BARREL.VOLUME(20;25;32;\"US\")", Phrase.ARGUMENTS);
+    assertEquals("head = 20 in: Inside diameter of a head", arguments.get(0));
+    assertEquals("units = US", arguments.get(3));
+    assertEquals("shape = ellipse, since left out: Curve of the staves", arguments.get(4));
+    assertTrue(section("BARREL.VOLUME(20;25;32;\"US\")", Phrase.RESULT).get(0).endsWith(" US gal"));
+  }
+
+  @Test
+  void aBlankForAnOptionalArgumentIsItsDefaultWhereZeroIsNoValue() {
+    assertEquals(
+        section("HONEY.SUGAR(10)", Phrase.RESULT), section("HONEY.SUGAR(10;0)", Phrase.RESULT));
+    assertEquals(
+        section("BARREL.VOLUME(50;64;81)", Phrase.RESULT),
+        section("BARREL.VOLUME(50;64;81;0;0)", Phrase.RESULT));
+    assertTrue(
+        section("HONEY.SUGAR(10;0)", Phrase.ARGUMENTS)
+            .get(1)
+            .startsWith("moisture = 17.2 %, since left out"));
+    String zero = section("BOTTLE.COUNT(100;750;0)", Phrase.ARGUMENTS).get(2);
+    assertTrue(zero.startsWith("loss = 0 %"), "0 is a value here: " + zero);
+  }
+
+  @Test
+  void anErrorOfTheHostIsNamedWithItsPlace() {
+    FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
+    ReferencePage page =
+        CallPage.of(function, List.of(new Given(null, "B7", "#N/A")), Chosen.FIRST, Words.ENGLISH);
+    assertTrue(page.text(80).contains("sg is an error: B7 shows #N/A."), page.text(80));
+  }
+
+  @Test
+  void aRefusalIsASentence() {
+    assertEquals(
+        List.of("sg is 1085 SG; it must be 1 to 1.45. Did you mean 1.085?"),
+        section("GRAVITY.TOBRIX(1085)", Phrase.REFUSED));
+  }
+
+  private static List<String> section(String call, Phrase heading) {
+    return page(call, Words.ENGLISH).sections().stream()
+        .filter(section -> section.heading().equals(Words.ENGLISH.say(heading)))
+        .findFirst()
+        .orElseThrow()
+        .lines();
+  }
+
+  private static ReferencePage page(String call, Words words) {
+    LiteralCall literal = LiteralCall.parse(call);
+    return CallPage.of(
+        Cellar.catalogue().get(literal.function()),
+        Arrays.stream(literal.arguments()).map(Given::constant).toList(),
+        Chosen.FIRST,
+        words);
+  }
+}
