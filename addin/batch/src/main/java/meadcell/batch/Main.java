@@ -21,6 +21,7 @@ import meadcell.batch.command.Functions;
 import meadcell.batch.command.Recalc;
 import meadcell.batch.command.Samples;
 import meadcell.batch.command.SelfCheck;
+import meadcell.batch.command.Thaw;
 import meadcell.batch.plan.PlanMistake;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
@@ -71,6 +72,7 @@ public final class Main {
     commands.addSubcommand(new Fill());
     commands.addSubcommand(new Recalc());
     commands.addSubcommand(new Freeze());
+    commands.addSubcommand(new Thaw());
     commands.addSubcommand(new Check());
     commands.addSubcommand(new Eval());
     commands.addSubcommand(new Functions());

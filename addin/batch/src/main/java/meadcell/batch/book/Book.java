@@ -4,10 +4,14 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A workbook in memory, independent of the file it came from. */
 public interface Book extends AutoCloseable {
   List<? extends BookSheet> sheets();
+
+  /** Whether its author protected it against adding, renaming and moving sheets. */
+  boolean isStructureProtected();
 
   /** A new, empty sheet behind the others. */
   BookSheet addSheet(String name);
@@ -17,6 +21,9 @@ public interface Book extends AutoCloseable {
 
   /** The tables that formulas may address. */
   List<NamedTable> tables();
+
+  /** The settings that are not those of most workbooks. */
+  Set<Setting> settings();
 
   /** How many rows a sheet of this format can have. */
   int mostRows();

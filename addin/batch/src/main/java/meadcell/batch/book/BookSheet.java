@@ -34,6 +34,9 @@ public interface BookSheet {
   /** Puts a formula without a result. */
   void putFormula(Place place, String formula);
 
+  /** Puts one formula without results that fills several cells. */
+  void putArray(Span span, String formula);
+
   /** Puts a plain value, or the stored result of the cell's formula. */
   void putValue(Place place, Value value);
 

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /**
@@ -39,6 +40,11 @@ final class GuardedBook implements Book {
   }
 
   @Override
+  public boolean isStructureProtected() {
+    return guarded(book::isStructureProtected);
+  }
+
+  @Override
   public BookSheet addSheet(String name) {
     BookSheet sheet = new GuardedSheet(guarded(() -> book.addSheet(name)));
     sheets.add(sheet);
@@ -53,6 +59,11 @@ final class GuardedBook implements Book {
   @Override
   public List<NamedTable> tables() {
     return guarded(book::tables);
+  }
+
+  @Override
+  public Set<Setting> settings() {
+    return guarded(book::settings);
   }
 
   @Override

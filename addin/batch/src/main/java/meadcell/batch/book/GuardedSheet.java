@@ -94,6 +94,11 @@ final class GuardedSheet implements BookSheet {
   }
 
   @Override
+  public void putArray(Span span, String formula) {
+    guarded(() -> sheet.putArray(span, formula));
+  }
+
+  @Override
   public void putValue(Place place, Value value) {
     guarded(() -> sheet.putValue(place, value));
   }

@@ -166,7 +166,8 @@ public final class Calculator {
   /** To POI, every formula is the call of one function. */
   private FreeRefFunction function(String name) {
     return name.equalsIgnoreCase(ASKED)
-        ? (none, context) -> new Evaluation(library, functions, context).whole(asked)
+        ? (none, context) ->
+            new Evaluation(library, functions, Unusual.NOTHING, context).whole(asked)
         : functions.findFunction(name);
   }
 

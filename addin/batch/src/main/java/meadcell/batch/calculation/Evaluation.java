@@ -49,12 +49,15 @@ final class Evaluation {
 
   private final Library library;
   private final PoiFunctions ours;
+  private final Unusual unusual;
   private final OperationEvaluationContext context;
   private int depth;
 
-  Evaluation(Library library, PoiFunctions ours, OperationEvaluationContext context) {
+  Evaluation(
+      Library library, PoiFunctions ours, Unusual unusual, OperationEvaluationContext context) {
     this.library = library;
     this.ours = ours;
+    this.unusual = unusual;
     this.context = context;
   }
 
@@ -210,6 +213,7 @@ final class Evaluation {
   }
 
   private void check(Library.Entry function, List<Formula> written, ValueEval[] values) {
+    unusual.check(function, values, context.getWorkbook());
     require(
         function,
         Shapes.key(function, values),

@@ -47,6 +47,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   private final List<NamedTable> tables;
   private final SpreadsheetVersion version;
   private final PoiFunctions ours;
+  private final Unusual unusual;
   private final Library library = new Library();
   private final Map<Object, Unproven> unproven = new HashMap<>();
   private final ParsedFormulas parsed = new ParsedFormulas(this);
@@ -68,6 +69,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
     boolean isOld = book.mostRows() <= SpreadsheetVersion.EXCEL97.getMaxRows();
     this.version = isOld ? SpreadsheetVersion.EXCEL97 : SpreadsheetVersion.EXCEL2007;
     this.ours = functions;
+    this.unusual = new Unusual(book.settings());
   }
 
   @Override
@@ -90,7 +92,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
     }
     try {
       sheet.obstacle(place).ifPresent(PoiWorkbook::stop);
-      return new Evaluation(library, ours, context)
+      return new Evaluation(library, ours, unusual, context)
           .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
     } catch (Unproven | FormulaParseException e) {
       Unproven here =

@@ -276,14 +276,9 @@ final class Shapes {
           isPattern ? "t:" + pattern(((StringEval) value).getStringValue()) : kind(value));
     }
     Set<String> kinds = new TreeSet<>();
-    int height = area.getHeight();
-    if (!isComputed(area)) {
-      int filled = workbook.getSheet(area.getFirstSheetIndex()).getLastRowNum();
-      int used = Math.max(0, filled - area.getFirstRow() + 1);
-      if (used < height) {
-        kinds.add("_");
-        height = used;
-      }
+    int height = filledHeight(area, workbook);
+    if (height < area.getHeight()) {
+      kinds.add("_");
     }
     for (int row = 0; row < height; row++) {
       for (int column = 0; column < area.getWidth(); column++) {
@@ -291,6 +286,20 @@ final class Shapes {
       }
     }
     return kinds;
+  }
+
+  /** How many rows of an area do not lie below the last row of its sheet. */
+  static int filledHeight(AreaEval area, EvaluationWorkbook workbook) {
+    if (isComputed(area)) {
+      return area.getHeight();
+    }
+    int filled = workbook.getSheet(area.getFirstSheetIndex()).getLastRowNum();
+    return Math.min(area.getHeight(), Math.max(0, filled - area.getFirstRow() + 1));
+  }
+
+  /** Whether a text looks like a date or a time. */
+  static boolean isLikeADate(ValueEval value) {
+    return kind(value).equals("d");
   }
 
   /** Whether the numbers in the first column, or in the only row, rise. */

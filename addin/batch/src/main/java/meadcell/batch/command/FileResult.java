@@ -69,7 +69,10 @@ record FileResult(
     }
     String where = where();
     if (report.nothingFilled().isPresent()) {
-      return file + where + ": nothing was filled. " + report.nothingFilled().get();
+      Report.Remark why = report.nothingFilled().get();
+      boolean isFrozen = why.code() == Report.Code.NOT_THAWED;
+      String nothing = isFrozen ? ": no formula was put back. " : ": nothing was filled. ";
+      return file + where + nothing + why;
     }
     List<String> counts = new ArrayList<>();
     int changed = report.changes().size();

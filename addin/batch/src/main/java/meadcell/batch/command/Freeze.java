@@ -13,7 +13,8 @@ import picocli.CommandLine.Command;
       "",
       "Example: meadcell freeze log.xlsx --out for-the-bank",
       "",
-      "The values are computed again first. All other formulas stay.",
+      "The values are computed again first. All other formulas stay. The sheet \"Meadcell formulas\""
+          + " keeps what was replaced; \"meadcell thaw\" puts it back.",
       ""
     })
 public final class Freeze extends WorkbookCommand {

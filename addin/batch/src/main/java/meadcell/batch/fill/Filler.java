@@ -1,11 +1,17 @@
 package meadcell.batch.fill;
 
+import static java.util.stream.Collectors.partitioningBy;
+
 import java.util.List;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
+import meadcell.batch.calculation.FormulaCell;
+import meadcell.batch.freeze.FormulaSheet;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
+import meadcell.batch.recalc.Recalculation;
 import meadcell.batch.report.Report;
 import meadcell.batch.report.ReportSheet;
 import meadcell.catalogue.Catalogue;
@@ -49,9 +55,30 @@ public final class Filler {
   public Filled run() {
     book.caveats().forEach(caveat -> report.remark(Report.Code.FILE, "", "", "", caveat));
     Placement placement = place();
-    new Results(book, catalogue, options, report, own).compute(placement.written());
+    if (!placement.written().isEmpty()) {
+      Recalculation.tellOfRounding(book, report);
+    }
+    List<FormulaCell> computed =
+        new Results(book, catalogue, options, report, own).compute(placement.written());
     own.store(book);
-    return new Filled(report, placement, report.isChanged());
+    boolean isKept = options.values() && !computed.isEmpty() && keep(computed);
+    return new Filled(report, placement, isKept || report.isChanged());
+  }
+
+  /** Keeps the formulas whose results now stand in their places. */
+  private boolean keep(List<FormulaCell> replaced) {
+    FormulaSheet sheet = FormulaSheet.in(book, catalogue);
+    Map<Boolean, List<FormulaCell>> kept =
+        replaced.stream().collect(partitioningBy(sheet::canKeep));
+    for (FormulaCell formula : kept.get(false)) {
+      report.remark(
+          Report.Code.FILE,
+          book.sheets().get(formula.sheet()).name(),
+          formula.place().a1(),
+          formula.content().formula(),
+          "holds a value whose formula could not be kept; thaw will not put it back.");
+    }
+    return sheet.keep(kept.get(true));
   }
 
   /** Puts the formulas where they belong, without their results. */
@@ -60,7 +87,7 @@ public final class Filler {
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
       List<PlanRow> rows = plan.rows().stream().filter(row -> row.isFor(sheet.name())).toList();
-      if (!rows.isEmpty() && !ReportSheet.is(sheet.name())) {
+      if (!rows.isEmpty() && !ReportSheet.is(sheet.name()) && !FormulaSheet.is(sheet.name())) {
         Cells cells = new Cells(sheet, index, own, report, options.overwrite());
         all = all.and(place(rows, cells));
       }

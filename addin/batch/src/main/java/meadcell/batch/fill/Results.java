@@ -26,8 +26,10 @@ record Results(
   /**
    * Computes and stores the results. What rests on a formula that only an office can compute waits
    * for what that rests on.
+   *
+   * @return the formulas that gave a result
    */
-  void compute(List<Written> written) {
+  List<FormulaCell> compute(List<Written> written) {
     CellSet filled = new CellSet();
     written.forEach(cell -> filled.add(cell.sheet(), cell.place()));
     Calculation reading = new Calculation(book, catalogue, filled);
@@ -43,12 +45,14 @@ record Results(
         isAnyStored || !dependents.isEmpty() ? before(written) : Map.of();
     formulas.addAll(dependents);
     List<Outcome> first = recalculation.withoutOffice().outcomes(formulas, before);
+    List<FormulaCell> computed = new ArrayList<>();
     List<Written> waiting = new ArrayList<>();
     for (int i = 0; i < written.size(); i++) {
       if (first.get(i) instanceof Outcome.Beyond && options.office() != null) {
         waiting.add(written.get(i));
       } else {
         settle(written.get(i), first.get(i));
+        addIfComputed(formulas.get(i), first.get(i), computed);
       }
     }
     formulas.clear();
@@ -58,10 +62,12 @@ record Results(
     for (int i = 0; i < formulas.size(); i++) {
       if (i < waiting.size()) {
         settle(waiting.get(i), second.get(i));
+        addIfComputed(formulas.get(i), second.get(i), computed);
       } else {
         recalculation.settle(formulas.get(i), second.get(i));
       }
     }
+    return computed;
   }
 
   /** What cells held before they were filled, for stored results that rest on it. */
@@ -89,6 +95,13 @@ record Results(
   /** A program without the functions puts this in place of every result. */
   private static boolean isUncomputed(FormulaCell formula) {
     return formula.content().value().equals(Input.UNCOMPUTED);
+  }
+
+  private static void addIfComputed(
+      FormulaCell formula, Outcome outcome, List<FormulaCell> computed) {
+    if (outcome instanceof Outcome.Computed result && !result.value().isError()) {
+      computed.add(formula);
+    }
   }
 
   private void settle(Written cell, Outcome outcome) {
@@ -150,6 +163,9 @@ record Results(
     }
     String formula = options.values() ? null : cell.formula();
     own.add(sheet, cell.place(), new CellContent(result, formula, CellContent.Look.PLAIN));
+    if (options.values()) { // which thawing may put back
+      own.add(sheet, cell.place(), new CellContent(result, cell.formula(), CellContent.Look.PLAIN));
+    }
     if (sameValue && sameFormula) {
       report.unchanged();
     } else {

@@ -1,2 +1,2 @@
-/** Puts results in the place of our formulas. */
+/** Puts results in the place of our formulas, and the formulas back. */
 package meadcell.batch.freeze;

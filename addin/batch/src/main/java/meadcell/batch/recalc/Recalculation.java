@@ -10,6 +10,7 @@ import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.Value;
 import meadcell.batch.calculation.Affected;
 import meadcell.batch.calculation.Calculation;
@@ -33,6 +34,9 @@ public final class Recalculation {
   private static final String ADVICE =
       " Open it and save it in a spreadsheet program with the cellar functions, or use"
           + " --with-office.";
+
+  /** How the note at a cell begins that keeps its old value. */
+  private static final String LEFT = "Not computed again: ";
 
   private final Book book;
   private final Catalogue catalogue;
@@ -66,11 +70,27 @@ public final class Recalculation {
     Affected formulas = new Affected(book, reading, new CellSet());
     formulas.formulas().forEach(new Misspelt(book, catalogue, report)::tell);
     List<FormulaCell> affected = formulas.from(f -> f.isOurs(catalogue));
+    if (!affected.isEmpty()) {
+      tellOfRounding(book, report);
+    }
     List<Outcome> outcomes = outcomes(affected, Map.of());
     for (int i = 0; i < affected.size(); i++) {
       settle(affected.get(i), outcomes.get(i));
     }
     return affected;
+  }
+
+  /** Says that an office would round results that are not rounded here. */
+  public static void tellOfRounding(Book book, Report report) {
+    if (book.settings().contains(Setting.AS_SHOWN)) {
+      report.remark(
+          Report.Code.FILE,
+          "",
+          "",
+          "",
+          "The workbook calculates with numbers as they are shown; results of cellar functions are"
+              + " stored in full here, and a spreadsheet program rounds them when it calculates.");
+    }
   }
 
   /** Formulas to compute, except those whose stored results are not reproduced. */
@@ -93,13 +113,18 @@ public final class Recalculation {
    */
   public List<Outcome> outcomes(
       List<FormulaCell> formulas, Map<Reproduction.Cell, CellContent> before) {
+    boolean isAsShown = book.settings().contains(Setting.AS_SHOWN);
     CellSet live = new CellSet();
     Map<Reproduction.Cell, String> strange = new HashMap<>();
     Reproduction reproduction = new Reproduction(book, catalogue, before);
     for (FormulaCell formula : formulas) {
       live.add(formula);
       boolean isStored = !formula.content().value().isBlank();
-      if (isStored && !formula.isOurs(catalogue)) {
+      if (isAsShown && !formula.isOurs(catalogue)) {
+        strange.put(
+            new Reproduction.Cell(formula.sheet(), formula.place()),
+            Setting.AS_SHOWN.sentence() + ".");
+      } else if (isStored && !formula.isOurs(catalogue)) {
         reproduction
             .obstacle(formula)
             .ifPresent(
@@ -147,10 +172,10 @@ public final class Recalculation {
           formula.place().a1(),
           formula.content().formula(),
           sentence);
-      report.notes().mark(sheet, formula.place(), "Not computed again: " + sentence);
+      report.notes().mark(sheet, formula.place(), LEFT + sentence);
       return;
     }
-    report.notes().unmark(sheet, formula.place());
+    report.notes().unmark(sheet, formula.place(), LEFT);
     if (outcome instanceof Outcome.Refused refused) {
       store(sheet, formula, refused.error());
       for (PoiFunctions.Refused call : refused.calls()) {

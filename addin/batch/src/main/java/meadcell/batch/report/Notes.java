@@ -37,8 +37,16 @@ public final class Notes {
 
   /** Removes a note of ours. */
   public void unmark(BookSheet sheet, Place place) {
+    unmark(sheet, place, "");
+  }
+
+  /** Removes a note of ours that begins like this. */
+  public void unmark(BookSheet sheet, Place place, String start) {
     if (sheet.canHoldNotes()
-        && sheet.note(place).filter(note -> note.author().equals(AUTHOR)).isPresent()) {
+        && sheet
+            .note(place)
+            .filter(note -> note.author().equals(AUTHOR) && note.text().startsWith(start))
+            .isPresent()) {
       sheet.removeNote(place);
       changed = true;
     }

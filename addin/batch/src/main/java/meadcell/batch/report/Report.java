@@ -14,6 +14,7 @@ public final class Report {
     REFUSED("a function refused its input; the cell shows the error"),
     KEPT("a cell holds what a person typed, and was not touched"),
     STALE("a formula could not be computed again, or shows what it no longer gives"),
+    NOT_THAWED("a frozen formula was not put back; the sentence says why"),
     NOT_FOUND("a line of the plan found nothing on this sheet"),
     PROTECTED("a protected sheet was left as it is"),
     UNKNOWN_FUNCTION("a function that is likely a cellar function, misspelt"),
@@ -28,15 +29,19 @@ public final class Report {
       this.meaning = meaning;
     }
 
-    /** Whether a line of a plan did not do all that it could. */
-    boolean isOfPlan() {
-      return this == LEFT_EMPTY || this == KEPT || this == NOT_FOUND || this == PROTECTED;
+    /** Whether a cell that was to be filled was not. */
+    boolean isUnfilled() {
+      return switch (this) {
+        case LEFT_EMPTY, KEPT, NOT_THAWED, NOT_FOUND, PROTECTED -> true;
+        default -> false;
+      };
     }
 
     /** Whether something was left, or not filled, that was to be. */
     public boolean isLeft() {
       return switch (this) {
-        case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION -> true;
+        case LEFT_EMPTY, REFUSED, KEPT, STALE, NOT_THAWED, NOT_FOUND, PROTECTED, UNKNOWN_FUNCTION ->
+            true;
         case UNDERSTOOD, BLANK_INPUT, OLDER, MISTYPED, FILE -> false;
       };
     }
@@ -105,7 +110,7 @@ public final class Report {
   /** What was left, where nothing at all was filled. */
   public Optional<Remark> nothingFilled() {
     return changes.isEmpty() && unchanged == 0
-        ? remarks.stream().filter(remark -> remark.code().isOfPlan()).findFirst()
+        ? remarks.stream().filter(remark -> remark.code().isUnfilled()).findFirst()
         : Optional.empty();
   }
 

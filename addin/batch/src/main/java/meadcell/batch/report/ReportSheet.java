@@ -34,6 +34,15 @@ public final class ReportSheet {
   public static boolean write(Book book, Report report) {
     BookSheet sheet = book.sheets().stream().filter(s -> is(s.name())).findFirst().orElse(null);
     boolean isNew = sheet == null;
+    if (isNew && book.isStructureProtected()) {
+      report.remark(
+          Report.Code.FILE,
+          "",
+          "",
+          "",
+          "The workbook is protected against new sheets; no report was added.");
+      return false;
+    }
     if (isNew) {
       sheet = book.addSheet(NAME);
       for (int column = 0; column < WIDTHS.length; column++) {

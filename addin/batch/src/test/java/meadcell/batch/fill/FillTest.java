@@ -187,6 +187,24 @@ class FillTest {
     }
   }
 
+  /** Computing again says nothing new of how an input was read. */
+  @Test
+  void recalcLeavesTheNotesOfFill() throws IOException {
+    oneTable(row(1, "1.085 sg", 18), row(2, "1.020-1.022", 18));
+    plan("*", "True SG", CORRECT);
+    Path again = save(filled(), folder.resolve("again.xlsx"));
+    assertEquals(ExitCode.OK, Run.of("recalc", again.toString(), "--in-place").code());
+    Workbook recalculated = open(again);
+    assertTrue(note(cell(recalculated, "HH-22", "D6")).contains("read as 1.085"));
+    assertTrue(
+        recalculated
+            .getSheet("HH-22")
+            .getCellComment(new CellAddress("D7"))
+            .getString()
+            .getString()
+            .startsWith("True SG stays empty: "));
+  }
+
   @Test
   void refusedInputStaysEmptyWithTheSentence() throws IOException {
     oneTable(row(1, 1.05, 90));

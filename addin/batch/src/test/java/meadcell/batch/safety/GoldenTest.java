@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
@@ -49,6 +50,12 @@ class GoldenTest {
       Set.of(
           Parts.LOG, "xl/styles.xml", "docProps/custom.xml", "[Content_Types].xml", "_rels/.rels");
 
+  /** The sheet of what was replaced by values. */
+  static final String KEPT = "Meadcell formulas";
+
+  private static final String BOOK = "xl/workbook.xml";
+  private static final String BOOK_LINKS = "xl/_rels/workbook.xml.rels";
+
   private static final Set<String> ODS = Set.of("content.xml", "meta.xml");
   private static final List<String> RESULTS = List.of("D5", "D6", "D7");
   private static final double HALF_A_DIGIT = 0.5e-4; // of what the cells show
@@ -60,6 +67,10 @@ class GoldenTest {
 
   /** A workbook before and after it was filled. */
   private record Filled(Golden golden, Path before, Path after, Run run) {
+    boolean keepsFormulas() {
+      return List.of(golden.options).contains("values");
+    }
+
     byte[] partBefore(String name) throws Exception {
       return Packages.parts(Files.readAllBytes(before)).get(name);
     }
@@ -167,6 +178,16 @@ class GoldenTest {
           assertEquals(List.of(), ForeignTest.newErrors(schemas, filled.before, filled.after));
           Set<String> changing = new TreeSet<>(ALWAYS);
           changing.addAll(filled.golden.parts);
+          if (filled.keepsFormulas()) {
+            changing.addAll(Set.of(BOOK, BOOK_LINKS));
+            assertEquals(
+                Parts.text(filled.partBefore(BOOK)),
+                Parts.text(filled.partAfter(BOOK))
+                    .replaceFirst("<(\\w+:)?sheet [^>]*name=\"" + KEPT + "\"[^>]*/>", ""));
+            Set<String> links = links(filled.partAfter(BOOK_LINKS));
+            links.removeAll(links(filled.partBefore(BOOK_LINKS)));
+            assertEquals(1, links.size(), () -> "" + links);
+          }
           unchangedParts(filled, changing);
           String before = Parts.text(filled.partBefore(Parts.LOG));
           String after = Parts.text(filled.partAfter(Parts.LOG));
@@ -182,6 +203,13 @@ class GoldenTest {
           assertEquals(ORDER.stream().filter(elements::contains).toList(), elements);
           compareCells(filled);
         });
+  }
+
+  private static Set<String> links(byte[] relations) throws Exception {
+    return OdsCells.elements(OdsCells.parse(relations).getDocumentElement(), "Relationship")
+        .stream()
+        .map(link -> link.getAttribute("Id") + " " + link.getAttribute("Target"))
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   @TestFactory
@@ -211,7 +239,8 @@ class GoldenTest {
   static void compareCells(Path old, Path filled, Set<String> cells) throws Exception {
     try (Workbook before = TestBooks.open(old);
         Workbook after = TestBooks.open(filled)) {
-      assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets());
+      boolean isKept = after.getSheet(KEPT) != null;
+      assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets() - (isKept ? 1 : 0));
       for (int s = 0; s < before.getNumberOfSheets(); s++) {
         Set<String> changed = s == 0 ? cells : Set.of();
         Set<String> places = places(before, s);

@@ -10,10 +10,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.transform.TransformerException;
@@ -26,6 +28,7 @@ import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.zip.PackageParts;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -42,12 +45,15 @@ final class OdsBook implements Book {
   private static final String META_XML = "meta.xml";
   private static final String BUILT_IN = "_xlnm."; // print areas and the like
 
+  private static final LocalDate USUAL_DAY = LocalDate.of(1899, 12, 30);
+
   private final PackageParts parts;
   private final Document content;
   private final Document meta;
   private final List<OdsSheet> sheets = new ArrayList<>();
   private final OdsStyles styles;
   private final LocalDate nullDate;
+  private final Set<Setting> settings = EnumSet.noneOf(Setting.class);
   private boolean metaChanged;
 
   OdsBook(byte[] bytes, Limits limits) throws IOException {
@@ -68,7 +74,35 @@ final class OdsBook implements Book {
     NodeList dates = content.getElementsByTagNameNS(TABLE, "null-date");
     String start =
         dates.getLength() == 0 ? "" : ((Element) dates.item(0)).getAttributeNS(TABLE, "date-value");
-    nullDate = start.isEmpty() ? LocalDate.of(1899, 12, 30) : LocalDate.parse(start);
+    nullDate = start.isEmpty() ? USUAL_DAY : LocalDate.parse(start);
+    readSettings();
+  }
+
+  /** OpenDocument 1.3 part 3, 9.4.1; where the element is missing, its defaults hold. */
+  private void readSettings() {
+    NodeList found = content.getElementsByTagNameNS(TABLE, "calculation-settings");
+    Element given =
+        found.getLength() == 0
+            ? content.createElementNS(TABLE, "table:calculation-settings")
+            : (Element) found.item(0);
+    if (!nullDate.equals(USUAL_DAY)) {
+      settings.add(Setting.OTHER_DAYS);
+    }
+    if (is(given, "precision-as-shown", false)) {
+      settings.add(Setting.AS_SHOWN);
+    }
+    if (is(given, "case-sensitive", true)) {
+      settings.add(Setting.CAPITALS);
+    }
+    if (!is(given, "use-wildcards", false) // which stand above regular expressions
+        || !is(given, "search-criteria-must-apply-to-whole-cell", true)) {
+      settings.add(Setting.PATTERNS);
+    }
+  }
+
+  private static boolean is(Element settings, String name, boolean otherwise) {
+    String value = settings.getAttributeNS(TABLE, name);
+    return value.isEmpty() ? otherwise : value.equals("true");
   }
 
   private static Document parse(byte[] xml) throws IOException {
@@ -95,15 +129,29 @@ final class OdsBook implements Book {
   }
 
   @Override
+  public Set<Setting> settings() {
+    return settings;
+  }
+
+  @Override
   public List<OdsSheet> sheets() {
     return sheets;
+  }
+
+  @Override
+  public boolean isStructureProtected() {
+    return spreadsheet().getAttributeNS(TABLE, "structure-protected").equals("true");
+  }
+
+  private Element spreadsheet() {
+    return (Element) content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
   }
 
   @Override
   public BookSheet addSheet(String name) {
     Element table = content.createElementNS(TABLE, "table:table");
     table.setAttributeNS(TABLE, "table:name", name);
-    Node spreadsheet = content.getElementsByTagNameNS(OFFICE, "spreadsheet").item(0);
+    Node spreadsheet = spreadsheet();
     Node last = sheets.isEmpty() ? null : sheets.get(sheets.size() - 1).table();
     spreadsheet.insertBefore(
         table, last == null ? spreadsheet.getFirstChild() : last.getNextSibling());

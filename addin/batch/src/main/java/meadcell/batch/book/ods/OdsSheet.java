@@ -152,6 +152,17 @@ final class OdsSheet implements BookSheet {
   }
 
   @Override
+  public void putArray(Span span, String formula) {
+    putFormula(span.first(), formula);
+    Element cell = cellToWrite(span.first());
+    int rows = span.last().row() - span.first().row() + 1;
+    int columns = span.last().column() - span.first().column() + 1;
+    cell.setAttributeNS(TABLE, "table:" + ARRAY_ROWS, String.valueOf(rows));
+    cell.setAttributeNS(TABLE, "table:" + ARRAY_COLUMNS, String.valueOf(columns));
+    arrays = null;
+  }
+
+  @Override
   public void putValue(Place place, Value value) {
     OdsValues.write(cellToWrite(place), value);
   }

@@ -10,6 +10,8 @@ import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Value;
 import org.w3c.dom.Element;
@@ -17,6 +19,7 @@ import org.w3c.dom.Node;
 
 /** The values of cells' elements (OpenDocument 1.3 part 3, 19.385 and 19.387). */
 final class OdsValues {
+  private static final Pattern SEVERAL_BLANKS = Pattern.compile("^ +| {2,}| +$");
   private static final double SECONDS_PER_DAY = 86400;
   private static final List<String> ATTRIBUTES =
       List.of("value-type", "value", "date-value", "time-value", "boolean-value", "string-value");
@@ -63,10 +66,27 @@ final class OdsValues {
     List<String> paragraphs = new ArrayList<>();
     for (Node node = cell.getFirstChild(); node != null; node = node.getNextSibling()) {
       if (OdsNames.is(node, TEXT, "p")) {
-        paragraphs.add(node.getTextContent());
+        paragraphs.add(characters(node));
       }
     }
     return String.join("\n", paragraphs);
+  }
+
+  /** Blanks in a row, tabulators and line ends are elements (OpenDocument 1.3 part 3, 6.1.2). */
+  private static String characters(Node paragraph) {
+    StringBuilder text = new StringBuilder();
+    for (Node node = paragraph.getFirstChild(); node != null; node = node.getNextSibling()) {
+      if (OdsNames.is(node, TEXT, "s")) {
+        text.append(" ".repeat(OdsNames.number((Element) node, TEXT, "c")));
+      } else if (OdsNames.is(node, TEXT, "tab")) {
+        text.append('\t');
+      } else if (OdsNames.is(node, TEXT, "line-break")) {
+        text.append('\n');
+      } else {
+        text.append(node instanceof Element ? characters(node) : node.getTextContent());
+      }
+    }
+    return text.toString();
   }
 
   static void write(Element cell, Value value) {
@@ -97,8 +117,21 @@ final class OdsValues {
 
   static void paragraph(Element parent, String text) {
     Element paragraph = parent.getOwnerDocument().createElementNS(TEXT, "text:p");
-    paragraph.setTextContent(text);
+    Matcher blanks = SEVERAL_BLANKS.matcher(text);
+    int copied = 0;
+    while (blanks.find()) {
+      append(paragraph, text.substring(copied, blanks.start()));
+      Element element = parent.getOwnerDocument().createElementNS(TEXT, "text:s");
+      element.setAttributeNS(TEXT, "text:c", String.valueOf(blanks.end() - blanks.start()));
+      paragraph.appendChild(element);
+      copied = blanks.end();
+    }
+    append(paragraph, text.substring(copied));
     parent.appendChild(paragraph);
+  }
+
+  private static void append(Element paragraph, String text) {
+    paragraph.appendChild(paragraph.getOwnerDocument().createTextNode(text));
   }
 
   static void remove(Element cell) {

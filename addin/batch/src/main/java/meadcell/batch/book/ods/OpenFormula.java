@@ -1,5 +1,7 @@
 package meadcell.batch.book.ods;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import meadcell.formula.Dialect;
 import meadcell.formula.FormulaScanner;
 
@@ -9,6 +11,18 @@ import meadcell.formula.FormulaScanner;
  */
 final class OpenFormula {
   private static final String PREFIX = "of:=";
+  private static final String SHEET = "('(?:[^']|'')*'|[\\p{L}\\p{N}_.]+)";
+  private static final String CELL = "\\$?[A-Za-z]{1,3}\\$?[0-9]{1,7}";
+  private static final String COLUMN = "\\$?[A-Za-z]{1,3}";
+  private static final String ROW = "\\$?[0-9]{1,7}";
+
+  /**
+   * A cell, or a range of cells, columns or rows, on its own sheet, another, or a range of them.
+   */
+  private static final Pattern REFERENCE =
+      Pattern.compile(
+          "(?:%s(?::%s)?!)?(?:(%s)(?::(%s))?|(%s):(%s)|(%s):(%s))(?![\\p{L}\\p{N}_.(!])"
+              .formatted(SHEET, SHEET, CELL, CELL, COLUMN, COLUMN, ROW, ROW));
 
   private OpenFormula() {}
 
@@ -61,16 +75,24 @@ final class OpenFormula {
     return -1;
   }
 
-  /** A formula in A1 notation with references to its own sheet only. */
+  /** A formula in A1 notation. */
   static String fromA1(String formula) {
     StringBuilder out = new StringBuilder(PREFIX);
     FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
-    boolean isRange = false;
+    Matcher reference = REFERENCE.matcher(formula);
+    int done = 0;
     while (tokens.next()) {
-      if (tokens.kind() == FormulaScanner.Kind.CELL) {
-        out.append(isRange ? "." : "[.").append(tokens.text());
-        isRange = !isRange && tokens.isBefore(':') && isCell(formula.substring(tokens.end() + 1));
-        out.append(isRange ? "" : "]");
+      boolean isReference =
+          switch (tokens.kind()) {
+            case CELL, NAME, QUOTED, ROW -> true;
+            default -> false;
+          };
+      if (tokens.start() < done) {
+        continue; // a part of what was written already
+      }
+      if (isReference && reference.region(tokens.start(), formula.length()).lookingAt()) {
+        out.append('[').append(stored(reference)).append(']');
+        done = reference.end();
       } else {
         out.append(Dialect.OPEN_FORMULA.written(tokens));
       }
@@ -78,8 +100,20 @@ final class OpenFormula {
     return out.toString();
   }
 
-  private static boolean isCell(String rest) {
-    FormulaScanner tokens = new FormulaScanner(rest, Dialect.EXCEL);
-    return tokens.next() && tokens.kind() == FormulaScanner.Kind.CELL;
+  /** {@code 'My log'!A1:B2} as {@code $'My log'.A1:.B2}. */
+  private static String stored(Matcher reference) {
+    int first = 3;
+    while (reference.group(first) == null) {
+      first += 2;
+    }
+    String last = reference.group(first + 1);
+    return sheet(reference.group(1))
+        + "."
+        + reference.group(first)
+        + (last == null ? "" : ":" + sheet(reference.group(2)) + "." + last);
+  }
+
+  private static String sheet(String name) {
+    return name == null ? "" : "$" + name;
   }
 }

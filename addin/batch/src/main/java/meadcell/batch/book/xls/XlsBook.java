@@ -4,22 +4,27 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.NamedTable;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.poi.PoiNames;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
 import org.apache.poi.hssf.model.InternalWorkbook;
 import org.apache.poi.hssf.record.BoundSheetRecord;
 import org.apache.poi.hssf.record.CountryRecord;
+import org.apache.poi.hssf.record.PrecisionRecord;
+import org.apache.poi.hssf.record.ProtectRecord;
 import org.apache.poi.hssf.record.SSTRecord;
 import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
@@ -93,6 +98,13 @@ final class XlsBook implements Book {
   }
 
   @Override
+  public boolean isStructureProtected() {
+    return workbook.getInternalWorkbook().findFirstRecordBySid(ProtectRecord.sid)
+            instanceof ProtectRecord structure
+        && structure.getProtect();
+  }
+
+  @Override
   public BookSheet addSheet(String name) {
     XlsSheet sheet = new XlsSheet(this, workbook.createSheet(name), null);
     sheets.add(sheet);
@@ -107,6 +119,20 @@ final class XlsBook implements Book {
   @Override
   public List<NamedTable> tables() {
     return List.of();
+  }
+
+  @Override
+  public Set<Setting> settings() {
+    Set<Setting> settings = EnumSet.noneOf(Setting.class);
+    if (workbook.getInternalWorkbook().isUsing1904DateWindowing()) {
+      settings.add(Setting.OTHER_DAYS);
+    }
+    if (workbook.getInternalWorkbook().findFirstRecordBySid(PrecisionRecord.sid)
+            instanceof PrecisionRecord precision
+        && !precision.getFullPrecision()) {
+      settings.add(Setting.AS_SHOWN);
+    }
+    return settings;
   }
 
   @Override

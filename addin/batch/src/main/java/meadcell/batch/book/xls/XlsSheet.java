@@ -191,6 +191,19 @@ final class XlsSheet implements BookSheet {
   }
 
   @Override
+  public void putArray(Span span, String formula) {
+    sheet.setArrayFormula(
+        formula,
+        new CellRangeAddress(
+            span.first().row(), span.last().row(), span.first().column(), span.last().column()));
+    for (int row = span.first().row(); row <= span.last().row(); row++) {
+      for (int column = span.first().column(); column <= span.last().column(); column++) {
+        changes.cells.add(new Place(row, column));
+      }
+    }
+  }
+
+  @Override
   public void putValue(Place place, Value value) {
     Cell cell = cellToWrite(place);
     if (cell.getCellType() == CellType.FORMULA) {

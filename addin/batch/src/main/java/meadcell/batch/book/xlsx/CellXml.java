@@ -1,6 +1,7 @@
 package meadcell.batch.book.xlsx;
 
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 
 /**
@@ -11,8 +12,19 @@ import meadcell.batch.book.Value;
 record CellXml(StringBuilder text, String prefix) {
   private static final String LIKE_ESCAPED = "_(?=x[0-9A-Fa-f]{4}_)";
 
-  /** Appends a cell; its formula as it stood in the file, or empty. */
-  void append(XlsxCell cell, int row, int column, String mark, String storedFormula) {
+  /**
+   * Appends a cell.
+   *
+   * @param storedFormula its formula as it stood in the file, or empty
+   * @param array the array formula that it begins, or null
+   */
+  void append(
+      XlsxCell cell,
+      int row,
+      int column,
+      String mark,
+      String storedFormula,
+      XlsxCells.Array array) {
     boolean isFormula = cell.formula != null;
     boolean isText = cell.value instanceof Value.Text;
     tag("c").append(" r=\"").append(new Place(row, column).a1()).append('"').append(mark);
@@ -21,7 +33,7 @@ record CellXml(StringBuilder text, String prefix) {
     }
     text.append(type(cell.value, isFormula)).append('>').append(storedFormula);
     if (isFormula && storedFormula.isEmpty()) {
-      tag("f").append('>');
+      tag("f").append(array == null ? "" : attributes(array.span())).append('>');
       escape(cell.formula);
       end("f");
     }
@@ -37,6 +49,10 @@ record CellXml(StringBuilder text, String prefix) {
       end("v");
     }
     end("c");
+  }
+
+  private static String attributes(Span array) {
+    return " t=\"array\" ref=\"" + array.first() + ":" + array.last() + "\"";
   }
 
   private StringBuilder tag(String name) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Setting;
 import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import meadcell.batch.book.poi.PoiNames;
@@ -138,6 +140,22 @@ final class XlsxBook implements Book {
   }
 
   @Override
+  public Set<Setting> settings() {
+    Set<Setting> settings = EnumSet.noneOf(Setting.class);
+    if (frame.isDate1904()) {
+      settings.add(Setting.OTHER_DAYS);
+    }
+    TagScanner tags = mainXml.tags();
+    while (tags.next()) {
+      String precise = tags.is("calcPr") ? tags.attribute("fullPrecision") : null;
+      if (precise != null && List.of("0", "false").contains(precise.strip())) {
+        settings.add(Setting.AS_SHOWN);
+      }
+    }
+    return settings;
+  }
+
+  @Override
   public int mostRows() {
     return SpreadsheetVersion.EXCEL2007.getMaxRows();
   }
@@ -173,6 +191,11 @@ final class XlsxBook implements Book {
   }
 
   // ---- changes ----------------------------------------------------------------------------
+
+  @Override
+  public boolean isStructureProtected() {
+    return frame.isStructureLocked();
+  }
 
   @Override
   public BookSheet addSheet(String name) {

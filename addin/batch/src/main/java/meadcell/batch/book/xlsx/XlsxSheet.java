@@ -119,6 +119,12 @@ final class XlsxSheet implements BookSheet {
     cell.value = Value.BLANK;
   }
 
+  @Override
+  public void putArray(Span span, String formula) {
+    putFormula(span.first(), formula);
+    cells.arrays().add(new XlsxCells.Array(span, formula));
+  }
+
   private void changeFormula(XlsxCell cell, Place place, String formula) {
     if (cell.isFirstOfShared) {
       unshare(cell.shared);

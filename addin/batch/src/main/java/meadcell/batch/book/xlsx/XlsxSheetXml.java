@@ -233,7 +233,8 @@ final class XlsxSheetXml {
     for (; next < line.count() && line.column(next) < endColumn; next++) {
       XlsxCell cell = line.cell(next);
       if (cell.isChanged && !cell.isStored) {
-        new CellXml(text, prefix).append(cell, row, line.column(next), "", "");
+        int column = line.column(next);
+        new CellXml(text, prefix).append(cell, row, column, "", "", array(row, column));
       }
     }
     return next;
@@ -260,6 +261,11 @@ final class XlsxSheetXml {
     copied = tags.end();
     boolean keepsFormula = !cell.isFormulaChanged && !formula.isEmpty();
     String mark = keepsFormula && arrayMark != null ? " cm=\"" + arrayMark + "\"" : "";
-    new CellXml(text, prefix).append(cell, row, column, mark, keepsFormula ? formula : "");
+    new CellXml(text, prefix)
+        .append(cell, row, column, mark, keepsFormula ? formula : "", array(row, column));
+  }
+
+  private XlsxCells.Array array(int row, int column) {
+    return cells.arrays().isEmpty() ? null : cells.array(new Place(row, column));
   }
 }
