@@ -81,10 +81,14 @@ record Results(
 
   /**
    * A cell that was filled. Which functions its formula calls is read once for a column of them;
-   * which cells, nobody asks of a cell that is filled.
+   * which cells, only the sheet asks that keeps the formulas of values.
    */
   private FormulaCell formula(Written cell, Calculation reading, Map<String, Reads> read) {
     CellContent content = book.sheets().get(cell.sheet()).content(cell.place());
+    if (options.values()) {
+      return new FormulaCell(
+          cell.sheet(), cell.place(), content, reading.reads(cell.sheet(), cell.place()));
+    }
     Reads functions =
         read.computeIfAbsent(
             cell.sheet() + OwnCells.form(cell.place(), cell.formula()),

@@ -37,23 +37,27 @@ public final class FormulaSheet {
       OURS + " by what they gave; \"meadcell thaw\" puts them back. Leave this sheet as it is.";
 
   private enum Column {
-    SHEET("Sheet", 16),
-    CELL("Cell", 8),
-    FORMULA("Formula", 50),
-    ARRAY("Fills", 10),
-    GAVE("It gave", 12),
-    NOW("There now", 12),
-    KEY("Row", 14),
-    ROW("Row is known by", 30),
-    COLUMN("Column is known by", 20),
-    READS("It reads", 30),
-    LABELS("Known by", 30),
-    FOLLOWER("Rows read", 10);
+    SHEET(0, "Sheet", 16),
+    CELL(1, "Cell", 8),
+    FORMULA(2, "Formula", 50),
+    ARRAY(3, "Fills", 10),
+    GAVE(4, "It gave", 12),
+    NOW(5, "There now", 12),
+    KEY(6, "Row", 14),
+    ROW(7, "Row is known by", 30),
+    COLUMN(8, "Column is known by", 20),
+    READS(9, "It reads", 30),
+    LABELS(10, "Known by", 30),
+    FOLLOWER(11, "Rows read", 10);
+
+    /** Where old workbooks have it, too. */
+    final int index;
 
     final String title;
     final int width;
 
-    Column(String title, int width) {
+    Column(int index, String title, int width) {
+      this.index = index;
       this.title = title;
       this.width = width;
     }
@@ -140,8 +144,8 @@ public final class FormulaSheet {
     BookSheet sheet = book.addSheet(NAME);
     sheet.putValue(new Place(0, 0), Value.of(FIRST_LINE));
     for (Column column : Column.values()) {
-      sheet.putValue(new Place(TITLES, column.ordinal()), Value.of(column.title));
-      sheet.widen(column.ordinal(), column.width);
+      sheet.putValue(place(TITLES, column), Value.of(column.title));
+      sheet.widen(column.index, column.width);
     }
     return sheet;
   }
@@ -151,7 +155,7 @@ public final class FormulaSheet {
   }
 
   private static Place place(int row, Column column) {
-    return new Place(row, column.ordinal());
+    return new Place(row, column.index);
   }
 
   private CellContent content(int row, Column column) {
@@ -384,7 +388,7 @@ public final class FormulaSheet {
     List<Reads.Area> reads = formula.reads().areas();
     if (!reads.isEmpty()) {
       long rows = reads.stream().mapToLong(area -> area.lastRow() - area.firstRow() + 1L).sum();
-      follow(row, Column.FOLLOWER, addresses.follower(reads), Value.of(rows));
+      follow(row, Column.FOLLOWER, addresses.follower(reads), Value.of((double) rows));
     } else {
       put(row, Column.FOLLOWER, Value.BLANK);
     }
