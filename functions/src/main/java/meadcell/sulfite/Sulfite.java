@@ -82,7 +82,6 @@ public final class Sulfite {
       is = Quantity.PERCENT,
       from = 0,
       to = 90,
-      zeroIsBlank = true,
       byDefault = 33)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Bound {}
@@ -227,6 +226,9 @@ public final class Sulfite {
               byDefault = POTASSIUM_METABISULFITE)
           double so2Percent,
       @Bound double boundPercent) {
+    if (boundPercent == 0) {
+      throw new Refusal(SulfiteReason.NONE_BINDS);
+    }
     return volumeL * rise / 1000 / (so2Percent / 100) / (1 - boundPercent / 100);
   }
 

@@ -15,6 +15,10 @@ enum SulfiteReason implements Reason {
   HARDLY_FALLS(
       NO_SOLUTION,
       "The readings hardly fall: limit is not reached within {years} years of the last " + "one."),
+  NONE_BINDS(
+      OUT_OF_RANGE,
+      "bound is 0 or a blank cell, but some of the SO₂ added always binds; leave bound out for the"
+          + " usual share."),
   OUTSIDE_OIV_TABLE(
       OUT_OF_RANGE, "{argument} is {value}; the OIV table and its extrapolation run over {range}."),
   NEEDED_BY_OIV(INCONSISTENT, "{argument} is missing; the method oiv needs it."),

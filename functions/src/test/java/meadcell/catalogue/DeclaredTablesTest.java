@@ -288,9 +288,9 @@ class DeclaredTablesTest {
     assertEquals("A note.", sum.note(Words.ENGLISH));
     assertEquals("", tell.note(Words.ENGLISH));
     ArgSpec times = catalogue.get("TABLED.SHARED").args().get(3);
-    assertEquals("How often, 1 to 5. If left out: 2.", times.description());
+    assertEquals("How often, 1 to 5. If left out or blank: 2.", times.description());
     assertEquals(
-        "Which: \"dry\", \"verysweet\". If left out: dry.",
+        "Which: \"dry\", \"verysweet\". If left out or blank: dry.",
         catalogue.get("TABLED.SHARED").args().get(4).description());
   }
 
