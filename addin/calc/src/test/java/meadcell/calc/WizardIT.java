@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Kind;
 import meadcell.catalogue.Words;
 import meadcell.cellar.Cellar;
 import meadcell.office.uno.TestOffice;
@@ -54,12 +55,24 @@ class WizardIT {
   private static List<String> declared(FunctionSpec function) {
     List<String> arguments = new ArrayList<>();
     for (ArgSpec arg : function.args()) {
+      for (int i = 1; arg.kind() == Kind.REST && i <= mostSingle(); i++) {
+        arguments.add(line(arg.name() + i, arg.description(), true));
+      }
       arguments.add(line(arg.name(), arg.description(), arg.isOptional()));
     }
     if (function.takesUnits()) {
       arguments.add(line(FunctionSpec.UNITS, FunctionSpec.unitsHelp(Words.ENGLISH), true));
     }
     return arguments;
+  }
+
+  /** So many arguments come one by one, before those that may follow in any number. */
+  private static int mostSingle() {
+    return Cellar.catalogue().functions().stream()
+        .filter(function -> !function.isVariadic())
+        .mapToInt(FunctionSpec::most)
+        .max()
+        .orElseThrow();
   }
 
   private static String line(String name, String description, boolean optional) {

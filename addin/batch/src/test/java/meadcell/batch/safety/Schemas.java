@@ -81,10 +81,11 @@ final class Schemas {
     DocumentBuilderFactory builders = DocumentBuilderFactory.newDefaultNSInstance();
     Document document = builders.newDocumentBuilder().parse(new ByteArrayInputStream(xml));
     Element root = document.getDocumentElement();
-    String schema = BY_NAMESPACE.get(root.getNamespaceURI());
-    if (schema == null) {
+    String namespace = root.getNamespaceURI();
+    if (namespace == null || !BY_NAMESPACE.containsKey(namespace)) {
       return List.of();
     }
+    String schema = BY_NAMESPACE.get(namespace);
     withoutExtensions(root, ignorable(root));
     List<String> errors = new ArrayList<>();
     Validator validator = schema(schema).newValidator();
