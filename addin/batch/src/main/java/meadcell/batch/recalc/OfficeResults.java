@@ -209,7 +209,10 @@ public final class OfficeResults {
     }
   }
 
-  /** A formula with the results of our functions in their places. */
+  /**
+   * A formula with the results of our functions in their places. Functions that fill several cells
+   * stay: the office says that it does not know them.
+   */
   private static String withoutOurs(FormulaCell formula, Book book, Catalogue catalogue) {
     String text = formula.content().formula();
     StringBuilder rest = new StringBuilder();
@@ -218,7 +221,7 @@ public final class OfficeResults {
     int depth = 0;
     while (tokens.next()) {
       boolean isFunction = tokens.kind() == FormulaScanner.Kind.FUNCTION;
-      if (from < 0 && isFunction && catalogue.find(tokens.text()).isPresent()) {
+      if (from < 0 && isFunction && givesOneCell(catalogue, tokens.text())) {
         from = tokens.start();
         depth = 0;
       } else if (from < 0) {
@@ -238,6 +241,10 @@ public final class OfficeResults {
       }
     }
     return rest.toString();
+  }
+
+  private static boolean givesOneCell(Catalogue catalogue, String name) {
+    return catalogue.find(name).filter(function -> function.result().isScalar()).isPresent();
   }
 
   /** A result as a formula; empty where there is none. */
