@@ -1,11 +1,10 @@
 package meadcell.blend;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -71,27 +70,25 @@ public final class Story {
       @AtEndOf OptionalDouble day) {
     TransferLog log = TransferLog.of(transfers, day, Slack.byUncertainty());
     Provenance made = new Provenance(log, log.find(TransferReason.UNKNOWN_LOT, lot));
-    double[] shares = made.sourceShare();
+    Map<Integer, Double> shares = made.shares();
     List<Line> lines = new ArrayList<>();
     for (int source : largestFirst(shares, log)) {
-      double[] days = made.days(source);
-      double percent = 100 * shares[source];
-      lines.add(new Line(log.name(source), percent, Arrays.stream(days).sum()));
+      Map<Integer, Double> days = made.days(source);
+      double percent = 100 * shares.get(source);
+      double age = days.values().stream().mapToDouble(d -> d).sum();
+      lines.add(new Line(log.name(source), percent, age));
       for (int vessel : largestFirst(days, log)) {
-        if (days[vessel] > PASSING) {
-          lines.add(new Line(INDENT + log.name(vessel), percent, days[vessel]));
+        if (days.get(vessel) > PASSING) {
+          lines.add(new Line(INDENT + log.name(vessel), percent, days.get(vessel)));
         }
       }
     }
     return lines.toArray(Line[]::new);
   }
 
-  private static int[] largestFirst(double[] values, TransferLog log) {
-    return IntStream.range(0, values.length)
-        .filter(i -> values[i] > 0)
-        .boxed()
-        .sorted(Comparator.<Integer>comparingDouble(i -> -values[i]).thenComparing(log::name))
-        .mapToInt(i -> i)
-        .toArray();
+  private static List<Integer> largestFirst(Map<Integer, Double> values, TransferLog log) {
+    return values.keySet().stream()
+        .sorted(Comparator.<Integer>comparingDouble(i -> -values.get(i)).thenComparing(log::name))
+        .toList();
   }
 }

@@ -95,9 +95,7 @@ public final class CallPage {
   }
 
   private Optional<String> because() {
-    return function.result().shape() == ResultSpec.Shape.TEXT
-        ? function.why(values.clone()).map(said -> said.sentence(words))
-        : Optional.empty();
+    return function.why(values.clone()).map(said -> said.sentence(words));
   }
 
   private void add(List<ReferencePage.Section> sections, Phrase heading, List<String> lines) {

@@ -74,7 +74,8 @@ public final class Cellar {
       formula = "Calls the function with the same arguments and gives the sentence.",
       source = "None needed.",
       example = "CELLAR.WHY(\"BARREL.VOLUME\";50;0;81)",
-      note = "Put it beside the cell with the same arguments. Verdicts: FERMENT.STATE.")
+      note =
+          "Put it beside the cell with the same arguments. Verdicts: FERMENT.STATE, VESSEL.LOSSES.")
   public static Optional<Said> why(
       @FunctionName String function,
       @Arg(name = "argument", help = "The same arguments as in the cell") Object... arguments) {

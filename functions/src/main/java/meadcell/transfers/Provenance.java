@@ -1,7 +1,10 @@
 package meadcell.transfers;
 
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * Where each liquid of a lot has been, and for how long. {@link Ancestry} follows the lot back and
@@ -10,8 +13,10 @@ import java.util.Deque;
  * where.
  */
 public final class Provenance {
-  private final Ancestry ancestry;
-  private final double[][] days;
+  private final Map<Integer, Double> shares;
+
+  /** By source and vessel: share of the lot times days. */
+  private final Map<Integer, Map<Integer, Double>> days = new HashMap<>();
 
   /**
    * Follows a lot back, and its liquids forth again.
@@ -21,35 +26,38 @@ public final class Provenance {
    */
   public Provenance(TransferLog log, int lot) {
     Deque<Ancestry.Stay> stays = new ArrayDeque<>();
-    ancestry = new Ancestry(log, lot, stays::push);
-    days = new double[log.size()][log.size()];
-    Shares shares = new Shares(log.size());
+    new Ancestry(log, lot, stays::push);
+    Shares mixing = new Shares(log.size());
     for (int i = 0; i < log.moves.size(); i++) {
-      shares.move(log.moves.get(i));
+      mixing.move(log.moves.get(i));
       while (!stays.isEmpty() && stays.peek().afterMove() == i) {
         Ancestry.Stay stay = stays.pop();
-        shares
-            .of(stay.vessel())
-            .forEach((source, share) -> days[source][stay.vessel()] += share * stay.presentDays());
+        mixing.of(stay.vessel()).forEach((source, share) -> add(source, stay, share));
       }
     }
+    shares = mixing.of(lot);
+    shares.values().removeIf(share -> share == 0);
   }
 
-  /** {@return by name: part of the lot's liquid that entered the log under it} */
-  public double[] sourceShare() {
-    return ancestry.sourceShare();
+  private void add(int source, Ancestry.Stay stay, double share) {
+    days.computeIfAbsent(source, s -> new HashMap<>())
+        .merge(stay.vessel(), share * stay.presentDays(), Double::sum);
+  }
+
+  /** {@return part of the lot's liquid that entered the log under each name, by its index} */
+  public Map<Integer, Double> shares() {
+    return Collections.unmodifiableMap(shares);
   }
 
   /**
-   * {@return by vessel: days that the liquid of a source spent there, on average over all of it}
+   * {@return days that the liquid of a source spent in each vessel, on average over all of it, by
+   * the vessel's index}
    *
    * @param source index of its name
    */
-  public double[] days(int source) {
-    double[] mean = new double[days.length];
-    for (int vessel = 0; vessel < mean.length; vessel++) {
-      mean[vessel] = days[source][vessel] / sourceShare()[source];
-    }
+  public Map<Integer, Double> days(int source) {
+    Map<Integer, Double> mean = new HashMap<>(days.getOrDefault(source, Map.of()));
+    mean.replaceAll((vessel, value) -> value / shares.get(source));
     return mean;
   }
 }

@@ -198,15 +198,15 @@ class LineageTest {
             lot -> {
               Ancestry back = new Ancestry(log, lot);
               Provenance made = new Provenance(log, lot);
-              assertArrayEquals(back.sourceShare(), made.sourceShare(), 1e-9);
+              double[] shares = new double[log.size()];
               double[] days = new double[log.size()];
-              for (int source = 0; source < days.length; source++) {
-                if (made.sourceShare()[source] > 0) {
-                  for (int vessel = 0; vessel < days.length; vessel++) {
-                    days[vessel] += made.sourceShare()[source] * made.days(source)[vessel];
-                  }
-                }
-              }
+              made.shares()
+                  .forEach(
+                      (source, share) -> {
+                        shares[source] = share;
+                        made.days(source).forEach((vessel, d) -> days[vessel] += share * d);
+                      });
+              assertArrayEquals(back.sourceShare(), shares, 1e-9);
               assertArrayEquals(back.days(), days, 1e-7 * story.day);
             });
   }

@@ -50,6 +50,13 @@ class CallPageTest {
   }
 
   @Test
+  void aRowSaysWhatItRestsOnAsAVerdictDoes() {
+    String leak =
+        "VESSEL.LOSSES({\"Must\",\"Cask\",225,1;\"gauge\",\"Cask\",210,31};\"Cask\";1;31)";
+    assertTrue(section(leak, Phrase.BECAUSE).get(0).contains("look for a leak"));
+  }
+
+  @Test
   void anErrorOfTheHostIsNamedWithItsPlace() {
     FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
     ReferencePage page =
