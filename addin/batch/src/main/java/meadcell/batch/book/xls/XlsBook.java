@@ -54,6 +54,9 @@ final class XlsBook implements Book {
   /** The format's first cell style after its 15 built-in parents. */
   static final int PLAIN_STYLE = 15;
 
+  /** The number format that nobody chose. */
+  static final short GENERAL = 0;
+
   /** POI makes no more than 4,030, the most that Excel reads. */
   private static final int MOST_STYLES = 4_000;
 

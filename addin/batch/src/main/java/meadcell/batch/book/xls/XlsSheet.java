@@ -90,6 +90,11 @@ final class XlsSheet implements BookSheet {
     if (cell == null) {
       changes.cells.add(place);
       cell = line.createCell(place.column());
+      CellStyle around =
+          line.isFormatted() ? line.getRowStyle() : sheet.getColumnStyle(place.column());
+      if (around != null && around.getDataFormat() != XlsBook.GENERAL) {
+        cell.setCellStyle(around);
+      }
     }
     return cell;
   }
@@ -282,8 +287,14 @@ final class XlsSheet implements BookSheet {
   public void copyStyle(Place from, Place to, String format) {
     Cell target = cell(to);
     Cell source = cell(from);
-    if (target == null || target.getCellStyle().getIndex() != XlsBook.PLAIN_STYLE) {
+    if (target == null) {
       return;
+    }
+    if (target.getCellStyle().getIndex() != XlsBook.PLAIN_STYLE) {
+      if (target.getCellStyle().getDataFormat() != XlsBook.GENERAL) {
+        return;
+      }
+      source = target;
     }
     int like = source == null ? XlsBook.PLAIN_STYLE : source.getCellStyle().getIndex();
     changes.cells.add(to);

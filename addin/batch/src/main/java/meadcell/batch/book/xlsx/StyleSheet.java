@@ -40,6 +40,8 @@ final class StyleSheet {
   /** Lower numbers are built in. */
   private static final int FIRST_OWN_FORMAT = 164;
 
+  private static final String GENERAL = "General";
+
   private static final Pattern COUNT = Pattern.compile("\\scount\\s*=\\s*[\"'](\\d+)[\"']");
   private static final Pattern NUMBER_FORMAT =
       Pattern.compile("\\s(numFmtId|applyNumberFormat)\\s*=\\s*(\"[^\"]*\"|'[^']*')");
@@ -107,6 +109,14 @@ final class StyleSheet {
     return looks[style];
   }
 
+  /** Whether nobody chose how its numbers look. */
+  boolean isGeneral(int style) {
+    return style == XlsxCell.PLAIN_STYLE
+        || style > 0
+            && style < styles.size() + createdFormats.size()
+            && format(style).equals(GENERAL);
+  }
+
   private String format(int style) {
     return style < styles.size()
         ? written(styles.get(style).numberFormat)
@@ -116,7 +126,7 @@ final class StyleSheet {
   private String written(int numberFormat) {
     String own = formats.get(numberFormat);
     String builtIn = own == null ? BuiltinFormats.getBuiltinFormat(numberFormat) : own;
-    return builtIn == null ? "General" : builtIn;
+    return builtIn == null ? GENERAL : builtIn;
   }
 
   // ---- writing ----------------------------------------------------------------------------
