@@ -35,7 +35,8 @@ import org.junit.jupiter.api.Test;
 class MenuIT {
   private static final Pattern CALL =
       Pattern.compile(
-          "vnd\\.sun\\.star\\.script:Meadcell\\.Cellar\\.(\\w+)\\?language=Basic&location=application");
+          "vnd\\.sun\\.star\\.script:Meadcell\\.Cellar\\.(\\w+)\\?"
+              + "(language=Basic&location=application|location=application&language=Basic)");
 
   @Test
   void theGuideHasASheetForEveryFamily() throws Exception {
