@@ -13,7 +13,7 @@ public final class Pressure {
   private static final String CO2_SOURCE =
       "At 20 °C: Regulation (EEC) 2676/90, annex, carbon dioxide from the pressure (OIV method)."
           + " Other temperatures: ratio of solubilities in water, Weiss 1974, Marine Chemistry 2:203"
-          + " (from memory: its coefficients; within 1 % of Murray and Riley 1971 from 1 to 35 °C).";
+          + " (its coefficients quoted at second hand; within 1 % of Murray and Riley 1971 from 1 to 35 °C).";
 
   private static final String CO2_FORMULA =
       "g/L = 1.951·10⁻⁵ · P · (0.86 − 0.01 abv) · (1 − 0.00144 sugar) · K(t) / K(20), P absolute in"
