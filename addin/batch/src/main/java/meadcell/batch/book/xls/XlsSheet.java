@@ -84,6 +84,11 @@ final class XlsSheet implements BookSheet {
     if (cell == null) {
       changes.cells.add(place);
       cell = line.createCell(place.column());
+      CellStyle around =
+          line.isFormatted() ? line.getRowStyle() : sheet.getColumnStyle(place.column());
+      if (around != null && around.getDataFormat() != XlsStyles.GENERAL) {
+        cell.setCellStyle(around);
+      }
     }
     return cell;
   }
@@ -276,8 +281,14 @@ final class XlsSheet implements BookSheet {
   public void copyStyle(Place from, Place to, String format) {
     Cell target = cell(to);
     Cell source = cell(from);
-    if (target == null || target.getCellStyle().getIndex() != XlsStyles.PLAIN) {
+    if (target == null) {
       return;
+    }
+    if (target.getCellStyle().getIndex() != XlsStyles.PLAIN) {
+      if (target.getCellStyle().getDataFormat() != XlsStyles.GENERAL) {
+        return;
+      }
+      source = target;
     }
     int like = source == null ? XlsStyles.PLAIN : source.getCellStyle().getIndex();
     changes.cells.add(to);

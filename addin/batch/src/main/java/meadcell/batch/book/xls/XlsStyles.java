@@ -14,6 +14,9 @@ final class XlsStyles {
   /** The format's first cell style after its 15 built-in parents. */
   static final int PLAIN = 15;
 
+  /** The number format that nobody chose. */
+  static final short GENERAL = 0;
+
   /** POI makes no more than 4,030, the most that Excel reads. */
   private static final int MOST = 4_000;
 

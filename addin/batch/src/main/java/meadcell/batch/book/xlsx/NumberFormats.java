@@ -13,6 +13,9 @@ final class NumberFormats {
   /** Lower numbers are built in. */
   static final int FIRST_OWN = 164;
 
+  /** The one that nobody chose. */
+  static final String GENERAL = "General";
+
   private final XmlPart xml;
   private final Map<Integer, String> formats = new HashMap<>();
   private final StringBuilder added = new StringBuilder();
@@ -40,7 +43,7 @@ final class NumberFormats {
   String written(int numberFormat) {
     String own = formats.get(numberFormat);
     String builtIn = own == null ? BuiltinFormats.getBuiltinFormat(numberFormat) : own;
-    return builtIn == null ? "General" : builtIn;
+    return builtIn == null ? GENERAL : builtIn;
   }
 
   /** The number of a format, which is added where it is a new one. */

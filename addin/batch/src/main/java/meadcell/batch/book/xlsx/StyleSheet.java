@@ -41,7 +41,7 @@ final class StyleSheet {
   private final List<Format> styles = new ArrayList<>();
   private final NumberFormats formats;
   private final Map<Key, Integer> created = new HashMap<>();
-  private final List<String> createdFormats = new ArrayList<>();
+  private final List<Key> newStyles = new ArrayList<>();
   private CellContent.Look[] looks = new CellContent.Look[16];
 
   StyleSheet(XmlPart xml) throws IOException {
@@ -69,7 +69,7 @@ final class StyleSheet {
 
   /** What a style says of the meaning of a number. */
   CellContent.Look look(int style) {
-    if (style < 0 || style >= styles.size() + createdFormats.size()) {
+    if (style < 0 || style >= styles.size() + newStyles.size()) {
       return CellContent.Look.PLAIN;
     }
     if (style >= looks.length) {
@@ -87,22 +87,34 @@ final class StyleSheet {
     return looks[style];
   }
 
+  /** Whether nobody chose how its numbers look. */
+  boolean isGeneral(int style) {
+    return style == XlsxCell.PLAIN_STYLE
+        || style > 0
+            && style < styles.size() + newStyles.size()
+            && format(style).equals(NumberFormats.GENERAL);
+  }
+
   private String format(int style) {
     return style < styles.size()
         ? formats.written(styles.get(style).numberFormat)
-        : createdFormats.get(style - styles.size());
+        : newStyles.get(style - styles.size()).format;
   }
 
   /** The style like another with a number format: one for each pair, never one for each cell. */
   int style(int like, String format) {
+    int count = styles.size() + newStyles.size();
     if (like < 0
-        || like >= styles.size()
-        || styles.size() + createdFormats.size() >= MOST_STYLES
+        || like >= count
+        || count >= MOST_STYLES
         || format.isEmpty()
         || format.equals(format(like))) {
       return like;
     }
-    return created.computeIfAbsent(new Key(like, format), this::create);
+    int written = like < styles.size() ? like : newStyles.get(like - styles.size()).style;
+    return format.equals(format(written))
+        ? written
+        : created.computeIfAbsent(new Key(written, format), this::create);
   }
 
   private int create(Key key) {
@@ -116,8 +128,8 @@ final class StyleSheet {
             + "\" applyNumberFormat=\"1\""
             + tag.substring(close)
             + xml.text(like.tagEnd, like.end);
-    createdFormats.add(key.format);
-    int count = styles.size() + createdFormats.size();
+    newStyles.add(key);
+    int count = styles.size() + newStyles.size();
     xml.appendCounted("cellXfs", style, count);
     return count - 1;
   }

@@ -160,6 +160,10 @@ final class XlsxBook implements Book {
     return styles.look(style);
   }
 
+  boolean isGeneral(int style) {
+    return styles.isGeneral(style);
+  }
+
   int style(int like, String format) {
     return styles.style(like, format);
   }
