@@ -14,7 +14,6 @@ import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.RichTextString;
@@ -26,11 +25,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 final class XlsSheet implements BookSheet {
   /** Widths are counted in parts of a character. */
   private static final int WIDTH_UNIT = 256;
-
-  private static final int NOTE_WIDTH = 3;
-  private static final int NOTE_HEIGHT = 4;
-  private static final int LAST_COLUMN = 255;
-  private static final int LAST_ROW = 65_535;
 
   private final XlsBook book;
   private final Sheet sheet;
@@ -92,7 +86,7 @@ final class XlsSheet implements BookSheet {
       cell = line.createCell(place.column());
       CellStyle around =
           line.isFormatted() ? line.getRowStyle() : sheet.getColumnStyle(place.column());
-      if (around != null && around.getDataFormat() != XlsBook.GENERAL) {
+      if (around != null && around.getDataFormat() != XlsStyles.GENERAL) {
         cell.setCellStyle(around);
       }
     }
@@ -121,7 +115,7 @@ final class XlsSheet implements BookSheet {
           new CellContent(
               Value.of(cell.getNumericCellValue()),
               formula,
-              book.look(cell.getCellStyle().getIndex()));
+              book.styles().look(cell.getCellStyle().getIndex()));
       case STRING -> plain(Value.of(cell.getStringCellValue()), formula);
       case BOOLEAN -> plain(Value.of(cell.getBooleanCellValue()), formula);
       case ERROR ->
@@ -290,15 +284,16 @@ final class XlsSheet implements BookSheet {
     if (target == null) {
       return;
     }
-    if (target.getCellStyle().getIndex() != XlsBook.PLAIN_STYLE) {
-      if (target.getCellStyle().getDataFormat() != XlsBook.GENERAL) {
+    if (target.getCellStyle().getIndex() != XlsStyles.PLAIN) {
+      if (target.getCellStyle().getDataFormat() != XlsStyles.GENERAL) {
         return;
       }
       source = target;
     }
-    int like = source == null ? XlsBook.PLAIN_STYLE : source.getCellStyle().getIndex();
+    int like = source == null ? XlsStyles.PLAIN : source.getCellStyle().getIndex();
     changes.cells.add(to);
-    target.setCellStyle(book.workbook.getCellStyleAt(book.style(like, format)));
+    int style = book.styles().like(like, format);
+    target.setCellStyle(book.workbook.getCellStyleAt(style));
   }
 
   @Override
@@ -308,8 +303,6 @@ final class XlsSheet implements BookSheet {
       sheet.setColumnWidth(column, WIDTH_UNIT * characters);
     }
   }
-
-  // ---- notes ------------------------------------------------------------------------------
 
   /** POI takes all drawings of a sheet apart to put one in, and charts do not survive it. */
   @Override
@@ -325,17 +318,7 @@ final class XlsSheet implements BookSheet {
   @Override
   public void putNote(Place place, Note note) {
     removeNote(place);
-    book.prepareDrawings();
-    ClientAnchor anchor = book.workbook.getCreationHelper().createClientAnchor();
-    int left = Math.min(place.column() + 1, LAST_COLUMN - NOTE_WIDTH);
-    int top = Math.min(place.row(), LAST_ROW - NOTE_HEIGHT);
-    anchor.setRow1(top);
-    anchor.setRow2(top + NOTE_HEIGHT);
-    anchor.setCol1(left);
-    anchor.setCol2(left + NOTE_WIDTH);
-    Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
-    comment.setAuthor(note.author());
-    comment.setString(book.workbook.getCreationHelper().createRichTextString(note.text()));
+    Comment comment = XlsDrawings.note(book.workbook, sheet, place, note);
     cellToWrite(place).setCellComment(comment);
     notes.put(place, note);
     changes.notes.add(place);
