@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Refusal;
-import meadcell.catalogue.Rows;
 import meadcell.transfers.Step;
 import meadcell.transfers.TransferLog;
 
@@ -32,7 +31,7 @@ final class Analyses {
   private final Set<Integer> sources = new HashSet<>();
 
   /** Of two analyses of a lot and day, the later row counts. */
-  Analyses(TransferLog log, Rows<AnalysisRow> rows, Property property) {
+  Analyses(TransferLog log, Iterable<AnalysisRow> rows, Property property) {
     water = log.indexOf(WATER);
     for (Step step : log.steps()) {
       if (step.kind() == Step.Kind.CAME) {

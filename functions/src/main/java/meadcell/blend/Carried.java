@@ -25,13 +25,6 @@ import meadcell.transfers.Transfers;
 /** What a lot is like, carried from analyses of its parts. */
 @Family(name = "BLEND", says = Because.class)
 public final class Carried {
-  /** Of a humidity that is not told, % (common practice, no source). */
-  private static final double U_HUMIDITY = 10;
-
-  /** Of the neutral humidity, 65 to 70 %, taken as rectangular. */
-  private static final double U_NEUTRAL = 1.5;
-
-  private static final double DRIEST = 1;
   private static final int MOST_NAMED = 4;
 
   private Carried() {}
@@ -118,54 +111,27 @@ public final class Carried {
       throw Refusal.unknownName(BlendReason.NO_SUCH_PROPERTY, property, names);
     }
     TransferLog log = TransferLog.of(transfers, OptionalDouble.empty(), Slack.byUncertainty());
-    Analyses known = new Analyses(log, analyses, asked);
     int index = log.find(TransferReason.UNKNOWN_LOT, lot);
     double end = day.orElse(log.day());
     double humidity = humidityPercent.orElse(Evaporation.NEUTRAL_HUMIDITY);
-    Carry carry = new Carry(log, known, asked.amounts(humidity), end, new Carry.Watch() {});
+    Walk walk =
+        Walk.of(new Walk.Asked(log, analyses.list(), asked, end, humidity, humidityPercent.isEmpty()));
+    Carry carry = walk.carry();
     if (carry.volumeL(index) == 0 || log.filled().noneMatch(vessel -> vessel == index)) {
       throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(index));
     }
-    if (asked.fermentChanges()) {
-      refuseFerments(log, analyses, asked, known, index, end);
-    }
+    walk.refuseRestless(index);
     if (!carry.isKnown(index)) {
       throw new Refusal(BlendReason.NOT_ANALYSED)
           .with("property", asked.name())
           .with("liquid", carry.unknown(index));
     }
     Slopes slopes = carry.slopes(index);
-    double variance = slopes.variance();
-    if (asked.equals(Property.STRENGTH)) {
-      double ofNeutral = (100 - humidity) / (100 - Evaporation.NEUTRAL_HUMIDITY) * U_NEUTRAL;
-      double u = Math.hypot(humidityPercent.isPresent() ? 0 : U_HUMIDITY, ofNeutral);
-      Amounts drier = asked.amounts(Math.max(DRIEST, humidity - u));
-      double change =
-          new Carry(log, known, drier, end, new Carry.Watch() {}).valueOf(index)
-              - carry.valueOf(index);
-      variance += change * change;
-    }
-    return new Value(carry.valueOf(index), Math.sqrt(variance), because(log, slopes.byAnalysis()));
-  }
-
-  private static void refuseFerments(
-      TransferLog log,
-      Rows<AnalysisRow> analyses,
-      Property asked,
-      Analyses known,
-      int lot,
-      double end) {
-    Rest first =
-        new Rest(
-            log,
-            asked,
-            new Analyses(log, analyses, Property.STRENGTH),
-            new Analyses(log, analyses, Property.SUGAR));
-    Amounts amounts = asked.amounts(Evaporation.NEUTRAL_HUMIDITY);
-    new Carry(log, known, amounts, Double.POSITIVE_INFINITY, first);
-    Rest second = first.again();
-    new Carry(log, known, amounts, end, second);
-    second.refuseRestless(lot, end);
+    double byHumidity = walk.byHumidity(index);
+    return new Value(
+        carry.valueOf(index),
+        Math.sqrt(slopes.variance() + byHumidity * byHumidity),
+        because(log, slopes.byAnalysis()));
   }
 
   private static Statement because(TransferLog log, Map<Analysis, Double> byAnalysis) {

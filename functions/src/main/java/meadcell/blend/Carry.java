@@ -2,6 +2,7 @@ package meadcell.blend;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import meadcell.blend.Analyses.Analysis;
@@ -20,6 +21,7 @@ final class Carry {
   private final Amounts amounts;
   private final Analyses analyses;
   private final TransferLog log;
+  private final Map<Double, double[]> ofSources = new HashMap<>();
   private final List<Entry> tape = new ArrayList<>();
 
   /** By vessel: what a litre holds, null where that is unknown, and because of which liquid. */
@@ -32,16 +34,13 @@ final class Carry {
   /** Who is told what happens, in its order. */
   interface Watch {
     /** An analysis before it replaces what was carried, NaN if that is unknown. */
-    default void analysed(int position, Analysis analysis, double carried) {}
+    default void analysed(Analysis analysis, double carried) {}
 
-    /** All analyses before a step are in. */
-    default void passed(int position) {}
-
-    /** A step is to come into a vessel of this value. */
-    default void step(int position, Step step, double value) {}
+    /** A step is to come. */
+    default void step(Carry carry, Step step) {}
 
     /** It has. */
-    default void done(int position, Step step, double value) {}
+    default void done(Carry carry, int position, Step step) {}
   }
 
   /** What was done, to be followed back. */
@@ -62,22 +61,21 @@ final class Carry {
     for (int i = 0; i <= steps.size(); i++) {
       for (Analysis analysis : byPosition.getOrDefault(i, List.of())) {
         if (analysis.day() <= endOfDay) {
-          watch.analysed(i, analysis, valueOf(analysis.lot()));
+          watch.analysed(analysis, valueOf(analysis.lot()));
           replace(analysis);
         }
       }
-      watch.passed(i);
       if (i == steps.size() || steps.get(i).day() > endOfDay) {
         break;
       }
       Step step = steps.get(i);
-      watch.step(i, step, valueOf(step.to()));
+      watch.step(this, step);
       if (step.kind() == Step.Kind.GAUGED) {
         gauge(step);
       } else {
         mix(step);
       }
-      watch.done(i, step, valueOf(step.to()));
+      watch.done(this, i, step);
     }
   }
 
@@ -132,12 +130,18 @@ final class Carry {
     }
   }
 
+  private double[] of(Analysis source) {
+    return source == null
+        ? null
+        : ofSources.computeIfAbsent(source.value(), amounts::of);
+  }
+
   private void mix(Step step) {
     int from = step.from();
     int to = step.to();
     boolean came = step.kind() == Step.Kind.CAME;
     Analysis source = came ? analyses.latest(from, step.day()) : null;
-    double[] in = came ? (source == null ? null : amounts.of(source.value())) : perLitre[from];
+    double[] in = came ? of(source) : perLitre[from];
     double[] before = step.heldL() == 0 ? in : perLitre[to];
     if (step.heldL() == 0) {
       evaporatedL[to] = 0;

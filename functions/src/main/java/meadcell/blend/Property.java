@@ -62,8 +62,8 @@ record Property(String name) {
     if (equals(STRENGTH) && row.value() > 100) {
       throw new Refusal(General.OUTSIDE)
           .about("analyses", new Place(row.row(), 4, "value"))
-          .with("value", row.value(), Quantity.PERCENT_VOL)
-          .with("range", Range.between(0, 100), Quantity.PERCENT_VOL);
+          .with("value", row.value(), Quantity.NUMBER)
+          .with("range", Range.between(0, 100), Quantity.NUMBER);
     }
     return row.value();
   }

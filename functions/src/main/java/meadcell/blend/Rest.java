@@ -44,14 +44,17 @@ final class Rest implements Carry.Watch {
   private final Analyses own;
   private final Analyses strengths;
   private final Analyses sugars;
-  private final Map<Integer, Map<Integer, Since>> known;
-  private final Map<Integer, Map<Integer, Since>> found = new HashMap<>();
+
+  /** By the analysis, or the number of the step, after which a vessel is not at rest. */
+  private final Map<Object, Since> known;
+
+  private final Map<Object, Since> found = new HashMap<>();
 
   private final Since[] since;
   private final boolean[] worked;
   private final boolean[] seen;
   private final double[] doubt;
-  private final int[] begunAt;
+  private final Object[] begunBy;
   private final double[] begunOn;
   private double valueBefore;
 
@@ -64,7 +67,7 @@ final class Rest implements Carry.Watch {
       Property property,
       Analyses strengths,
       Analyses sugars,
-      Map<Integer, Map<Integer, Since>> known) {
+      Map<Object, Since> known) {
     this.log = log;
     this.property = property;
     this.strengths = strengths;
@@ -75,7 +78,7 @@ final class Rest implements Carry.Watch {
     worked = new boolean[log.size()];
     seen = new boolean[log.size()];
     doubt = new double[log.size()];
-    begunAt = new int[log.size()];
+    begunBy = new Object[log.size()];
     begunOn = new double[log.size()];
   }
 
@@ -91,7 +94,7 @@ final class Rest implements Carry.Watch {
   }
 
   @Override
-  public void analysed(int position, Analysis analysis, double carried) {
+  public void analysed(Analysis analysis, double carried) {
     int vessel = analysis.lot();
     boolean shown = shows(analysis, carried);
     if (shown) {
@@ -101,11 +104,9 @@ final class Rest implements Carry.Watch {
               .with("day", analysis.day(), Quantity.DATE)
               .with("before", carried, Quantity.NUMBER, 3)
               .with("after", analysis.value(), Quantity.NUMBER, 3);
-      found
-          .computeIfAbsent(begunAt[vessel], p -> new HashMap<>())
-          .put(vessel, new Since(begunOn[vessel], refusal));
+      found.put(begunBy[vessel], new Since(begunOn[vessel], refusal));
     }
-    since[vessel] = null;
+    since[vessel] = known.get(analysis);
     if (shown && worked[vessel] && seen[vessel] && !isDry(vessel, analysis.day())) {
       Refusal refusal =
           refusal(BlendReason.STILL_CHANGES, vessel)
@@ -117,7 +118,7 @@ final class Rest implements Carry.Watch {
     }
     seen[vessel] = true;
     doubt[vessel] = analysis.uncertainty();
-    begunAt[vessel] = position;
+    begunBy[vessel] = analysis;
     begunOn[vessel] = analysis.day();
   }
 
@@ -138,18 +139,14 @@ final class Rest implements Carry.Watch {
   }
 
   @Override
-  public void passed(int position) {
-    known.getOrDefault(position, Map.of()).forEach((vessel, from) -> since[vessel] = from);
+  public void step(Carry carry, Step step) {
+    valueBefore = carry.valueOf(step.to());
   }
 
   @Override
-  public void step(int position, Step step, double value) {
-    valueBefore = value;
-  }
-
-  @Override
-  public void done(int position, Step step, double value) {
+  public void done(Carry carry, int position, Step step) {
     int to = step.to();
+    double value = carry.valueOf(to);
     if (step.kind() == Step.Kind.GAUGED) {
       // how much of the change by evaporation is true hangs on the air
       doubt[to] +=
@@ -158,11 +155,11 @@ final class Rest implements Carry.Watch {
     }
     boolean came = step.kind() == Step.Kind.CAME;
     if (step.heldL() == 0) {
-      since[to] = null;
+      since[to] = known.get(position);
       worked[to] = false;
       seen[to] = false;
       doubt[to] = 0;
-      begunAt[to] = position + 1;
+      begunBy[to] = position;
       begunOn[to] = step.day();
     }
     double share = step.row().volumeL() / (step.heldL() + step.row().volumeL());
