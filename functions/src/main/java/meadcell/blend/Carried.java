@@ -115,7 +115,8 @@ public final class Carried {
     double end = day.orElse(log.day());
     double humidity = humidityPercent.orElse(Evaporation.NEUTRAL_HUMIDITY);
     Walk walk =
-        Walk.of(new Walk.Asked(log, analyses.list(), asked, end, humidity, humidityPercent.isEmpty()));
+        Walk.of(
+            new Walk.Asked(log, analyses.list(), asked, end, humidity, humidityPercent.isEmpty()));
     Carry carry = walk.carry();
     if (carry.volumeL(index) == 0 || log.filled().noneMatch(vessel -> vessel == index)) {
       throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(index));

@@ -131,9 +131,7 @@ final class Carry {
   }
 
   private double[] of(Analysis source) {
-    return source == null
-        ? null
-        : ofSources.computeIfAbsent(source.value(), amounts::of);
+    return source == null ? null : ofSources.computeIfAbsent(source.value(), amounts::of);
   }
 
   private void mix(Step step) {

@@ -64,8 +64,7 @@ final class Walk {
 
   /** By one standard uncertainty; that of the neutral humidity as the same of the air's. */
   private double drier() {
-    double ofNeutral =
-        (100 - asked.humidity) / (100 - Evaporation.NEUTRAL_HUMIDITY) * U_NEUTRAL;
+    double ofNeutral = (100 - asked.humidity) / (100 - Evaporation.NEUTRAL_HUMIDITY) * U_NEUTRAL;
     double u = Math.hypot(asked.humidityIsGuessed ? U_HUMIDITY : 0, ofNeutral);
     return Math.max(DRIEST, asked.humidity - u);
   }

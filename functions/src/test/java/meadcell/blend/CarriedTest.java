@@ -1,8 +1,8 @@
 package meadcell.blend;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -372,7 +372,8 @@ class CarriedTest {
         double litres = 60 + 140 * random.nextDouble();
         double abv = 9 + 7 * random.nextDouble();
         double acid = 4 + 4 * random.nextDouble();
-        vessels.put(cask, new double[] {litres * abv / 100, litres * (1 - abv / 100), litres * acid});
+        vessels.put(
+            cask, new double[] {litres * abv / 100, litres * (1 - abv / 100), litres * acid});
         note("Mead " + c, cask, litres, 0.4);
         analysis("Mead " + c, abv, acid);
       }
@@ -437,11 +438,11 @@ class CarriedTest {
   void anUntoldHumidityMakesStrengthLessSure() {
     Object[][] log = {{"A", "Cask", 200.0, 1.0}, {"gauge", "Cask", 180.0, 500.0}};
     Object[][] analyses = {{"A", 1.0, "strength", 13.0, 0.01}};
-    Carried.Value told =
-        carried(log, analyses, "Cask", "strength", UNTOLD, OptionalDouble.of(67));
+    Carried.Value told = carried(log, analyses, "Cask", "strength", UNTOLD, OptionalDouble.of(67));
     Carried.Value untold = carried(log, analyses, "Cask", "strength");
     assertEquals(told.value(), untold.value());
-    double drier = carried(log, analyses, "Cask", "strength", UNTOLD, OptionalDouble.of(57)).value();
+    double drier =
+        carried(log, analyses, "Cask", "strength", UNTOLD, OptionalDouble.of(57)).value();
     double u = Math.sqrt(Math.pow(untold.uncertainty(), 2) - Math.pow(told.uncertainty(), 2));
     assertEquals(drier - told.value(), u, 0.02);
   }
@@ -494,7 +495,8 @@ class CarriedTest {
     Object[] sweet = {"Tank", 40.0, "sugar", 4.1};
     assertTrue(
         refusal(FERMENT, must(early, later, sweet), "Tank", "strength", 45)
-            .startsWith("The strength is not known: in \"Tank\" it still changed, from 6 to 11 by 40"));
+            .startsWith(
+                "The strength is not known: in \"Tank\" it still changed, from 6 to 11 by 40"));
     assertTrue(
         refusal(FERMENT, must(early, later), "Cask", "strength", 70).contains("still changed"));
     OptionalDouble day = OptionalDouble.of(70);
@@ -503,7 +505,9 @@ class CarriedTest {
         carried(FERMENT, must(early, later, same), "Cask", "strength", day, UNTOLD).value(),
         1e-9);
     assertEquals(
-        11, carried(FERMENT, must(early, later, dry), "Cask", "strength", day, UNTOLD).value(), 1e-9);
+        11,
+        carried(FERMENT, must(early, later, dry), "Cask", "strength", day, UNTOLD).value(),
+        1e-9);
   }
 
   @Test

@@ -90,7 +90,8 @@ class OxygenTest {
     double sum = 0;
     for (int i = 0; i < shares.length - 1; i++) {
       sum += shares[i].oxygen();
-      assertTrue(shares[i].lower() <= shares[i].oxygen() && shares[i].oxygen() <= shares[i].upper());
+      assertTrue(
+          shares[i].lower() <= shares[i].oxygen() && shares[i].oxygen() <= shares[i].upper());
     }
     assertEquals(sum, of("sum", shares), 1e-12);
     assertTrue(shares[shares.length - 1].lower() < sum && sum < shares[shares.length - 1].upper());

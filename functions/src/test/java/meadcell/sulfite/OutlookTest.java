@@ -19,8 +19,8 @@ class OutlookTest {
 
   /**
    * A mead whose SO₂ goes by chemistry that no line through readings knows: air comes in at a rate
-   * of its own, more when the cellar is warm; some of the oxygen takes phenols instead; what is free
-   * stands in equilibrium with what two carbonyls bind.
+   * of its own, more when the cellar is warm; some of the oxygen takes phenols instead; what is
+   * free stands in equilibrium with what two carbonyls bind.
    */
   private static final class Mead {
     final double oxygenPerYear;

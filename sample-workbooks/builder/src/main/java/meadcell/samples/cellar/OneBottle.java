@@ -132,12 +132,10 @@ final class OneBottle {
     right.heading("What it is like");
     right
         .table(
-            5,
-            in("Property", TEXT),
-            out("Value", NUMBER, carried(1)),
-            out("±", NUMBER, carried(2)))
+            5, in("Property", TEXT), out("Value", NUMBER, carried(1)), out("±", NUMBER, carried(2)))
         .fill("strength\ntitratable acidity\ntotal SO2\n");
-    right.note("Carried from the analyses, ± one standard uncertainty. Strength in % vol, acid in g/L.");
+    right.note(
+        "Carried from the analyses, ± one standard uncertainty. Strength in % vol, acid in g/L.");
     right.heading("What air it took up");
     Table oxygen =
         right.table(
@@ -173,7 +171,14 @@ final class OneBottle {
             Act between        |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,2)
             and                |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,3)
             """);
-    chart(page, top, "Days of each liquid, and where", "days", story, "Liquid, and where it was", "Days");
+    chart(
+        page,
+        top,
+        "Days of each liquid, and where",
+        "days",
+        story,
+        "Liquid, and where it was",
+        "Days");
     chart(page, top + 20, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
   }
 
