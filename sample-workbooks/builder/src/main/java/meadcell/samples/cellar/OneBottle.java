@@ -72,17 +72,17 @@ final class OneBottle {
 
   static void add(Book book) {
     Page page = book.page(TITLE, 22, 14, 19, 12, 12, 2, 28, 13, 13, 13, 2, 64);
-    Block left =
+    Block head =
         page.head(
             TITLE,
             "A year at Tarn Hollow, an invented cellar, from the casks to one bottle: what was moved and"
                 + " measured on the left, what follows from it on the right. Print the right side as"
                 + " a card.");
-    int top = left.row();
+    int top = head.row();
+    Block left = page.at(top, 0, 5);
     left.heading("What was moved and gauged");
     Table log =
         left.table(28, in("From", TEXT), in("To", TEXT), in("Volume", VOLUME), in("Day", DATE));
-    page.freeze(log.top());
     log.fill(TRANSFERS).nameBlock("From", "Day", "bottle_transfers");
     left.heading("What was measured");
     left.table(
@@ -125,7 +125,7 @@ final class OneBottle {
             """);
     Table story =
         right.table(
-            11,
+            14,
             always("Liquid, and where it was", TEXT, story(1)),
             always("Share", PERCENT, story(2)),
             always("Days", DAYS, story(3)));
@@ -167,7 +167,7 @@ final class OneBottle {
             Free SO₂ read      | bottle_free    | SULFITE.LASTS free 0       | 26
             Read on            | bottle_read    | DATE                       | 2026-05-04
             Act at             | bottle_act     | SULFITE.LASTS limit 0      | 18
-            Oxygen in a year   | bottle_oxygen  | MILLIGRAM_PER_LITRE_YEAR 1 | =INDEX(BLEND.OXYGEN(bottle_transfers,bottle_vessels,"C12",DATE(2025,9,2),DATE(2026,5,31),units),6,2)*365.25/271
+            Oxygen in a year   | bottle_oxygen  | MILLIGRAM_PER_LITRE 1      | =INDEX(BLEND.OXYGEN(bottle_transfers,bottle_vessels,"C12",DATE(2025,9,2),DATE(2026,5,31),units),6,2)*365.25/271
             Act between        |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,2)
             and                |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,3)
             """);
