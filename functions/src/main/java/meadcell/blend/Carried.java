@@ -77,7 +77,8 @@ public final class Carried {
           "Analyses are named as in transfers, a vessel or a liquid from outside; property is any name,"
               + " in one unit throughout; strength (or abv, alcohol) is in % vol, sugar in g/L. A sample"
               + " counts for its vessel from the last filling of that day on; of two on a day, the later"
-              + " row. A liquid called water holds nothing unless an analysis says so.\n"
+              + " row; day left out is that of the last row or analysis. A liquid called water holds"
+              + " nothing unless an analysis says so.\n"
               + "Write to loss what ran away, and only what air took shall be missing at a gauge row. A"
               + " gauge beyond the account undoes evaporation that an earlier one had found too much of.\n"
               + "Refused: pH and free SO₂, which are not conserved, and gravities. Sugar and strength are"
@@ -112,7 +113,7 @@ public final class Carried {
     }
     TransferLog log = TransferLog.of(transfers, OptionalDouble.empty(), Slack.byUncertainty());
     int index = log.find(TransferReason.UNKNOWN_LOT, lot);
-    double end = day.orElse(log.day());
+    double end = day.orElse(Math.max(log.day(), lastDay(analyses, asked)));
     double humidity = humidityPercent.orElse(Evaporation.NEUTRAL_HUMIDITY);
     Walk walk =
         Walk.of(
@@ -133,6 +134,14 @@ public final class Carried {
         carry.valueOf(index),
         Math.sqrt(slopes.variance() + byHumidity * byHumidity),
         because(log, slopes.byAnalysis()));
+  }
+
+  private static double lastDay(Rows<AnalysisRow> analyses, Property asked) {
+    return analyses.stream()
+        .filter(row -> asked.isNamed(row.property()))
+        .mapToDouble(AnalysisRow::day)
+        .max()
+        .orElseThrow();
   }
 
   private static Statement because(TransferLog log, Map<Analysis, Double> byAnalysis) {

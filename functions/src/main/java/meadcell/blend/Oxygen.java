@@ -1,6 +1,8 @@
 package meadcell.blend;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
@@ -132,21 +134,31 @@ public final class Oxygen {
     if (log.volumeL(index) == 0) {
       throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(index));
     }
-    double[] rates = {racking, topping, opening, filling, wood};
-    double[] taken = new Uptake(log, vessels, from.orElse(0), rates).of(index);
-    Share[] shares = new Share[taken.length + 1];
+    Map<Way, Double> rates =
+        Map.of(
+            Way.RACKING,
+            racking,
+            Way.TOPPING,
+            topping,
+            Way.OPENING,
+            opening,
+            Way.FILLING,
+            filling,
+            Way.WOOD,
+            wood);
+    Uptake uptake = new Uptake(log, vessels, from.orElse(0), rates);
+    List<Share> shares = new ArrayList<>();
+    double sum = 0;
     double below = 0;
     double above = 0;
     for (Way way : Way.values()) {
-      double mg = taken[way.ordinal()];
-      double lower = mg * way.lower;
-      double upper = mg * way.upper;
-      shares[way.ordinal()] = new Share(way.word(), mg, lower, upper);
-      below = Math.hypot(below, mg - lower);
-      above = Math.hypot(above, upper - mg);
+      double mg = uptake.of(index, way);
+      shares.add(new Share(way.word(), mg, mg * way.lower, mg * way.upper));
+      sum += mg;
+      below = Math.hypot(below, mg - mg * way.lower);
+      above = Math.hypot(above, mg * way.upper - mg);
     }
-    double sum = Arrays.stream(taken).sum();
-    shares[taken.length] = new Share("sum", sum, sum - below, sum + above);
-    return shares;
+    shares.add(new Share("sum", sum, sum - below, sum + above));
+    return shares.toArray(Share[]::new);
   }
 }

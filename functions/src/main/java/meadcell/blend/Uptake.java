@@ -1,7 +1,10 @@
 package meadcell.blend;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import meadcell.catalogue.Rows;
@@ -19,9 +22,9 @@ final class Uptake {
   private static final double TOPPING = 0.1;
 
   private final double firstDay;
-  private final double[] rates;
+  private final Map<Way, Double> rates;
   private final Map<Integer, AirRow> air = new HashMap<>();
-  private final double[][] taken;
+  private final List<Map<Way, Double>> taken = new ArrayList<>();
   private final double[] volumeL;
   private final double[] passedUntil;
   private final Set<Integer> open = new HashSet<>();
@@ -29,13 +32,15 @@ final class Uptake {
   /**
    * @param firstDay what comes in after it counts
    */
-  Uptake(TransferLog log, Rows<AirRow> vessels, double firstDay, double[] rates) {
+  Uptake(TransferLog log, Rows<AirRow> vessels, double firstDay, Map<Way, Double> rates) {
     this.firstDay = firstDay;
     this.rates = rates;
     for (AirRow row : vessels) {
       log.indexOf(row.vessel()).ifPresent(index -> air.put(index, row));
     }
-    taken = new double[log.size()][Way.values().length];
+    for (int vessel = 0; vessel < log.size(); vessel++) {
+      taken.add(new EnumMap<>(Way.class));
+    }
     volumeL = new double[log.size()];
     passedUntil = new double[log.size()];
     double day = 0;
@@ -65,8 +70,8 @@ final class Uptake {
     }
   }
 
-  double[] of(int vessel) {
-    return taken[vessel];
+  double of(int vessel, Way way) {
+    return taken.get(vessel).getOrDefault(way, 0.0);
   }
 
   private void move(Step step) {
@@ -74,9 +79,10 @@ final class Uptake {
     double moved = step.row().volumeL();
     double share = moved / (step.heldL() + moved);
     boolean came = step.kind() == Step.Kind.CAME;
-    for (int way = 0; way < rates.length; way++) {
-      double in = came ? 0 : taken[step.from()][way];
-      taken[to][way] = (1 - share) * (step.heldL() == 0 ? 0 : taken[to][way]) + share * in;
+    for (Way way : Way.values()) {
+      double before = step.heldL() == 0 ? 0 : of(to, way);
+      double in = came ? 0 : of(step.from(), way);
+      taken.get(to).put(way, (1 - share) * before + share * in);
     }
     AirRow target = air.get(to);
     if (target != null && target.bottles()) {
@@ -90,7 +96,7 @@ final class Uptake {
 
   private void add(int vessel, Way way, double times, double day) {
     if (day > firstDay) {
-      taken[vessel][way.ordinal()] += times * rates[way.ordinal()];
+      taken.get(vessel).merge(way, times * rates.get(way), Double::sum);
     }
   }
 

@@ -78,6 +78,14 @@ class CarriedTest {
   }
 
   @Test
+  void withoutADayTheLastAnalysisCountsToo() {
+    Object[][] log = {{"Mead", "Tank", 100.0, 1.0}};
+    Object[][] analyses = {{"Mead", 1.0, "iron", 3.0}, {"Tank", 20.0, "iron", 4.0}};
+    assertEquals(4, carried(log, analyses, "Tank", "iron").value());
+    assertEquals(3, carried(log, analyses, "Tank", "iron", OptionalDouble.of(19), UNTOLD).value());
+  }
+
+  @Test
   void aSampleCountsForWhatIsDrawnLaterThatDay() {
     Object[][] log = {
       {"Mead", "Tank", 100.0, 1.0}, {"Tank", "Keg", 10.0, 20.0}, {"Tank", "Cask", 90.0, 20.0},

@@ -82,16 +82,16 @@ public final class TransferBenchmark {
     for (int i = 0; i < ROWS; i++) {
       int from = random.nextInt(VESSELS);
       int to = random.nextInt(VESSELS);
-      double day = 1 + i / 10;
+      int day = 1 + i / 10;
       if (litres[from] < 20 || from == to || random.nextInt(5) == 0) {
-        log[i] = new Object[] {"Mead " + to % 7, "Cask " + to, 225.0, day};
+        log[i] = new Object[] {"Mead " + to % 7, "Cask " + to, 225.0, (double) day};
         litres[to] += 225;
       } else if (random.nextInt(4) == 0) {
         litres[from] *= 0.99;
-        log[i] = new Object[] {"gauge", "Cask " + from, litres[from], day};
+        log[i] = new Object[] {"gauge", "Cask " + from, litres[from], (double) day};
       } else {
         double moved = litres[from] * random.nextDouble() / 2;
-        log[i] = new Object[] {"Cask " + from, "Cask " + to, moved, day};
+        log[i] = new Object[] {"Cask " + from, "Cask " + to, moved, (double) day};
         litres[from] -= moved;
         litres[to] += moved;
       }
