@@ -70,8 +70,10 @@ class PackageIT {
   void theSameSourcesGiveTheSameBytes() throws Exception {
     Path again = folder.resolve("again.oxt");
     Path fixed = TestOffice.extension().resolveSibling("extension");
-    new Extension(Extension.class.getClassLoader(), Extension.libraries(), folder)
-        .write(fixed, SOURCES, again);
+    Archive archive =
+        new Extension(Extension.class.getClassLoader(), Extension.libraries(), folder)
+            .archive(fixed, SOURCES);
+    Files.write(again, archive.bytes());
     assertArrayEquals(Files.readAllBytes(TestOffice.extension()), Files.readAllBytes(again));
   }
 
@@ -131,12 +133,40 @@ class PackageIT {
   }
 
   @Test
+  void withASiteItLinksThereAndTellsOfNewerVersions() throws Exception {
+    byte[] without =
+        Files.readAllBytes(
+            TestOffice.extension().resolveSibling("extension").resolve(Extension.DESCRIPTION));
+    Site site = new Site("https://cellar.example/packages");
+    String with = new String(site.described(without), StandardCharsets.UTF_8);
+    assertTrue(
+        with.contains("<name lang=\"en\" xlink:href=\"https://cellar.example/packages\">"), with);
+    String updates = "https://cellar.example/packages/meadcell.update.xml";
+    String information =
+        "<update-information><src xlink:href=\"" + updates + "\"/></update-information>";
+    assertTrue(with.contains(information), with);
+    assertEquals(
+        new String(without, StandardCharsets.UTF_8)
+            .replaceAll("\\s+", "")
+            .replaceFirst("<\\?[^>]*>", ""),
+        with.replace(information, "")
+            .replace(" xlink:href=\"https://cellar.example/packages\"", "")
+            .replaceAll("\\s+", "")
+            .replaceFirst("<\\?[^>]*>", ""),
+        "and differs in nothing else");
+    String newer = new String(site.updates("2.0.0", "meadcell.oxt"), StandardCharsets.UTF_8);
+    assertTrue(newer.contains("<version value=\"2.0.0\"/>"), newer);
+    assertTrue(
+        newer.contains("<src xlink:href=\"https://cellar.example/packages/meadcell.oxt\"/>"),
+        newer);
+  }
+
+  @Test
   void theExtensionManagerGetsATextAndNoLicenceToAccept() throws Exception {
     Map<String, byte[]> entries = packed();
     String description = new String(entries.get("description.xml"), StandardCharsets.UTF_8);
     assertFalse(description.contains("license"), "Apache 2.0 asks for no acceptance");
     assertFalse(description.contains("$"), description);
-    assertFalse(description.contains("update-information"), "built without a site");
     Matcher links = Pattern.compile("xlink:href=\"([^\"]+)\"").matcher(description);
     int count = 0;
     for (; links.find(); count++) {
