@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol.Attenuation;
 import meadcell.alcohol.Alcohol.Method;
+import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.gravity.Gravity;
@@ -222,5 +223,19 @@ class AlcoholTest {
         Alcohol.uncertainty(
             original, present, u, u, OptionalDouble.of(0.5), OptionalDouble.empty()),
         1e-9);
+  }
+
+  /** The first day of a log: the original gravity as read, the present one corrected. */
+  @Test
+  void withinTheInstrumentsUncertaintyAboveOriginalNothingHasFermented() {
+    for (String call : new String[] {"ALCOHOL.ABV", "ALCOHOL.ATTENUATION", "FERMENT.PROGRESS"}) {
+      FunctionSpec function = Cellar.catalogue().get(call);
+      assertEquals(0, (Double) function.call(1.1, 1.1), 1e-9, call);
+      assertEquals(0, (Double) function.call(1.1, 1.102), 1e-9, call);
+      Refusal refusal = assertThrows(Refusal.class, () -> function.call(1.1, 1.1021), call);
+      assertEquals("PRESENT_ABOVE_ORIGINAL", ((Enum<?>) refusal.reason()).name());
+    }
+    FunctionSpec sugar = Cellar.catalogue().get("ALCOHOL.SUGARLEFT");
+    assertEquals(sugar.call(1.1, 1.1), sugar.call(1.1, 1.102));
   }
 }

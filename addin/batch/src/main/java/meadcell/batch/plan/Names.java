@@ -2,6 +2,7 @@ package meadcell.batch.plan;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Other spellings of headers and labels. */
@@ -10,6 +11,8 @@ public final class Names {
 
   /** Texts repeat: the same remark in a thousand rows. Shared between threads. */
   private final Map<String, Header> read = new ConcurrentHashMap<>();
+
+  private final Map<String, Optional<Concept>> concepts = new ConcurrentHashMap<>();
 
   void add(String header, String otherSpelling) {
     canonical.put(Header.of(otherSpelling).name(), Header.of(header).name());
@@ -21,7 +24,17 @@ public final class Names {
         text,
         key -> {
           Header header = Header.of(key);
-          return new Header(canonical.getOrDefault(header.name(), header.name()), header.unit());
+          return new Header(
+              canonical.getOrDefault(header.name(), header.name()),
+              header.unit(),
+              header.strange());
         });
+  }
+
+  /** Whether the trade writes one for the other. */
+  public boolean areSynonyms(String name, Header header) {
+    Optional<Concept> meant =
+        concepts.computeIfAbsent(name, key -> Vocabulary.sure(Header.of(key)));
+    return meant.isPresent() && Vocabulary.sure(header).equals(meant);
   }
 }
