@@ -28,9 +28,10 @@ import picocli.CommandLine.Option;
       "",
       "Example: meadcell fill old-log.xlsx --plan old-log-plan.xlsx --out filled",
       "",
-      "A plan is a workbook with a sheet Fill. Its columns are Sheet (a name, or a pattern with *),"
-          + " Result (the header of the column, or the label of the cell, to fill), Formula, Format"
-          + " (a number format; optional) and Note (for people). In a formula [Header] is this"
+      "A plan is a workbook with a sheet Fill; draft writes one. Its columns are Sheet (a name, or"
+          + " a pattern with *), Result (the header of the column, or the label of the cell, to fill), Formula, Format"
+          + " (a number format; optional), Workbook (a file's name or a pattern; optional) and Note"
+          + " (for people). In a formula [Header] is this"
           + " row's value under that header, [all Header] the whole column, [so far Header] its part"
           + " down to this row, {Label} the value beside or below that label. A formula with a"
           + " [Header] fills a column, any other the labelled cell. A sheet Names may give other spellings: a header, then its spellings."
@@ -95,7 +96,7 @@ public final class Fill extends WorkbookCommand {
   private void findPlaces(List<Path> files) {
     for (Path file : files) {
       try (Book book = input.open(input.read(file), file)) {
-        somewhere.addAll(filler(book, null).place().found());
+        somewhere.addAll(filler(book, name(file), null).place().found());
       } catch (IOException | RuntimeException e) {
         continue; // reported when its turn comes
       }
@@ -108,19 +109,19 @@ public final class Fill extends WorkbookCommand {
   @Override
   Work work(Opened workbook) {
     Book book = workbook.book();
-    Filler.Filled filled = filler(book, office.resultsFor(workbook, input)).run();
-    tellMissing(filled, book);
+    Filler.Filled filled = filler(book, workbook.name(), office.resultsFor(workbook, input)).run();
+    tellMissing(filled, workbook);
     boolean isNoted = origin.store(book, filled.isChanged());
     return new Work(filled.report(), filled.isChanged() || isNoted);
   }
 
   /** Lists the lines that find no place, neither here nor in another of the workbooks. */
-  private void tellMissing(Filler.Filled filled, Book book) {
+  private void tellMissing(Filler.Filled filled, Opened workbook) {
     Placement placement = filled.placement();
     boolean isAnyFound = !placement.found().isEmpty();
-    for (PlanRow row : plan.rows()) {
+    for (PlanRow row : plan.forWorkbook(workbook.name()).rows()) {
       boolean isTold = isAnyFound && somewhere.contains(row) || placement.found().contains(row);
-      Placement.Missing why = placement.whyMissing(row, book);
+      Placement.Missing why = placement.whyMissing(row, workbook.book());
       if (!isTold && !why.isNear()) {
         String sentence = row.result() + " (" + row.where() + " of the plan): " + why.sentence();
         filled.report().remark(Report.Code.NOT_FOUND, "", "", row.formula().toString(), sentence);
@@ -128,10 +129,14 @@ public final class Fill extends WorkbookCommand {
     }
   }
 
-  private Filler filler(Book book, OfficeResults results) {
+  private static String name(Path file) {
+    return file.getFileName().toString();
+  }
+
+  private Filler filler(Book book, String name, OfficeResults results) {
     return new Filler(
         book,
-        plan,
+        plan.forWorkbook(name),
         Cellar.catalogue(),
         new Filler.Options(overwrite, write == Written.values, ignoreProtection, results));
   }

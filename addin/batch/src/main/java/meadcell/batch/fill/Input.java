@@ -216,13 +216,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
       String gravity = Figures.of((Double) catalogue.get("GRAVITY.READ").call(plain));
       String formula =
           plain.equals(typed.strip())
-              ? "IF(ISNUMBER("
-                  + cell.written
-                  + "), "
-                  + cell.written
-                  + ", GRAVITY.READ("
-                  + cell.written
-                  + "))"
+              ? "IFERROR(GRAVITY.READ(" + cell.written + "), " + cell.written + ")"
               : whileItIs(cell, quoted(typed), gravity, cell.written);
       return noted(formula, said + ", read as " + gravity + ".");
     } catch (Refusal refusal) {

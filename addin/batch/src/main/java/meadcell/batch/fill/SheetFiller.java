@@ -10,7 +10,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
+import meadcell.batch.plan.Header;
+import meadcell.catalogue.Nearest;
 import meadcell.batch.layout.Ambiguous;
 import meadcell.batch.layout.Grid;
 import meadcell.batch.layout.Headings;
@@ -105,9 +109,55 @@ final class SheetFiller {
     String name = inputs.name(row.result());
     Labels.Value label = labels.labelled(name, null);
     if (label == null || label.inline() != null) {
+      newLabel(row, name);
+      return;
+    }
+    fillLabel(row, label);
+  }
+
+  /**
+   * Puts a label for a result right of the first input, past all that stands there; not where its
+   * name may be a slip for one that is there, or an input is not.
+   */
+  private void newLabel(PlanRow row, String name) throws Ambiguous {
+    Labels.Value first = null;
+    boolean isNear = Nearest.to(name, headings.written().keySet()).isPresent();
+    for (Reference reference : row.formula().references()) {
+      Labels.Value input = labels.labelled(inputs.name(reference.name()), null);
+      first = first == null ? input : first;
+      isNear |= input == null || reference.target() != Target.LABEL;
+    }
+    if (first == null || isNear) {
       missing(row, List.of(name));
       return;
     }
+    BookSheet sheet = cells.sheet();
+    int column = Math.max(sheet.lastColumn(first.label().row()), first.place().column()) + 2;
+    Place label = new Place(first.label().row(), column);
+    Place place = new Place(label.row(), column + 1);
+    if (place.column() >= sheet.mostColumns()
+        || sheet.isCovered(label)
+        || sheet.isCovered(place)) {
+      missing(row, List.of(name));
+      return;
+    }
+    Value text = Value.of(row.result());
+    sheet.putValue(label, text);
+    sheet.copyStyle(first.label(), label, "");
+    sheet.widen(column, row.result().length() + 2);
+    cells
+        .report()
+        .changed(
+            new Report.Change(
+                sheet.name(), label.a1(), row.result(), "new label", "", Value.BLANK, text));
+    Header header = Header.of(row.result());
+    fillLabel(
+        row,
+        new Labels.Value(
+            label, place, header.unit().orElse(null), header.strange(), null));
+  }
+
+  private void fillLabel(PlanRow row, Labels.Value label) throws Ambiguous {
     Place place = label.place();
     found.add(row);
     Operands operands = new Operands();

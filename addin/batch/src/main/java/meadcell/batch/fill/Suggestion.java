@@ -17,7 +17,7 @@ final class Suggestion {
    */
   static String of(String name, Map<String, String> written) {
     return Nearest.to(name, written.keySet())
-        .map(near -> " Did you mean \"" + written.get(near) + "\"?")
+        .map(near -> " Did you mean \"" + written.getOrDefault(near, near) + "\"?")
         .orElseGet(() -> thereIs(written));
   }
 

@@ -71,6 +71,11 @@ public final class Tables {
     return tables;
   }
 
+  /** The table below a run of headers, known by some of their names. */
+  public Table below(List<Heading> run, Set<String> known) throws Ambiguous {
+    return table(run, known);
+  }
+
   private boolean containsAll(List<Heading> row, Collection<String> needed) {
     if (row.size() < needed.size()) {
       return false; // rows of remarks, mostly
@@ -89,7 +94,7 @@ public final class Tables {
   }
 
   /** Headers side by side without a blank cell between them. */
-  static List<List<Heading>> runs(List<Heading> row) {
+  public static List<List<Heading>> runs(List<Heading> row) {
     List<List<Heading>> runs = new ArrayList<>();
     int last = -2;
     for (Heading heading : row) {

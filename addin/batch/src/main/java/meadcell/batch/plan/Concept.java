@@ -97,6 +97,11 @@ public enum Concept {
     this.scales = List.of(scales);
   }
 
+  /** As people call it: {@code free so2}. */
+  public String word() {
+    return Vocabulary.usual(this);
+  }
+
   /** Those it is usually kept in; empty where it is no number. */
   public List<Scale> scales() {
     return scales;

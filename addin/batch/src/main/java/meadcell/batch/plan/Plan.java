@@ -23,7 +23,7 @@ import meadcell.catalogue.Quantity;
 public record Plan(List<PlanRow> rows, Names names) {
   private static final List<String> REQUIRED = List.of("sheet", "result", "formula");
   private static final List<String> COLUMNS =
-      List.of("sheet", "result", "formula", "format", "note");
+      List.of("workbook", "sheet", "result", "formula", "format", "note");
 
   /**
    * Reads a plan.
@@ -48,6 +48,11 @@ public record Plan(List<PlanRow> rows, Names names) {
     }
     requireNoCircle(rows, names);
     return new Plan(rows, names);
+  }
+
+  /** The plan as far as it is for a workbook. */
+  public Plan forWorkbook(String fileName) {
+    return new Plan(rows.stream().filter(row -> row.isForWorkbook(fileName)).toList(), names);
   }
 
   /** A result that is its own input would take the place of the readings it comes from. */
@@ -98,6 +103,7 @@ public record Plan(List<PlanRow> rows, Names names) {
       rows.add(
           new PlanRow(
               where,
+              text(sheet, row, columns.get("workbook")),
               pattern.isEmpty() ? "*" : pattern,
               result,
               parsed,

@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ public final class Vocabulary {
    */
   public record Meaning(Concept concept, Unit unit, boolean isWeak) {}
 
+  private static final Map<Concept, String> USUAL = new EnumMap<>(Concept.class);
   private static final Map<String, List<Meaning>> BY_WORD = read();
 
   private Vocabulary() {}
@@ -46,6 +48,11 @@ public final class Vocabulary {
                     .orElse(known));
   }
 
+  /** The first of the words for something. */
+  static String usual(Concept concept) {
+    return USUAL.get(concept);
+  }
+
   /** What a header is sure to mean by its name alone. */
   public static Optional<Concept> sure(Header header) {
     return meaning(header).filter(meaning -> !meaning.isWeak()).map(Meaning::concept);
@@ -62,6 +69,7 @@ public final class Vocabulary {
           String[] fields = line.split("\t");
           Concept concept = Concept.valueOf(fields[0]);
           Unit unit = fields[1].isEmpty() ? null : Unit.valueOf(fields[1]);
+          USUAL.putIfAbsent(concept, fields[2]);
           for (int i = 2; i < fields.length; i++) {
             boolean isWeak = fields[i].startsWith(WEAK);
             String word = fields[i].substring(isWeak ? 1 : 0).toLowerCase(Locale.ROOT);
