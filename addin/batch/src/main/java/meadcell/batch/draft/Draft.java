@@ -3,6 +3,7 @@ package meadcell.batch.draft;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,6 +51,7 @@ public final class Draft {
 
   private final Catalogue catalogue;
   private final List<Log> logs;
+  private final List<Site> sites = new ArrayList<>();
   private final List<Proposal> proposals = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
   private final Map<String, Spelling> spellings = new TreeMap<>();
@@ -68,9 +70,11 @@ public final class Draft {
       try (Book book = log.open()) {
         Survey survey = Survey.of(log.name(), book, catalogue);
         survey.sites().forEach(draft::propose);
+        draft.sites.addAll(survey.sites());
         survey.unused().forEach(draft::unused);
       }
     }
+    draft.tellUntaken();
     draft.settle();
     return draft;
   }
@@ -106,18 +110,24 @@ public final class Draft {
         proposals.add(new Proposal(site, line));
       }
     }
-    Set<Input> taken =
-        proposals.stream().flatMap(p -> p.line.takes().stream()).collect(Collectors.toSet());
-    site.all()
-        .filter(input -> !taken.contains(input) && !input.concept().scales().isEmpty())
-        .forEach(
-            input ->
-                unused(
-                    new Unused(
-                        site.log(),
-                        input.where(),
-                        input.written(),
-                        "read as " + input.concept().word() + "; no line needs it here.")));
+  }
+
+  /** What was recognised and no line takes. */
+  private void tellUntaken() {
+    Set<Input> taken = new HashSet<>();
+    proposals.forEach(p -> taken.addAll(p.line.takes()));
+    for (Site site : sites) {
+      site.all()
+          .filter(input -> !taken.contains(input) && !input.concept().scales().isEmpty())
+          .forEach(
+              input ->
+                  unused(
+                      new Unused(
+                          site.log(),
+                          input.where(),
+                          input.written(),
+                          "read as " + input.concept().word() + "; no line needs it here.")));
+    }
   }
 
   private void unused(Unused seen) {
@@ -140,7 +150,8 @@ public final class Draft {
                 || here.inferred == null);
   }
 
-  // ---- where each line is for --------------------------------------------------------------------
+  // ---- where each line is for
+  // --------------------------------------------------------------------
 
   private void settle() throws IOException {
     List<Row> first = new ArrayList<>();
@@ -159,8 +170,7 @@ public final class Draft {
         narrowed.add(row);
       }
     }
-    Preview second =
-        narrowed.equals(first) ? preview : Preview.of(this, narrowed, logs, catalogue);
+    Preview second = narrowed.equals(first) ? preview : Preview.of(this, narrowed, logs, catalogue);
     List<Row> kept = new ArrayList<>();
     for (Row row : narrowed) {
       if (second.isAnyFilled(row)) {
@@ -189,9 +199,7 @@ public final class Draft {
     boolean isAlone =
         byLine.keySet().stream()
             .noneMatch(other -> other.result().equals(line.result()) && !other.isSame(line));
-    return isAlone
-        ? List.of(new Row("", "*", line, doubts(all), ""))
-        : narrow(line, all);
+    return isAlone ? List.of(new Row("", "*", line, doubts(all), "")) : narrow(line, all);
   }
 
   private List<Row> narrow(Line line, List<Proposal> all) {
@@ -273,7 +281,8 @@ public final class Draft {
     spellings.forEach(
         (spelling, meant) -> {
           String header = meant.header();
-          boolean isPlain = header.equals(meant.concept.word()) && spelling.equalsIgnoreCase(header);
+          boolean isPlain =
+              header.equals(meant.concept.word()) && spelling.equalsIgnoreCase(header);
           if (!isPlain) {
             names.computeIfAbsent(header, key -> new ArrayList<>()).add(spelling);
           }

@@ -153,7 +153,8 @@ final class Proposals {
   private static Operand first(Operand present) {
     List<String> doubts = new ArrayList<>(present.doubts);
     doubts.add("no original gravity was found; the first reading is taken for it.");
-    return new Operand("INDEX(" + present.text.replace("[", "[all ") + "; 1)", present.takes, doubts);
+    return new Operand(
+        "INDEX(" + present.text.replace("[", "[all ") + "; 1)", present.takes, doubts);
   }
 
   // ---- a row for each batch ---------------------------------------------------------------------
@@ -322,7 +323,12 @@ final class Proposals {
     Input volume = column(Concept.VOLUME);
     Input honey = column(Concept.HONEY);
     if (volume != null && honey != null) {
-      honey(row(volume), row(honey), column(Concept.MOISTURE) == null ? label(Concept.MOISTURE) : row(column(Concept.MOISTURE)));
+      honey(
+          row(volume),
+          row(honey),
+          column(Concept.MOISTURE) == null
+              ? label(Concept.MOISTURE)
+              : row(column(Concept.MOISTURE)));
     }
   }
 
@@ -332,13 +338,8 @@ final class Proposals {
             ? moisture
             : Operand.guess("", "the honey's moisture is not there; it is taken as 17.2 %.");
     add(
-        "OG by honey",
-        "HONEY.GRAVITY("
-            + volume
-            + "; "
-            + honey
-            + (water.text.isEmpty() ? "" : "; " + water)
-            + ")",
+        "OG by the honey",
+        "HONEY.GRAVITY(" + volume + "; " + honey + (water.text.isEmpty() ? "" : "; " + water) + ")",
         "0.000",
         "What the honey alone gives, to compare with the reading.",
         volume,

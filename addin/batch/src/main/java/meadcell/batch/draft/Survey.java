@@ -84,16 +84,14 @@ final class Survey {
 
   /** Of labels that stand more than once none can be taken without a table below it. */
   private static Map<Concept, Input> unique(List<Input> labels) {
-    Map<Concept, List<Input>> all =
-        labels.stream().collect(Collectors.groupingBy(Input::concept));
+    Map<Concept, List<Input>> all = labels.stream().collect(Collectors.groupingBy(Input::concept));
     return Site.byConcept(
         all.values().stream().filter(same -> same.size() == 1).map(same -> same.get(0)).toList());
   }
 
   /** Of each label the nearest above a table; where none is above, the only one. */
   private static Map<Concept, Input> serving(List<Input> labels, Table table) {
-    Map<Concept, List<Input>> all =
-        labels.stream().collect(Collectors.groupingBy(Input::concept));
+    Map<Concept, List<Input>> all = labels.stream().collect(Collectors.groupingBy(Input::concept));
     List<Input> serving = new ArrayList<>();
     for (List<Input> same : all.values()) {
       int top = table.place(table.headerRow(), table.firstColumn()).row();
@@ -149,8 +147,13 @@ final class Survey {
             .map(heading -> heading.header().name())
             .filter(name -> run.stream().filter(heading -> heading.has(name)).count() == 1)
             .collect(Collectors.toSet());
+    if (names.size() < 2) {
+      return null;
+    }
+    // a word in the first column is then no reading: a total, or a label below the table
+    names.remove(run.get(0).header().name());
     try {
-      return names.size() < 2 ? null : tables.below(run, names);
+      return tables.below(run, names);
     } catch (Ambiguous neverForNamesThatStandOnce) {
       return null;
     }
@@ -161,12 +164,12 @@ final class Survey {
     for (Heading heading : run) {
       Table.Column column = table.columns().get(heading.header().name());
       Header header =
-          new Header(
-              heading.header().name(), Optional.ofNullable(column.unit()), column.strange());
+          new Header(heading.header().name(), Optional.ofNullable(column.unit()), column.strange());
       Readings readings = new Readings(catalogue);
       table
           .rows()
-          .forEach(r -> readings.add(sheet.content(table.place(r, heading.place().column())), null));
+          .forEach(
+              r -> readings.add(sheet.content(table.place(r, heading.place().column())), null));
       Place first = table.place(table.rows().get(0), heading.place().column());
       Place last = table.place(table.lastRow(), heading.place().column());
       String where = sheet.name() + "!" + first + ":" + last;
@@ -279,8 +282,7 @@ final class Survey {
         if (value == null) {
           continue;
         }
-        Header written =
-            value.inline() == null ? heading.header() : labels.inlineHeader(heading);
+        Header written = value.inline() == null ? heading.header() : labels.inlineHeader(heading);
         Header header =
             new Header(written.name(), Optional.ofNullable(value.unit()), value.strange());
         if (Vocabulary.meaning(header).filter(m -> !m.concept().scales().isEmpty()).isEmpty()) {

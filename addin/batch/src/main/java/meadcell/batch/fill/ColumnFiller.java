@@ -26,6 +26,10 @@ final class ColumnFiller {
   private final Inputs inputs;
   private final Cells cells;
   private final List<Written> written = new ArrayList<>();
+
+  /** The row from which on columns are taken so far: below the last in which one is blank. */
+  private int from = -1;
+
   private int typed;
   private Place firstTyped;
 
@@ -120,8 +124,16 @@ final class ColumnFiller {
       String found) {
     Place place = table.place(at, result.index());
     Operands operands = new Operands();
+    from = from < 0 ? at : from;
+    int start = from;
     columns.forEach(
-        (reference, column) -> operands.add(reference, inputs.cell(reference, column, table, at)));
+        (reference, column) -> {
+          Input input = inputs.cell(reference, column, table, start, at);
+          operands.add(reference, input);
+          if (reference.target() == Target.SO_FAR && !input.problem().isEmpty()) {
+            from = -1;
+          }
+        });
     operands.addQuietly(fixed);
     if (!operands.isAnyFilled()) {
       cells.clearOwn(row, place, found);

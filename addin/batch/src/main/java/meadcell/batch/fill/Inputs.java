@@ -12,6 +12,7 @@ import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
 import meadcell.batch.plan.PlanFormula.Target;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.Kind;
 
 /**
  * Finds what the references of a plan stand for on one sheet.
@@ -40,15 +41,27 @@ record Inputs(
     return reference.target() == Target.ROW || reference.target() == Target.SO_FAR;
   }
 
-  /** What a reference stands for in one row of a table. */
-  Input cell(Reference reference, Table.Column column, Table table, int row) {
+  /**
+   * What a reference stands for in one row of a table.
+   *
+   * @param from the row from which on a column is taken so far
+   */
+  Input cell(Reference reference, Table.Column column, Table table, int from, int row) {
     Place place = table.place(row, column.index());
     Cell cell = new Cell(place, place.a1(), column.unit(), column.strange(), null);
     Input input = Input.read(sheet, filled.contains(place), cell, reference, catalogue);
-    if (reference.target() == Target.ROW || input.isBlank()) {
+    if (reference.target() == Target.ROW || !input.problem().isEmpty()) {
       return input;
     }
-    Place first = table.place(table.rows().get(0), column.index());
+    String typed = sheet.content(place).typedText();
+    boolean isText =
+        typed != null
+            && reference.use().filter(use -> use.arg().kind() == Kind.NUMBERS).isPresent();
+    if (isText) {
+      return Input.problem(
+          reference.name() + " in " + place + " is \"" + typed + "\"; a number is due.");
+    }
+    Place first = table.place(from, column.index());
     return Input.range(first.fixed() + ":" + place.a1(), cell, reference);
   }
 

@@ -13,20 +13,20 @@ import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
-import meadcell.batch.plan.Header;
-import meadcell.catalogue.Nearest;
 import meadcell.batch.layout.Ambiguous;
 import meadcell.batch.layout.Grid;
 import meadcell.batch.layout.Headings;
 import meadcell.batch.layout.Labels;
 import meadcell.batch.layout.Table;
 import meadcell.batch.layout.Tables;
+import meadcell.batch.plan.Header;
 import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
 import meadcell.batch.plan.PlanFormula.Target;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.report.Report;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.Nearest;
 
 /** Puts the formulas of a plan where they belong on one sheet, still without their results. */
 final class SheetFiller {
@@ -135,9 +135,7 @@ final class SheetFiller {
     int column = Math.max(sheet.lastColumn(first.label().row()), first.place().column()) + 2;
     Place label = new Place(first.label().row(), column);
     Place place = new Place(label.row(), column + 1);
-    if (place.column() >= sheet.mostColumns()
-        || sheet.isCovered(label)
-        || sheet.isCovered(place)) {
+    if (place.column() >= sheet.mostColumns() || sheet.isCovered(label) || sheet.isCovered(place)) {
       missing(row, List.of(name));
       return;
     }
@@ -152,9 +150,7 @@ final class SheetFiller {
                 sheet.name(), label.a1(), row.result(), "new label", "", Value.BLANK, text));
     Header header = Header.of(row.result());
     fillLabel(
-        row,
-        new Labels.Value(
-            label, place, header.unit().orElse(null), header.strange(), null));
+        row, new Labels.Value(label, place, header.unit().orElse(null), header.strange(), null));
   }
 
   private void fillLabel(PlanRow row, Labels.Value label) throws Ambiguous {

@@ -40,8 +40,7 @@ public record PlanRow(
   boolean mayMeet(PlanRow other) {
     boolean areApart =
         !workbook.isEmpty() && !other.workbook.isEmpty() && !workbook.equals(other.workbook);
-    return !areApart
-        && (isPattern() || other.isPattern() || sheet.equalsIgnoreCase(other.sheet));
+    return !areApart && (isPattern() || other.isPattern() || sheet.equalsIgnoreCase(other.sheet));
   }
 
   private boolean isPattern() {
