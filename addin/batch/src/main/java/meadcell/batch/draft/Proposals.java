@@ -259,25 +259,21 @@ final class Proposals {
     Operand wet = any(Concept.EMPTY);
     Operand tare = any(Concept.TARE);
     Operand density = any(Concept.DENSITY);
-    if (gross == null || wet == null && tare == null) {
+    if (gross == null || wet == null && tare == null || density == null) {
       return;
     }
     Operand empty =
         wet != null
             ? wet
             : tare.doubting("the tare must be that of the wet barrel: soaked wood weighs more.");
-    Operand dense =
-        density != null
-            ? density
-            : Operand.guess("1", "no density was found; it is taken as 1 kg/L.");
     add(
         "Weighs (" + (gross.unit() == Unit.POUND ? "gal" : "L") + ")",
-        "BARREL.BYWEIGHT(" + row(gross) + "; " + empty + "; " + dense + ")",
+        "BARREL.BYWEIGHT(" + row(gross) + "; " + empty + "; " + density + ")",
         "0.0",
         "Contents by the scale.",
         row(gross),
         empty,
-        dense);
+        density);
   }
 
   private void loss(String volume, Operand... sizes) {

@@ -214,7 +214,7 @@ public final class Tables {
     for (int column = first; column <= last; column++) {
       CellContent content = grid.content(new Place(row, column));
       String text = content.typedText();
-      if (text == null ? !content.isBlank() : text.chars().anyMatch(Character::isDigit)) {
+      if (text == null ? !content.isBlank() : !isWord(text)) {
         return -1;
       }
       words += text == null ? 0 : 1;
@@ -262,7 +262,13 @@ public final class Tables {
 
   private boolean isWord(Place place) {
     String text = grid.content(place).typedText();
-    return text != null && text.chars().noneMatch(Character::isDigit);
+    return text != null && isWord(text);
+  }
+
+  /** Words have no digits; but for headers such as Free SO2. */
+  private boolean isWord(String text) {
+    return text.chars().noneMatch(Character::isDigit)
+        || Vocabulary.sure(names.read(text)).isPresent();
   }
 
   private boolean isBlank(int row, int first, int last) {

@@ -36,7 +36,9 @@ public final class Vocabulary {
    * what it means is never kept in.
    */
   public static Optional<Meaning> meaning(Header header) {
-    return BY_WORD.getOrDefault(header.name(), List.of()).stream()
+    String name =
+        header.strange().isEmpty() ? header.name() : header.name().replaceAll("\\s*[(\\[].*", "");
+    return BY_WORD.getOrDefault(name, List.of()).stream()
         .filter(
             known -> header.unit().isEmpty() || known.concept().in(header.unit().get()).isPresent())
         .findFirst()

@@ -157,7 +157,9 @@ class TwelveLogsTest {
     for (int log : new int[] {1, 2, 4, 5}) {
       metric(log);
     }
-    ferment(3, GRAVITY.length,
+    ferment(
+        3,
+        GRAVITY.length,
         i ->
             Handbook.corrected(
                 GRAVITY[i], (Cellar12.fahrenheit(i) - 32) / 1.8, 60 / 1.8 - 32 / 1.8));
@@ -166,7 +168,10 @@ class TwelveLogsTest {
     batches();
     inches();
     scale();
-    ferment(11, Cellar12.OECHSLE_READINGS, i -> Handbook.corrected(1 + Cellar12.oechsle(i) / 1000, CELSIUS[i], 20));
+    ferment(
+        11,
+        Cellar12.OECHSLE_READINGS,
+        i -> Handbook.corrected(1 + Cellar12.oechsle(i) / 1000, CELSIUS[i], 20));
     sulfite();
     assertTrue(wanted.size() >= 30, wanted.size() + " lines are wanted");
     assertTrue(missed.size() <= wanted.size() / 10, missed + " of " + wanted.size());

@@ -458,7 +458,8 @@ class FillTest {
     assertEquals(ExitCode.OK, run.code(), run.err());
     String why = "\"Drop\" was not found. There is: \"Heather honey\", \"OG:\", \"Date\", \"SG\", ";
     assertTrue(run.err().contains("Headspace (Fill!C3 of the plan): " + why), run.err());
-    assertTrue(run.err().contains("no sheet has the name \"2023\". There is: \"HH-22\""), run.err());
+    assertTrue(
+        run.err().contains("no sheet has the name \"2023\". There is: \"HH-22\""), run.err());
     Run strict = fill("--strict", "--force", "--out", folder.resolve("out").toString());
     assertEquals(ExitCode.LEFT, strict.code());
   }
@@ -504,10 +505,11 @@ class FillTest {
     Run run = fill("--in-place");
     Workbook filled = open(folder.resolve("log.xlsx"));
     double litres = first(filled, "B6").getNumericCellValue();
-    assertEquals(
-        litres / 3.785411784, first(filled, "C6").getNumericCellValue(), 1e-9, run.err());
+    assertEquals(litres / 3.785411784, first(filled, "C6").getNumericCellValue(), 1e-9, run.err());
     assertTrue(run.err().contains("its header names g; the formula gives L"), run.err());
-    assertEquals(CellType.BLANK, first(filled, "D6") == null ? CellType.BLANK : first(filled, "D6").getCellType());
+    assertEquals(
+        CellType.BLANK,
+        first(filled, "D6") == null ? CellType.BLANK : first(filled, "D6").getCellType());
   }
 
   @Test
@@ -550,7 +552,8 @@ class FillTest {
     plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
     plan("*", "True second", "GRAVITY.CORRECT([SG #2]; [Temp])");
     Run run = fill("--in-place");
-    assertTrue(run.err().contains("which is meant by \"sg\", \"SG\" in A1 or \"SG\" in B1?"), run.err());
+    assertTrue(
+        run.err().contains("which is meant by \"sg\", \"SG\" in A1 or \"SG\" in B1?"), run.err());
     assertTrue(run.err().contains("In the plan write [SG #1] or [SG #2]"), run.err());
     assertEquals(1.05, first(open(folder.resolve("log.xlsx")), "D2").getNumericCellValue(), 1e-9);
   }
@@ -605,7 +608,8 @@ class FillTest {
     plan("*", "True SG", CORRECT);
     Workbook filled = filled();
     assertEquals("True SG", first(filled, "A7").getStringCellValue());
-    assertEquals("GRAVITY.CORRECT(C5, ((C6-32)/1.8), , $B$1)", first(filled, "C7").getCellFormula());
+    assertEquals(
+        "GRAVITY.CORRECT(C5, ((C6-32)/1.8), , $B$1)", first(filled, "C7").getCellFormula());
     assertEquals(corrected(1.08, 20), first(filled, "B7").getNumericCellValue(), 1e-12);
   }
 

@@ -9,7 +9,6 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.Date;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -72,7 +71,7 @@ public final class CsvFormat implements Format {
                     .setDelimiter(separator)
                     .setIgnoreEmptyLines(false)
                     .get())) {
-      book.getProperties().getCoreProperties().setCreated(Optional.of(new Date(0)));
+      book.getProperties().getCoreProperties().setCreated("1970-01-01T00:00:00Z");
       CellStyle date = book.createCellStyle();
       date.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
       Sheet sheet = book.createSheet(SHEET);
