@@ -27,11 +27,11 @@ record SugarLeft(
   }
 
   /** All extract is the most that can be sugar. */
-  Alcohol.SugarLimits limits(OptionalDouble uSugarFree, double uGravity) {
+  Extract.SugarLimits limits(OptionalDouble uSugarFree, double uGravity) {
     double expected = expected(mead, X);
     double reach = COVERAGE * uncertainty(uSugarFree, uGravity);
     double most = Math.max(0, mead.extractGramsPerLitre());
-    return new Alcohol.SugarLimits(
+    return new Extract.SugarLimits(
         Math.max(0, expected - reach), Math.min(most, Math.max(0, expected + reach)));
   }
 

@@ -46,7 +46,7 @@ final class Yield {
   }
 
   /** Least squares of measured less computed strength, in % vol. */
-  static Alcohol.Calibration fit(double[] originals, double[] presents, double[] measured) {
+  static Uncertainty.Calibration fit(double[] originals, double[] presents, double[] measured) {
     int pairs = originals.length;
     if (pairs < FEWEST_PAIRS) {
       throw new Refusal(AlcoholReason.TOO_FEW_PAIRS)
@@ -77,7 +77,7 @@ final class Yield {
       slopes += slope * slope;
     }
     double residual = Math.sqrt(squares(originals, presents, measured, yield) / (pairs - 1));
-    return new Alcohol.Calibration(yield, residual / Math.sqrt(slopes), residual);
+    return new Uncertainty.Calibration(yield, residual / Math.sqrt(slopes), residual);
   }
 
   private static double squares(

@@ -28,7 +28,7 @@ final class CarbonDioxide {
     return at20 * Math.exp(logInWater(temperatureC) - logInWater(20));
   }
 
-  /** Weiss 1974 for fresh water, ln of mol/(L·atm); from memory: the coefficients. */
+  /** Weiss 1974 for fresh water, ln of mol/(L·atm); the coefficients quoted at second hand. */
   private static double logInWater(double temperatureC) {
     double hundredKelvin = (temperatureC + 273.15) / 100;
     return -58.0931 + 90.5069 / hundredKelvin + 22.2940 * Math.log(hundredKelvin);

@@ -9,7 +9,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 final class LabelRisk {
   private LabelRisk() {}
 
-  static double percent(Bottle.LabelRange allowed, double abv, double u) {
+  static double percent(Labelling.LabelRange allowed, double abv, double u) {
     NormalDistribution strength = new NormalDistribution(null, abv, u);
     // two tails, not 1 less the middle: small risks keep their digits
     double above = new NormalDistribution(null, -abv, u).cumulativeProbability(-allowed.highest());

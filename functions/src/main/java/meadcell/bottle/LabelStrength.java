@@ -19,7 +19,7 @@ final class LabelStrength {
 
   private LabelStrength() {}
 
-  static Bottle.LabelRange allowed(double label, Bottle.Rule rule) {
+  static Labelling.LabelRange allowed(double label, Labelling.Rule rule) {
     return switch (rule) {
       case EU -> european(label, 1);
       case EU_MACERATED -> european(label, 1.5);
@@ -27,15 +27,15 @@ final class LabelStrength {
     };
   }
 
-  private static Bottle.LabelRange european(double label, double tolerance) {
+  private static Labelling.LabelRange european(double label, double tolerance) {
     if (Math.abs(10 * label - Math.rint(10 * label)) > ROUNDING) {
       throw new Refusal(BottleReason.MORE_THAN_ONE_DECIMAL)
           .with("label", label, Quantity.PERCENT_VOL);
     }
-    return new Bottle.LabelRange(label - tolerance, label + tolerance);
+    return new Labelling.LabelRange(label - tolerance, label + tolerance);
   }
 
-  private static Bottle.LabelRange wine(double label) {
+  private static Labelling.LabelRange wine(double label) {
     int upper = 1;
     while (label > CLASS_ENDS[upper]) {
       upper++;
@@ -44,8 +44,9 @@ final class LabelStrength {
     return inside(label, tolerance, CLASS_ENDS[upper - 1], CLASS_ENDS[upper]);
   }
 
-  private static Bottle.LabelRange inside(double label, double tolerance, double from, double to) {
-    return new Bottle.LabelRange(
+  private static Labelling.LabelRange inside(
+      double label, double tolerance, double from, double to) {
+    return new Labelling.LabelRange(
         Math.max(from, label - tolerance), Math.min(to, label + tolerance));
   }
 }

@@ -13,7 +13,7 @@ final class TaxClass {
   private TaxClass() {}
 
   static String of(
-      double abv, double co2, Bottle.Carbonation carbonation, boolean onlyHoneyAndWater) {
+      double abv, double co2, Labelling.Carbonation carbonation, boolean onlyHoneyAndWater) {
     if (abv > 24) {
       return "distilled spirits, over 24 % vol";
     }
@@ -21,7 +21,7 @@ final class TaxClass {
       if (onlyHoneyAndWater && co2 <= MEAD_CO2 && abv < MEAD_ABV) {
         return "mead below 8.5 % vol, taxed as still to 16 % vol";
       }
-      return carbonation == Bottle.Carbonation.NATURAL ? "sparkling" : "artificially carbonated";
+      return carbonation == Labelling.Carbonation.NATURAL ? "sparkling" : "artificially carbonated";
     }
     if (abv > 21) {
       return "still over 21 to 24 % vol";

@@ -1,7 +1,7 @@
 package meadcell.bottle;
 
 import java.util.OptionalDouble;
-import meadcell.alcohol.Alcohol;
+import meadcell.alcohol.Extract;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -47,7 +47,7 @@ public final class WorstCase {
               + "Above 150 g/L it is refused: any bottle bursts. From 1000 kPa on the number only says"
               + " that.",
       caution =
-          Bottle.BURST
+          Shared.BURST
               + " A mead with live yeast and sugar is a hazard: stabilise, filter or pasteurise by a method you"
               + " have checked, and keep a test bottle warm.")
   public static double worstPressure(
@@ -92,15 +92,15 @@ public final class WorstCase {
               byDefault = 35)
           double temperatureC) {
     double byGravities =
-        Alcohol.sugarLeftLimits(original, present, sugarFree, OptionalDouble.empty(), U_GRAVITY)
+        Extract.sugarLeftLimits(original, present, sugarFree, OptionalDouble.empty(), U_GRAVITY)
             .high();
-    double beyondBalance = Alcohol.dryExtract(present, abv) - Alcohol.extract(original, present);
+    double beyondBalance = Extract.dryExtract(present, abv) - Extract.extract(original, present);
     double sugar = byGravities + Math.max(0, beyondBalance);
     if (sugar > MOST_SUGAR) {
       throw new Refusal(BottleReason.BURSTS)
           .with("sugar", sugar, Quantity.GRAM_PER_LITRE, 3)
           .with("most", MOST_SUGAR, Quantity.GRAM_PER_LITRE);
     }
-    return Bottle.referment(sugar, abv, co2, temperatureC);
+    return Pressure.referment(sugar, abv, co2, temperatureC);
   }
 }

@@ -179,6 +179,18 @@ public enum Quantity {
     return system == UnitSystem.US && isDimensional() ? (value - offset) / scale : value;
   }
 
+  /** {@return how many decimals a cellar usually shows (common practice, no source)} */
+  public int decimals() {
+    return switch (this) {
+      case TEXT, COUNT, DATE, PENNY -> 0;
+      case PH, AREA, MASS, MILLIMETRE, MILLILITRE_PER_SECOND -> 2;
+      case NUMBER -> 3;
+      case SPECIFIC_GRAVITY, GRAVITY_PER_DAY, REFRACTIVE_INDEX, DENSITY, PROBABILITY, NORMALITY ->
+          4;
+      default -> 1;
+    };
+  }
+
   /** The likely slip behind a value out of range, in the caller's unit. */
   Optional<Slip> likelySlip(double value, UnitSystem system) {
     if (value == 0) {

@@ -2,7 +2,7 @@ package meadcell.ferment;
 
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import meadcell.alcohol.Alcohol;
+import meadcell.alcohol.Extract;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -22,12 +22,12 @@ record DryEnd(double lowest, double likely, double highest) {
   static DryEnd of(double original) {
     return new DryEnd(
         gravity(original, present -> limits(original, present).high()),
-        gravity(original, present -> Alcohol.sugarLeft(original, present, OptionalDouble.empty())),
+        gravity(original, present -> Extract.sugarLeft(original, present, OptionalDouble.empty())),
         gravity(original, present -> limits(original, present).low()));
   }
 
-  private static Alcohol.SugarLimits limits(double original, double present) {
-    return Alcohol.sugarLeftLimits(
+  private static Extract.SugarLimits limits(double original, double present) {
+    return Extract.sugarLeftLimits(
         original, present, OptionalDouble.empty(), OptionalDouble.empty(), U_GRAVITY);
   }
 

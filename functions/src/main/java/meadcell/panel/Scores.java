@@ -14,11 +14,11 @@ final class Scores {
 
   private Scores() {}
 
-  static Panel.Score mean(double[] scores) {
+  static Scored.Score mean(double[] scores) {
     atLeast("scores", scores.length, 2);
     double deviation = Math.sqrt(StatUtils.variance(scores));
     double t = student(scores.length - 1).inverseCumulativeProbability(0.975);
-    return new Panel.Score(StatUtils.mean(scores), t * deviation / Math.sqrt(scores.length));
+    return new Scored.Score(StatUtils.mean(scores), t * deviation / Math.sqrt(scores.length));
   }
 
   /** {@return place of the outlier, from 1, or 0} */
@@ -51,7 +51,7 @@ final class Scores {
     return Math.min(1, 2 * n * student(n - 2).cumulativeProbability(-t));
   }
 
-  static Panel.Trend trend(double[] days, double[] scores, int last) {
+  static Scored.Trend trend(double[] days, double[] scores, int last) {
     int[] byDay =
         IntStream.range(0, days.length)
             .boxed()
@@ -71,7 +71,7 @@ final class Scores {
     double slope = line.getSlope() * DAYS_PER_MONTH;
     double t = student(used - 2).inverseCumulativeProbability(0.975);
     double half = t * line.getSlopeStdErr() * DAYS_PER_MONTH;
-    return new Panel.Trend(slope, slope - half, slope + half);
+    return new Scored.Trend(slope, slope - half, slope + half);
   }
 
   private static void atLeast(String what, int given, int least) {

@@ -25,14 +25,14 @@ class RefractometryTest {
   void whatTheModelMakesIsFoundAgain(
       @Between(min = 0, max = 25) double abv, @Between(min = 1, max = 300) double extract) {
     double gravity = Mixture.gravity(extract, abv / 100);
-    double found = Alcohol.fromRefractometer(brix(gravity, abv), gravity);
+    double found = Measured.fromRefractometer(brix(gravity, abv), gravity);
     assertEquals(abv, found, 1e-6);
     assertEquals(extract, Mixture.extract(gravity, found / 100), 1e-6);
   }
 
   @Property
   void anUnfermentedMustHasNoAlcohol(@Between(min = 1.001, max = 1.2) double gravity) {
-    assertEquals(0, Alcohol.fromRefractometer(Gravity.toBrix(gravity), gravity), 1e-9);
+    assertEquals(0, Measured.fromRefractometer(Gravity.toBrix(gravity), gravity), 1e-9);
   }
 
   @Property
@@ -40,8 +40,8 @@ class RefractometryTest {
       @Between(min = 1, max = 20) double abv, @Between(min = 10, max = 300) double extract) {
     double gravity = Mixture.gravity(extract, abv / 100);
     double brix = brix(gravity, abv);
-    assertTrue(Alcohol.fromRefractometer(brix + 0.1, gravity) > abv);
-    assertTrue(Alcohol.fromRefractometer(brix, gravity - 1e-4) > abv);
+    assertTrue(Measured.fromRefractometer(brix + 0.1, gravity) > abv);
+    assertTrue(Measured.fromRefractometer(brix, gravity - 1e-4) > abv);
   }
 
   /** What the note says about the error of the instruments. */
@@ -50,9 +50,9 @@ class RefractometryTest {
   void theNoteTellsTheError(double abv, double extract) {
     double gravity = Mixture.gravity(extract, abv / 100);
     double brix = brix(gravity, abv);
-    assertEquals(0.3, Alcohol.fromRefractometer(brix + 0.2, gravity) - abv, 0.05);
-    assertEquals(-0.3, Alcohol.fromRefractometer(brix - 0.2, gravity) - abv, 0.05);
-    assertEquals(-0.2, Alcohol.fromRefractometer(brix, gravity + 0.0005) - abv, 0.05);
+    assertEquals(0.3, Measured.fromRefractometer(brix + 0.2, gravity) - abv, 0.05);
+    assertEquals(-0.3, Measured.fromRefractometer(brix - 0.2, gravity) - abv, 0.05);
+    assertEquals(-0.2, Measured.fromRefractometer(brix, gravity + 0.0005) - abv, 0.05);
     String note = Cellar.catalogue().get("ALCOHOL.FROMREFRACTOMETER").declaration().note();
     assertTrue(
         note.contains("0.2 °Bx off moves it by 0.3 % vol, a hydrometer 0.0005 off by 0.2 % vol"));
@@ -60,16 +60,16 @@ class RefractometryTest {
 
   @Test
   void readingsThatDoNotGoTogetherAreRefused() {
-    assertThrows(Refusal.class, () -> Alcohol.fromRefractometer(9.9, 1.04));
-    assertThrows(Refusal.class, () -> Alcohol.fromRefractometer(50, 1.04));
-    assertThrows(Refusal.class, () -> Alcohol.fromRefractometer(1, 0.99), "no extract left");
+    assertThrows(Refusal.class, () -> Measured.fromRefractometer(9.9, 1.04));
+    assertThrows(Refusal.class, () -> Measured.fromRefractometer(50, 1.04));
+    assertThrows(Refusal.class, () -> Measured.fromRefractometer(1, 0.99), "no extract left");
   }
 
   // CRC Handbook of Chemistry and Physics, 102nd ed.: index of ethanol solutions by % mass
   @ParameterizedTest
   @CsvSource({"0.5, 1.3333", "5, 1.3360", "10, 1.3395", "15, 1.3432", "20, 1.3469", "30, 1.3535"})
   void ethanolAlone(double massPercent, double index) {
-    double abv = Alcohol.byVolume(massPercent);
+    double abv = WaterEthanol.byVolume(massPercent);
     double gravity = Mixture.gravity(0, abv / 100);
     assertEquals(index, RefractiveIndex.mead(gravity, abv / 100), 1e-4);
   }

@@ -56,7 +56,7 @@ class SugarLeftTest {
               between(random, 0.4385, 0.478));
       double original = mead.original() + 0.0005 * random.nextGaussian();
       double present = mead.present() + 0.0005 * random.nextGaussian();
-      Alcohol.SugarLimits left = left(original, present).limits(LEFT_OUT, 0.0005);
+      Extract.SugarLimits left = left(original, present).limits(LEFT_OUT, 0.0005);
       if (left.low() <= mead.sugarLeft() && mead.sugarLeft() <= left.high()) {
         held++;
       }
@@ -69,7 +69,7 @@ class SugarLeftTest {
   @Test
   void allExtractIsTheMostThatCanBeSugar() {
     SugarLeft left = SugarLeft.of(1.1, 0.995, OptionalDouble.of(0));
-    double extract = Alcohol.extract(1.1, 0.995);
+    double extract = Extract.extract(1.1, 0.995);
     assertEquals(extract, left.limits(OptionalDouble.of(30), 0.0005).high(), 1e-9);
     assertEquals(extract, left.likely(), 1e-9);
   }

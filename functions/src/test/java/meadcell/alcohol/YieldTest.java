@@ -82,7 +82,7 @@ class YieldTest {
       presents[i] = mead.present() + 0.0005 * random.nextGaussian();
       measured[i] = mead.abv() + 0.05 * random.nextGaussian();
     }
-    Alcohol.Calibration found = Yield.fit(originals, presents, measured);
+    Uncertainty.Calibration found = Yield.fit(originals, presents, measured);
     int better = 0;
     int meads = 1000;
     double squares = 0;

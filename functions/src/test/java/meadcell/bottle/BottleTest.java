@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import meadcell.bottle.Bottle.LabelRange;
-import meadcell.bottle.Bottle.Rule;
+import meadcell.bottle.Labelling.LabelRange;
+import meadcell.bottle.Labelling.Rule;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.property.Between;
@@ -23,18 +23,18 @@ class BottleTest {
       @Between(min = 0.1, max = 39, decimals = 2) double temperatureC,
       @Between(min = 1, max = 25, decimals = 2) double abv,
       @Between(max = 300, decimals = 1) double sugar) {
-    double co2 = Bottle.co2(kPa, temperatureC, abv, sugar);
-    assertEquals(kPa, Bottle.pressure(co2, temperatureC, abv, sugar), 1e-9 * (kPa + 101.325));
-    assertTrue(Bottle.pressure(co2, temperatureC + 1, abv, sugar) > kPa, "warmer presses more");
-    assertTrue(Bottle.pressure(co2 + 0.01, temperatureC, abv, sugar) > kPa);
+    double co2 = Pressure.co2(kPa, temperatureC, abv, sugar);
+    assertEquals(kPa, Pressure.pressure(co2, temperatureC, abv, sugar), 1e-9 * (kPa + 101.325));
+    assertTrue(Pressure.pressure(co2, temperatureC + 1, abv, sugar) > kPa, "warmer presses more");
+    assertTrue(Pressure.pressure(co2 + 0.01, temperatureC, abv, sugar) > kPa);
   }
 
   /** Liger-Belair et al. 2017, Scientific Reports 7:10938, table 1: bar of CO₂ at 6, 12, 20 °C. */
   @Test
   void sparklingWinePressesAsMeasuredFromSixToTwentyDegrees() {
-    double co2 = Bottle.co2(750 - 101.325, 20, 12.5, 10);
-    assertEquals(4.7, (Bottle.pressure(co2, 6, 12.5, 10) + 101.325) / 100, 0.1);
-    assertEquals(5.8, (Bottle.pressure(co2, 12, 12.5, 10) + 101.325) / 100, 0.1);
+    double co2 = Pressure.co2(750 - 101.325, 20, 12.5, 10);
+    assertEquals(4.7, (Pressure.pressure(co2, 6, 12.5, 10) + 101.325) / 100, 0.1);
+    assertEquals(5.8, (Pressure.pressure(co2, 12, 12.5, 10) + 101.325) / 100, 0.1);
   }
 
   @Property
@@ -43,10 +43,10 @@ class BottleTest {
       @Between(min = 1, max = 16, decimals = 2) double abv,
       @Between(max = 15, decimals = 2) double co2,
       @Between(min = 1, max = 40, decimals = 1) double temperatureC) {
-    double kPa = Bottle.referment(sugar, abv, co2, temperatureC);
+    double kPa = Pressure.referment(sugar, abv, co2, temperatureC);
     double held = CarbonDioxide.dissolved(kPa, temperatureC, abv + sugar / 16.83, 0);
     assertEquals(co2 + 2 * 44.009 / 180.156 * sugar, held, 1e-9);
-    assertTrue(Bottle.referment(sugar + 1, abv, co2, temperatureC) > kPa);
+    assertTrue(Pressure.referment(sugar + 1, abv, co2, temperatureC) > kPa);
   }
 
   @Property
@@ -54,14 +54,14 @@ class BottleTest {
       @Between(min = 1, max = 5000, decimals = 1) double volumeL,
       @Between(min = 0.1, max = 12, decimals = 2) double rise,
       @Between(min = 10, max = 100, decimals = 1) double percent) {
-    double sucrose = Bottle.priming(volumeL, rise, percent) * percent / 100;
+    double sucrose = Pressure.priming(volumeL, rise, percent) * percent / 100;
     assertEquals(rise, sucrose / volumeL * 4 * 44.009 / 342.297, 1e-9);
   }
 
   @Property
   void aLabelIsWithinItsOwnRangeAndTheRangeWithinItsClass(
       @Between(min = 0.5, max = 24, decimals = 1) double label, Rule rule) {
-    LabelRange range = Bottle.labelRange(label, rule);
+    LabelRange range = Labelling.labelRange(label, rule);
     assertTrue(range.lowest() <= label && label <= range.highest());
     assertTrue(range.highest() - range.lowest() <= 3 + 1e-9);
     if (rule == Rule.USA) {
@@ -77,10 +77,10 @@ class BottleTest {
       @Between(max = 60, decimals = 1) double sugar,
       @Between(max = 15, decimals = 1) double acidity) {
     OptionalDouble acid = OptionalDouble.of(acidity);
-    int word = WORDS.indexOf(Bottle.sweetness(sugar, acid));
-    assertTrue(word <= WORDS.indexOf(Bottle.sweetness(sugar + 0.5, acid)));
-    assertTrue(word >= WORDS.indexOf(Bottle.sweetness(sugar, OptionalDouble.of(acidity + 0.5))));
-    assertTrue(word <= WORDS.indexOf(Bottle.sweetness(sugar, OptionalDouble.empty())));
+    int word = WORDS.indexOf(Labelling.sweetness(sugar, acid));
+    assertTrue(word <= WORDS.indexOf(Labelling.sweetness(sugar + 0.5, acid)));
+    assertTrue(word >= WORDS.indexOf(Labelling.sweetness(sugar, OptionalDouble.of(acidity + 0.5))));
+    assertTrue(word <= WORDS.indexOf(Labelling.sweetness(sugar, OptionalDouble.empty())));
   }
 
   @Property
@@ -105,9 +105,9 @@ class BottleTest {
   @Property
   void energyAddsUp(
       @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
-    double apart = Bottle.energy(100, abv, 0, 0, 0) + Bottle.energy(100, 0, sugar, 0, 0);
-    assertEquals(apart, Bottle.energy(100, abv, sugar, 0, 0), 1e-9);
-    assertEquals(3 * apart, Bottle.energy(300, abv, sugar, 0, 0), 1e-9);
+    double apart = Labelling.energy(100, abv, 0, 0, 0) + Labelling.energy(100, 0, sugar, 0, 0);
+    assertEquals(apart, Labelling.energy(100, abv, sugar, 0, 0), 1e-9);
+    assertEquals(3 * apart, Labelling.energy(300, abv, sugar, 0, 0), 1e-9);
   }
 
   @Test

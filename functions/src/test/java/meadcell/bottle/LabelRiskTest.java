@@ -11,7 +11,7 @@ class LabelRiskTest {
   // tables of the normal distribution: 2.5 % lie above the mean plus 1.96 standard deviations
   @Test
   void oneLimitNear() {
-    Bottle.LabelRange allowed = new Bottle.LabelRange(12, 15);
+    Labelling.LabelRange allowed = new Labelling.LabelRange(12, 15);
     assertEquals(2.5, LabelRisk.percent(allowed, 15 - 0.3 * 1.959964, 0.3), 1e-4);
     assertEquals(50, LabelRisk.percent(allowed, 12, 0.1), 1e-9);
     assertEquals(0, LabelRisk.percent(allowed, 13.5, 0.05), 1e-12);
@@ -31,7 +31,7 @@ class LabelRiskTest {
           100 * (referee.cumulativeProbability(from) + referee.survivalProbability(to));
       assertEquals(
           expected,
-          LabelRisk.percent(new Bottle.LabelRange(from, to), abv, u),
+          LabelRisk.percent(new Labelling.LabelRange(from, to), abv, u),
           1e-9 + 1e-6 * expected);
     }
   }

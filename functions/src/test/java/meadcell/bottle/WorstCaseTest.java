@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol;
+import meadcell.alcohol.Extract;
 import meadcell.catalogue.Refusal;
 import org.junit.jupiter.api.Test;
 
@@ -21,8 +22,8 @@ class WorstCaseTest {
   void itIsAnUpperLimit() {
     for (double present = 0.992; present < 1.03; present += 0.004) {
       double abv = Alcohol.abv(1.1, present, Alcohol.Method.BALANCE, NONE);
-      double likely = Alcohol.sugarLeft(1.1, present, NONE);
-      assertTrue(pressure(1.1, present, abv) > Bottle.referment(likely, abv, 1.2, 35));
+      double likely = Extract.sugarLeft(1.1, present, NONE);
+      assertTrue(pressure(1.1, present, abv) > Pressure.referment(likely, abv, 1.2, 35));
     }
   }
 
@@ -30,18 +31,18 @@ class WorstCaseTest {
   @Test
   void sweeteningCounts() {
     double dry = Alcohol.abv(1.1, 0.995, Alcohol.Method.BALANCE, NONE);
-    double sugar = Alcohol.dryExtract(1.02, dry) - Alcohol.dryExtract(0.995, dry);
+    double sugar = Extract.dryExtract(1.02, dry) - Extract.dryExtract(0.995, dry);
     double stuck = Alcohol.abv(1.1, 1.02, Alcohol.Method.BALANCE, NONE);
     assertTrue(pressure(1.1, 1.02, dry) > pressure(1.1, 1.02, stuck));
-    assertTrue(pressure(1.1, 1.02, dry) > Bottle.referment(sugar, dry, 1.2, 35));
+    assertTrue(pressure(1.1, 1.02, dry) > Pressure.referment(sugar, dry, 1.2, 35));
   }
 
   @Test
   void aMeasuredSugarFreeExtractBringsItDown() {
-    double extract = Alcohol.extract(1.1, 0.995);
+    double extract = Extract.extract(1.1, 0.995);
     double known = WorstCase.worstPressure(1.1, 0.995, 13.5, OptionalDouble.of(extract), 1.2, 35);
     assertTrue(known < pressure(1.1, 0.995, 13.5));
-    assertTrue(known > Bottle.referment(0, 13.5, 1.2, 35));
+    assertTrue(known > Pressure.referment(0, 13.5, 1.2, 35));
   }
 
   @Test

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import meadcell.alcohol.Alcohol;
+import meadcell.alcohol.Extract;
 import meadcell.catalogue.Refusal;
 import meadcell.density.Mixture;
 import meadcell.density.Water;
@@ -39,12 +39,12 @@ class FermentTest {
       @Between(min = 0.1, max = 10, decimals = 3) double honeyKg) {
     double effective = Ferment.originalAfter(100, original, present, honeyKg, 17.2);
     double ethanolKg = Course.ethanol(original, present) / 10;
-    double extractKg = Alcohol.extract(original, present) / 10 + 0.828 * honeyKg;
+    double extractKg = Extract.extract(original, present) / 10 + 0.828 * honeyKg;
     double massKg = present * Water.bettinSpieweck(20) / 10 + honeyKg;
     double gravity = gravityOf(ethanolKg / massKg, extractKg / massKg);
     double fed = massKg / (gravity * Water.bettinSpieweck(20));
     assertEquals(ethanolKg / fed, Course.ethanol(effective, gravity), 1e-6);
-    assertEquals(extractKg / fed, Alcohol.extract(effective, gravity), 1e-6);
+    assertEquals(extractKg / fed, Extract.extract(effective, gravity), 1e-6);
   }
 
   private static double gravityOf(double ethanolShare, double extractShare) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
-import meadcell.panel.Panel.Protocol;
 import meadcell.property.Between;
 import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -16,7 +15,7 @@ class DiscriminationTest {
 
   @Property
   void theShareAtADistanceGivesTheDistanceBack(
-      @Between(min = 0.05, max = 7, decimals = 3) double distance, Protocol test) {
+      @Between(min = 0.05, max = 7, decimals = 3) double distance, Panel.Protocol test) {
     double share = test.model.shareAt(distance);
     assertEquals(distance, test.model.distance(share), 1e-6);
     assertTrue(test.model.shareAt(distance + 0.01) > share);
@@ -44,16 +43,17 @@ class DiscriminationTest {
                     + NORMAL.cumulativeProbability(-shift - spread));
       }
     }
-    assertEquals(2 * triangle, Protocol.TRIANGLE.model.shareAt(distance), 1e-6);
-    assertEquals(threeAfc, Protocol.THREE_AFC.model.shareAt(distance), 1e-6);
-    assertEquals(1 - 2 * tetrad, Protocol.TETRAD.model.shareAt(distance), 1e-6);
+    assertEquals(2 * triangle, Panel.Protocol.TRIANGLE.model.shareAt(distance), 1e-6);
+    assertEquals(threeAfc, Panel.Protocol.THREE_AFC.model.shareAt(distance), 1e-6);
+    assertEquals(1 - 2 * tetrad, Panel.Protocol.TETRAD.model.shareAt(distance), 1e-6);
   }
 
   @Test
   void lessThanGuessingHasNoDistance() {
-    assertEquals(0, Panel.dprime(50, Protocol.PAIRED));
-    assertEquals(0, Panel.dprime(100 / 3.0, Protocol.TRIANGLE), 1e-6);
-    Refusal refusal = assertThrows(Refusal.class, () -> Panel.dprime(30, Protocol.TRIANGLE));
+    assertEquals(0, Sensitivity.dprime(50, Panel.Protocol.PAIRED));
+    assertEquals(0, Sensitivity.dprime(100 / 3.0, Panel.Protocol.TRIANGLE), 1e-6);
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> Sensitivity.dprime(30, Panel.Protocol.TRIANGLE));
     assertEquals(Refusal.Kind.NO_SOLUTION, refusal.kind());
   }
 }

@@ -141,9 +141,9 @@ class RankingTest {
         other[tasters - 1 - i][j] = ranks[i][columns.get(j)];
       }
     }
-    assertEquals(Panel.rankTest(ranks), Panel.rankTest(other), 1e-12);
-    assertEquals(Panel.agreement(ranks), Panel.agreement(other), 1e-12);
-    assertTrue(Panel.agreement(ranks) > -1e-12 && Panel.agreement(ranks) < 1 + 1e-12);
+    assertEquals(Ranked.rankTest(ranks), Ranked.rankTest(other), 1e-12);
+    assertEquals(Ranked.agreement(ranks), Ranked.agreement(other), 1e-12);
+    assertTrue(Ranked.agreement(ranks) > -1e-12 && Ranked.agreement(ranks) < 1 + 1e-12);
   }
 
   @Property
@@ -152,9 +152,9 @@ class RankingTest {
       @Between(min = 21, max = 60) int tasters,
       @Between(min = 3, max = 8) int meads) {
     double[][] ranks = random(random, tasters, meads);
-    double chi2 = Panel.agreement(ranks) * tasters * (meads - 1);
+    double chi2 = Ranked.agreement(ranks) * tasters * (meads - 1);
     double referee = ChiSquaredDistribution.of(meads - 1).survivalProbability(chi2);
-    assertEquals(referee, Panel.rankTest(ranks), 1e-10);
+    assertEquals(referee, Ranked.rankTest(ranks), 1e-10);
   }
 
   @Test
@@ -169,11 +169,11 @@ class RankingTest {
           {{1, 2, 3}, {1, 2}},
           {{2, 2, 2}, {2, 2, 2}},
         }) {
-      Refusal refusal = assertThrows(Refusal.class, () -> Panel.rankTest(wrong));
+      Refusal refusal = assertThrows(Refusal.class, () -> Ranked.rankTest(wrong));
       assertEquals(Refusal.Kind.INCONSISTENT, refusal.kind(), Arrays.deepToString(wrong));
     }
     assertTrue(
-        assertThrows(Refusal.class, () -> Panel.agreement(new double[][] {{1, 2, 3}, {1, 2, 2}}))
+        assertThrows(Refusal.class, () -> Ranked.agreement(new double[][] {{1, 2, 3}, {1, 2, 2}}))
             .getMessage()
             .startsWith("ranks in row 2 do not order 3 meads"));
   }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
-import meadcell.panel.Panel.Protocol;
 import meadcell.property.Between;
 import meadcell.property.Property;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
@@ -71,22 +70,22 @@ class RightAnswersTest {
   void powerRisesWithThoseWhoNoticeFromAlphaToOne(
       @Between(min = 6, max = 200) int tasters,
       @Between(min = 1, max = 98, decimals = 2) double percent,
-      Protocol test) {
-    double power = Panel.power(tasters, percent, test, 0.05);
-    double higher = Panel.power(tasters, percent + 1, test, 0.05);
+      Panel.Protocol test) {
+    double power = Sensitivity.power(tasters, percent, test, 0.05);
+    double higher = Sensitivity.power(tasters, percent + 1, test, 0.05);
     assertTrue(percent < 50 ? power < higher : power <= higher + 1e-12);
-    assertTrue(Panel.power(tasters, 1e-9, test, 0.05) <= 0.05 + 1e-9);
-    assertEquals(1, Panel.power(tasters, 100, test, 0.05), 1e-12);
+    assertTrue(Sensitivity.power(tasters, 1e-9, test, 0.05) <= 0.05 + 1e-9);
+    assertEquals(1, Sensitivity.power(tasters, 100, test, 0.05), 1e-12);
   }
 
   @Property(tries = 60)
   void thePanelNamedIsTheFirstThatReachesTheChance(
-      @Between(min = 20, max = 100, decimals = 0) double percent, Protocol test) {
-    Panel.Tasters needed = Panel.tastersNeeded(percent, test, 0.05);
-    assertTrue(Panel.power(needed.for80(), percent, test, 0.05) >= 0.8);
-    assertTrue(Panel.power(needed.for90(), percent, test, 0.05) >= 0.9);
+      @Between(min = 20, max = 100, decimals = 0) double percent, Panel.Protocol test) {
+    Sensitivity.Tasters needed = Sensitivity.tastersNeeded(percent, test, 0.05);
+    assertTrue(Sensitivity.power(needed.for80(), percent, test, 0.05) >= 0.8);
+    assertTrue(Sensitivity.power(needed.for90(), percent, test, 0.05) >= 0.9);
     for (int fewer = 1; fewer < needed.for80(); fewer++) {
-      assertTrue(Panel.power(fewer, percent, test, 0.05) < 0.8);
+      assertTrue(Sensitivity.power(fewer, percent, test, 0.05) < 0.8);
     }
   }
 

@@ -22,7 +22,7 @@ class ScoresTest {
   void halfWidthIsStudentsOfAnotherLibrary(
       @Size(min = 2, max = 40) List<@Between(max = 20, decimals = 1) Double> given) {
     double[] scores = array(given);
-    Panel.Score score = Panel.score(scores);
+    Scored.Score score = Scored.score(scores);
     int n = scores.length;
     double mean = Arrays.stream(scores).average().orElseThrow();
     double squares = Arrays.stream(scores).map(s -> (s - mean) * (s - mean)).sum();
@@ -45,19 +45,19 @@ class ScoresTest {
       @Size(min = 3, max = 12) List<@Between(max = 20, decimals = 1) Double> given,
       @Between(min = -50, max = 50) int shift) {
     double[] scores = array(given);
-    double place = Panel.outlier(scores, 0.05);
+    double place = Scored.outlier(scores, 0.05);
     double[] shifted = Arrays.stream(scores).map(s -> 8 * s + shift).toArray();
     double[] turned = Arrays.stream(scores).map(s -> -s).toArray();
-    assertEquals(place, Panel.outlier(shifted, 0.05));
-    assertEquals(place, Panel.outlier(turned, 0.05));
-    assertTrue(place == 0 || Panel.outlier(scores, 0.3) == place, "a looser test keeps it");
+    assertEquals(place, Scored.outlier(shifted, 0.05));
+    assertEquals(place, Scored.outlier(turned, 0.05));
+    assertTrue(place == 0 || Scored.outlier(scores, 0.3) == place, "a looser test keeps it");
   }
 
   @Test
   void sameScoresHaveNoOutlierAndOneOddOneIs() {
-    assertEquals(0, Panel.outlier(new double[] {0.1 + 0.2, 0.3, 0.3, 0.3}, 0.05));
-    assertEquals(0, Panel.outlier(new double[] {0, 0, 0}, 0.05));
-    assertEquals(2, Panel.outlier(new double[] {14, 13, 14, 14, 14}, 0.05));
+    assertEquals(0, Scored.outlier(new double[] {0.1 + 0.2, 0.3, 0.3, 0.3}, 0.05));
+    assertEquals(0, Scored.outlier(new double[] {0, 0, 0}, 0.05));
+    assertEquals(2, Scored.outlier(new double[] {14, 13, 14, 14, 14}, 0.05));
   }
 
   @Property
@@ -66,7 +66,7 @@ class ScoresTest {
       @Between(min = 0, max = 50_000) int start) {
     double[] days = {start + 300, start, start + 75, start + 150};
     double[] scores = Arrays.stream(days).map(d -> 12 + perMonth * d / 30.4375).toArray();
-    Panel.Trend trend = Panel.trend(days, scores, 0);
+    Scored.Trend trend = Scored.trend(days, scores, 0);
     assertEquals(perMonth, trend.perMonth(), 1e-8);
     assertEquals(perMonth, trend.lower(), 1e-3);
     assertEquals(perMonth, trend.upper(), 1e-3);
@@ -76,8 +76,8 @@ class ScoresTest {
   void onlyTheLastTastingsCountWhenAskedFor() {
     double[] days = {90, 0, 30, 60, 120, 150};
     double[] scores = {15, 12, 13, 14, 14, 13};
-    assertTrue(Panel.trend(days, scores, 0).perMonth() > 0);
-    Panel.Trend late = Panel.trend(days, scores, 3);
+    assertTrue(Scored.trend(days, scores, 0).perMonth() > 0);
+    Scored.Trend late = Scored.trend(days, scores, 3);
     assertEquals(-30.4375 / 30, late.perMonth(), 1e-9);
     assertTrue(late.upper() < 0, "past its best");
   }
@@ -89,11 +89,11 @@ class ScoresTest {
     double[] same = {7, 7, 7};
     double[] two = {1, 2};
     double[] one = {1};
-    assertThrows(Refusal.class, () -> Panel.trend(days, scores, 4));
-    assertThrows(Refusal.class, () -> Panel.trend(days, scores, 2));
-    assertThrows(Refusal.class, () -> Panel.trend(two, two, 0));
-    assertThrows(Refusal.class, () -> Panel.trend(same, scores, 0));
-    assertThrows(Refusal.class, () -> Panel.score(one));
-    assertThrows(Refusal.class, () -> Panel.outlier(two, 0.05));
+    assertThrows(Refusal.class, () -> Scored.trend(days, scores, 4));
+    assertThrows(Refusal.class, () -> Scored.trend(days, scores, 2));
+    assertThrows(Refusal.class, () -> Scored.trend(two, two, 0));
+    assertThrows(Refusal.class, () -> Scored.trend(same, scores, 0));
+    assertThrows(Refusal.class, () -> Scored.score(one));
+    assertThrows(Refusal.class, () -> Scored.outlier(two, 0.05));
   }
 }

@@ -53,7 +53,8 @@ public interface BookSheet {
   int mostColumns();
 
   /**
-   * Gives a cell without a style of its own the style of another, and a number format.
+   * Gives a cell without a style of its own the style of another, and a number format; the number
+   * format alone to one whose style has none.
    *
    * @param format number format, or empty to keep the other cell's
    */

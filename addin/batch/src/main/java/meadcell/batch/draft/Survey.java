@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
-import meadcell.batch.freeze.FormulaSheet;
+import meadcell.batch.freeze.Keeping;
 import meadcell.batch.layout.Ambiguous;
 import meadcell.batch.layout.Grid;
 import meadcell.batch.layout.Headings;
@@ -43,7 +43,7 @@ final class Survey {
   static Survey of(String log, Book book, Catalogue catalogue) {
     Survey survey = new Survey(log, catalogue);
     for (BookSheet sheet : book.sheets()) {
-      if (!ReportSheet.is(sheet.name()) && !FormulaSheet.is(sheet.name())) {
+      if (!ReportSheet.is(sheet.name()) && !Keeping.isPlace(sheet.name())) {
         survey.look(sheet);
       }
     }

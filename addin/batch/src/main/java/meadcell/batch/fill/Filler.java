@@ -7,7 +7,7 @@ import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.calculation.FormulaCell;
-import meadcell.batch.freeze.FormulaSheet;
+import meadcell.batch.freeze.Keeping;
 import meadcell.batch.plan.Plan;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
@@ -67,9 +67,9 @@ public final class Filler {
 
   /** Keeps the formulas whose results now stand in their places. */
   private boolean keep(List<FormulaCell> replaced) {
-    FormulaSheet sheet = FormulaSheet.in(book, catalogue);
+    Keeping keeping = new Keeping(book, catalogue);
     Map<Boolean, List<FormulaCell>> kept =
-        replaced.stream().collect(partitioningBy(sheet::canKeep));
+        replaced.stream().collect(partitioningBy(keeping::canKeep));
     for (FormulaCell formula : kept.get(false)) {
       report.remark(
           Report.Code.FILE,
@@ -78,7 +78,7 @@ public final class Filler {
           formula.content().formula(),
           "holds a value whose formula could not be kept; thaw will not put it back.");
     }
-    return sheet.keep(kept.get(true));
+    return keeping.keep(kept.get(true));
   }
 
   /** Puts the formulas where they belong, without their results. */
@@ -87,7 +87,7 @@ public final class Filler {
     for (int index = 0; index < book.sheets().size(); index++) {
       BookSheet sheet = book.sheets().get(index);
       List<PlanRow> rows = plan.rows().stream().filter(row -> row.isFor(sheet.name())).toList();
-      if (!rows.isEmpty() && !ReportSheet.is(sheet.name()) && !FormulaSheet.is(sheet.name())) {
+      if (!rows.isEmpty() && !ReportSheet.is(sheet.name()) && !Keeping.isPlace(sheet.name())) {
         Cells cells = new Cells(sheet, index, own, report, options.overwrite());
         all = all.and(place(rows, cells));
       }

@@ -1,6 +1,7 @@
 package meadcell.batch.freeze;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Place;
@@ -26,6 +27,16 @@ record Addresses(Book book) {
   /** A formula that follows its cells wherever a program moves them: how many rows they are. */
   String follower(List<Reads.Area> areas) {
     return areas.stream().map(area -> "ROWS(" + of(area) + ")").collect(Collectors.joining("+"));
+  }
+
+  /** The position of a sheet; nothing if there is none of this name. */
+  Optional<Integer> sheet(String name) {
+    for (int i = 0; i < book.sheets().size(); i++) {
+      if (book.sheets().get(i).name().equals(name)) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
   }
 
   static Reads.Area area(int sheet, Place place) {

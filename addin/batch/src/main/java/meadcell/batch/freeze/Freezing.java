@@ -36,7 +36,7 @@ public final class Freezing {
       }
     }
     if (!formulas.isEmpty()) {
-      FormulaSheet kept = FormulaSheet.in(book, catalogue);
+      Keeping kept = new Keeping(book, catalogue);
       formulas.removeIf(formula -> !kept.canKeep(formula) && leave(book, formula, report));
       kept.keep(formulas);
       formulas.forEach(formula -> freeze(book, formula, report));

@@ -1,7 +1,10 @@
 package meadcell.batch.freeze;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a row or a column is known by.
@@ -11,6 +14,7 @@ import java.util.regex.Pattern;
  */
 record Label(String text, int alike) {
   static final Label NONE = new Label("", 0);
+  private static final String BETWEEN = " | ";
   private static final Pattern ALIKE = Pattern.compile("(.*) \\(one of (\\d{1,7})\\)");
 
   /** Reads what {@link #toString} wrote. */
@@ -19,6 +23,15 @@ record Label(String text, int alike) {
     return alike.matches()
         ? new Label(alike.group(1), Integer.parseInt(alike.group(2)))
         : new Label(written, written.isEmpty() ? 0 : 1);
+  }
+
+  /** Reads what {@link #written} wrote. */
+  static List<Label> all(String written) {
+    return Arrays.stream(written.split(" *\\| *", -1)).map(Label::of).toList();
+  }
+
+  static String written(List<Label> labels) {
+    return labels.stream().map(Label::toString).collect(Collectors.joining(BETWEEN));
   }
 
   /**

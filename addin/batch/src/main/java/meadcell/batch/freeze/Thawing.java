@@ -34,6 +34,8 @@ public final class Thawing {
 
   private final Book book;
   private final Catalogue catalogue;
+  private final Addresses addresses;
+  private final Moves moves;
   private final boolean refill;
   private final Report computed = new Report();
   private final Report report = new Report(computed.notes());
@@ -48,6 +50,8 @@ public final class Thawing {
   public Thawing(Book book, Catalogue catalogue, boolean refill) {
     this.book = book;
     this.catalogue = catalogue;
+    this.addresses = new Addresses(book);
+    this.moves = new Moves(addresses);
     this.refill = refill;
   }
 
@@ -65,7 +69,7 @@ public final class Thawing {
     }
     Landmarks landmarks = new Landmarks(book, kept.get().frozen(lines));
     Map<String, Optional<String>> obstacles = new HashMap<>(); // all before the first is thawed
-    sheets.forEach((name, own) -> obstacles.put(name, obstacle(own, kept.get(), landmarks)));
+    sheets.forEach((name, own) -> obstacles.put(name, obstacle(own, landmarks)));
     sheets.forEach((name, own) -> thaw(own, obstacles.get(name), kept.get()));
     if (!thawed.isEmpty()) {
       new Recalculation(book, catalogue, computed).run();
@@ -75,32 +79,26 @@ public final class Thawing {
     return new Thawed(report, report.isChanged() || forgotten);
   }
 
-  private int index(String sheet) {
-    for (int i = 0; i < book.sheets().size(); i++) {
-      if (book.sheets().get(i).name().equals(sheet)) {
-        return i;
-      }
-    }
-    return -1;
+  private BookSheet sheet(String name) {
+    return book.sheets().get(addresses.sheet(name).orElseThrow());
   }
 
   /** Why nothing on a sheet can be thawed. */
-  private Optional<String> obstacle(
-      List<FormulaSheet.Line> lines, FormulaSheet kept, Landmarks landmarks) {
+  private Optional<String> obstacle(List<FormulaSheet.Line> lines, Landmarks landmarks) {
     String name = lines.get(0).frozen().sheet();
-    int index = index(name);
-    if (index < 0) {
+    Optional<Integer> index = addresses.sheet(name);
+    if (index.isEmpty()) {
       return Optional.of("the sheet is not there any more under this name");
     }
     return lines.stream()
         .filter(line -> !isBack(line.frozen()))
-        .flatMap(line -> kept.moved(line, index, landmarks).stream())
+        .flatMap(line -> moves.why(line, index.get(), landmarks).stream())
         .findFirst()
         .map(reason -> "rows or columns were moved (" + reason + ")");
   }
 
   private CellContent content(Frozen frozen) {
-    return book.sheets().get(index(frozen.sheet())).content(frozen.place());
+    return sheet(frozen.sheet()).content(frozen.place());
   }
 
   /** Whether the formula stands in its place again. */
@@ -113,7 +111,7 @@ public final class Thawing {
     Map<String, List<FormulaSheet.Line>> units = new LinkedHashMap<>();
     for (FormulaSheet.Line line : lines) {
       Frozen frozen = line.frozen();
-      if (index(frozen.sheet()) >= 0 && isBack(frozen)) {
+      if (addresses.sheet(frozen.sheet()).isPresent() && isBack(frozen)) {
         kept.clear(line);
         forgotten = true;
         continue;
@@ -168,7 +166,7 @@ public final class Thawing {
   /** Puts back a formula, or one that fills several cells. */
   private void putBack(List<Frozen> cells) {
     Frozen first = cells.get(0);
-    BookSheet sheet = book.sheets().get(index(first.sheet()));
+    BookSheet sheet = sheet(first.sheet());
     cells.forEach(cell -> thawed.put(cell.sheet() + "!" + cell.place(), content(cell).value()));
     if (first.array().isEmpty()) {
       sheet.putFormula(first.place(), first.formula());
@@ -184,7 +182,7 @@ public final class Thawing {
       int end = cell.getKey().lastIndexOf('!');
       String name = cell.getKey().substring(0, end);
       String place = cell.getKey().substring(end + 1);
-      CellContent now = book.sheets().get(index(name)).content(Place.of(place));
+      CellContent now = sheet(name).content(Place.of(place));
       report.changed(
           Report.Change.ofFormula(name, place, now.formula(), cell.getValue(), now.value()));
     }

@@ -115,9 +115,9 @@ public record Plan(List<PlanRow> rows, Names names) {
   private static String usualFormat(PlanFormula formula) {
     Quantity gives = formula.outermost().map(f -> f.declaration().gives()).orElse(Quantity.NUMBER);
     return switch (gives) {
-      case SPECIFIC_GRAVITY -> "0.0000";
       case TEXT -> "General";
-      default -> "0.0";
+      case DATE -> "yyyy-mm-dd";
+      default -> gives.decimals() == 0 ? "0" : "0." + "0".repeat(gives.decimals());
     };
   }
 

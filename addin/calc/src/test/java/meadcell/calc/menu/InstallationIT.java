@@ -25,7 +25,9 @@ class InstallationIT {
 
   @Test
   void aSoundInstallationIsSaidToBeSound() throws Exception {
-    List<String> lines = new Installation(TestOffice.get().context()).report().lines().toList();
+    String report = new Installation(TestOffice.get().context()).report();
+    Files.writeString(TestOffice.extension().resolveSibling("installation.txt"), report + "\n");
+    List<String> lines = report.lines().toList();
     String version = Cellar.version();
     assertTrue(lines.get(0).startsWith("Meadcell " + version + " in LibreOffice "), lines.get(0));
     int checks = CheckRow.load(Cellar.catalogue()).size();

@@ -15,6 +15,7 @@ import org.w3c.dom.Node;
 final class OdsGrid {
   private static final String ROWS = "number-rows-repeated";
   private static final String COLUMNS = "number-columns-repeated";
+  private static final String DEFAULT_STYLE = "default-cell-style-name";
 
   private final Element table;
   private final TreeMap<Integer, Element> columns = new TreeMap<>();
@@ -82,6 +83,20 @@ final class OdsGrid {
             || column >= cell.getKey() + OdsNames.number(cell.getValue(), TABLE, COLUMNS)
         ? null
         : cell.getValue();
+  }
+
+  /** The style that a cell shows: its own, or else that of its row or column; or empty. */
+  String style(int row, int column) {
+    Map.Entry<Integer, Element> around = column >= columnCount ? null : columns.floorEntry(column);
+    Element cell = cell(row, column);
+    Element line = row(row);
+    String style = cell == null ? "" : cell.getAttributeNS(TABLE, "style-name");
+    if (style.isEmpty() && line != null) {
+      style = line.getAttributeNS(TABLE, DEFAULT_STYLE);
+    }
+    return style.isEmpty() && around != null
+        ? around.getValue().getAttributeNS(TABLE, DEFAULT_STYLE)
+        : style;
   }
 
   /** The last row with a cell that holds something, or -1. */

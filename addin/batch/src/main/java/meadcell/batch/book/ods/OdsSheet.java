@@ -213,13 +213,14 @@ final class OdsSheet implements BookSheet {
   public void copyStyle(Place from, Place to, String format) {
     Element target = cellToWrite(to);
     Element source = grid.cell(from.row(), from.column());
-    String style = source == null ? "" : source.getAttributeNS(TABLE, "style-name");
+    if (!book.styles().isGeneral(grid.style(to.row(), to.column()))) {
+      return;
+    }
     String own = target.getAttributeNS(TABLE, "style-name");
-    if (own.isEmpty() || own.equals("Default")) {
-      String wanted = book.styles().cell(style, format);
-      if (!wanted.isEmpty()) {
-        target.setAttributeNS(TABLE, "table:style-name", wanted);
-      }
+    String neighbour = source == null ? "" : source.getAttributeNS(TABLE, "style-name");
+    String wanted = book.styles().cell(OdsStyles.isPlain(own) ? neighbour : own, format);
+    if (!wanted.isEmpty() && !wanted.equals(own)) {
+      target.setAttributeNS(TABLE, "table:style-name", wanted);
     }
   }
 

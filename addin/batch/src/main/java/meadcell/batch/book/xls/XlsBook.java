@@ -5,14 +5,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.CellContent;
 import meadcell.batch.book.DefinedName;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.NamedTable;
@@ -20,19 +17,13 @@ import meadcell.batch.book.Setting;
 import meadcell.batch.book.poi.PoiNames;
 import org.apache.poi.hpsf.CustomProperties;
 import org.apache.poi.hpsf.DocumentSummaryInformation;
-import org.apache.poi.hssf.model.InternalWorkbook;
-import org.apache.poi.hssf.record.BoundSheetRecord;
-import org.apache.poi.hssf.record.CountryRecord;
 import org.apache.poi.hssf.record.PrecisionRecord;
 import org.apache.poi.hssf.record.ProtectRecord;
-import org.apache.poi.hssf.record.SSTRecord;
-import org.apache.poi.hssf.usermodel.HSSFCellStyle;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.filesystem.DirectoryNode;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.udf.UDFFinder;
-import org.apache.poi.ss.usermodel.DateUtil;
 
 /**
  * An old binary workbook, {@code .xls}, read and written by POI. What POI wrote is compared, record
@@ -42,8 +33,6 @@ final class XlsBook implements Book {
   /** To this format every function that is not built in is one of an add-in. */
   private static final UDFFinder ADD_IN = name -> (args, context) -> ErrorEval.NAME_INVALID;
 
-  private record StyleKey(int style, String format) {}
-
   static final String TOO_OLD =
       "The file was made by Excel 95 or an older program; open it in a spreadsheet program, and save"
           + " it as .xlsx.";
@@ -51,17 +40,10 @@ final class XlsBook implements Book {
   /** Of the format since Excel 97. */
   private static final int VERSION = 0x0600;
 
-  /** The format's first cell style after its 15 built-in parents. */
-  static final int PLAIN_STYLE = 15;
-
-  /** POI makes no more than 4,030, the most that Excel reads. */
-  private static final int MOST_STYLES = 4_000;
-
   final HSSFWorkbook workbook;
   private final List<Biff.Entry> original;
   private final List<XlsSheet> sheets = new ArrayList<>();
-  private final Map<StyleKey, Integer> styles = new HashMap<>();
-  private final Map<Integer, CellContent.Look> looks = new HashMap<>();
+  private final XlsStyles styles;
 
   XlsBook(DirectoryNode root) throws IOException {
     if (!root.hasEntryCaseInsensitive("Workbook")) {
@@ -83,6 +65,7 @@ final class XlsBook implements Book {
     }
     workbook = new HSSFWorkbook(read, true);
     workbook.addToolPack(ADD_IN);
+    styles = new XlsStyles(workbook);
     List<XlsParts> parts = XlsParts.of(original);
     if (parts.size() != workbook.getNumberOfSheets() + 1) {
       throw FileRefused.damaged("it has more or fewer sheets than it says", null);
@@ -140,42 +123,9 @@ final class XlsBook implements Book {
     return SpreadsheetVersion.EXCEL97.getMaxRows();
   }
 
-  // ---- styles -----------------------------------------------------------------------------
-
-  CellContent.Look look(int style) {
-    return looks.computeIfAbsent(style, index -> look(workbook.getCellStyleAt(index)));
+  XlsStyles styles() {
+    return styles;
   }
-
-  private static CellContent.Look look(HSSFCellStyle style) {
-    String format = style == null ? null : style.getDataFormatString();
-    if (format == null) {
-      return CellContent.Look.PLAIN;
-    }
-    return DateUtil.isADateFormat(style.getDataFormat(), format)
-        ? CellContent.Look.DATE
-        : format.contains("%") ? CellContent.Look.PERCENT : CellContent.Look.PLAIN;
-  }
-
-  /** One new style for each pair of a style and a format, never one for each cell. */
-  int style(int like, String format) {
-    return styles.computeIfAbsent(new StyleKey(like, format), this::createStyle);
-  }
-
-  private int createStyle(StyleKey key) {
-    HSSFCellStyle from = workbook.getCellStyleAt(key.style);
-    if (from == null
-        || key.format.isEmpty()
-        || key.format.equals(from.getDataFormatString())
-        || workbook.getNumCellStyles() >= MOST_STYLES) {
-      return key.style;
-    }
-    HSSFCellStyle style = workbook.createCellStyle();
-    style.cloneStyleFrom(from);
-    style.setDataFormat(workbook.createDataFormat().getFormat(key.format));
-    return style.getIndex();
-  }
-
-  // ---- properties -------------------------------------------------------------------------
 
   private CustomProperties properties() {
     workbook.createInformationProperties();
@@ -202,35 +152,6 @@ final class XlsBook implements Book {
   @Override
   public List<String> caveats() {
     return List.of();
-  }
-
-  // ---- notes ------------------------------------------------------------------------------
-
-  /**
-   * Makes the list of drawings where there is none, which POI would put behind the country that not
-   * every program writes, or else in front of everything.
-   */
-  void prepareDrawings() {
-    InternalWorkbook records = workbook.getInternalWorkbook();
-    records.findDrawingGroup();
-    boolean hasCountry = records.findFirstRecordBySid(CountryRecord.sid) != null;
-    if (records.getDrawingManager() != null || hasCountry) {
-      return;
-    }
-    CountryRecord mark = new CountryRecord();
-    int texts = records.findFirstRecordLocBySid(SSTRecord.sid);
-    int place = texts < 0 ? lastSheet(records) + 1 : texts;
-    records.getWorkbookRecordList().add(place, mark);
-    records.createDrawingGroup();
-    records.getWorkbookRecordList().remove(mark);
-  }
-
-  private static int lastSheet(InternalWorkbook records) {
-    int last = 0;
-    for (int i = 0; i < records.getNumRecords(); i++) {
-      last = records.getRecords().get(i) instanceof BoundSheetRecord ? i : last;
-    }
-    return last;
   }
 
   @Override

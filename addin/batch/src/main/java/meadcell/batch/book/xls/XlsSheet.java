@@ -14,7 +14,6 @@ import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.RichTextString;
@@ -26,11 +25,6 @@ import org.apache.poi.ss.util.CellRangeAddress;
 final class XlsSheet implements BookSheet {
   /** Widths are counted in parts of a character. */
   private static final int WIDTH_UNIT = 256;
-
-  private static final int NOTE_WIDTH = 3;
-  private static final int NOTE_HEIGHT = 4;
-  private static final int LAST_COLUMN = 255;
-  private static final int LAST_ROW = 65_535;
 
   private final XlsBook book;
   private final Sheet sheet;
@@ -90,6 +84,11 @@ final class XlsSheet implements BookSheet {
     if (cell == null) {
       changes.cells.add(place);
       cell = line.createCell(place.column());
+      CellStyle around =
+          line.isFormatted() ? line.getRowStyle() : sheet.getColumnStyle(place.column());
+      if (around != null && around.getDataFormat() != XlsStyles.GENERAL) {
+        cell.setCellStyle(around);
+      }
     }
     return cell;
   }
@@ -116,7 +115,7 @@ final class XlsSheet implements BookSheet {
           new CellContent(
               Value.of(cell.getNumericCellValue()),
               formula,
-              book.look(cell.getCellStyle().getIndex()));
+              book.styles().look(cell.getCellStyle().getIndex()));
       case STRING -> plain(Value.of(cell.getStringCellValue()), formula);
       case BOOLEAN -> plain(Value.of(cell.getBooleanCellValue()), formula);
       case ERROR ->
@@ -282,12 +281,19 @@ final class XlsSheet implements BookSheet {
   public void copyStyle(Place from, Place to, String format) {
     Cell target = cell(to);
     Cell source = cell(from);
-    if (target == null || target.getCellStyle().getIndex() != XlsBook.PLAIN_STYLE) {
+    if (target == null) {
       return;
     }
-    int like = source == null ? XlsBook.PLAIN_STYLE : source.getCellStyle().getIndex();
+    if (target.getCellStyle().getIndex() != XlsStyles.PLAIN) {
+      if (target.getCellStyle().getDataFormat() != XlsStyles.GENERAL) {
+        return;
+      }
+      source = target;
+    }
+    int like = source == null ? XlsStyles.PLAIN : source.getCellStyle().getIndex();
     changes.cells.add(to);
-    target.setCellStyle(book.workbook.getCellStyleAt(book.style(like, format)));
+    int style = book.styles().like(like, format);
+    target.setCellStyle(book.workbook.getCellStyleAt(style));
   }
 
   @Override
@@ -297,8 +303,6 @@ final class XlsSheet implements BookSheet {
       sheet.setColumnWidth(column, WIDTH_UNIT * characters);
     }
   }
-
-  // ---- notes ------------------------------------------------------------------------------
 
   /** POI takes all drawings of a sheet apart to put one in, and charts do not survive it. */
   @Override
@@ -314,17 +318,7 @@ final class XlsSheet implements BookSheet {
   @Override
   public void putNote(Place place, Note note) {
     removeNote(place);
-    book.prepareDrawings();
-    ClientAnchor anchor = book.workbook.getCreationHelper().createClientAnchor();
-    int left = Math.min(place.column() + 1, LAST_COLUMN - NOTE_WIDTH);
-    int top = Math.min(place.row(), LAST_ROW - NOTE_HEIGHT);
-    anchor.setRow1(top);
-    anchor.setRow2(top + NOTE_HEIGHT);
-    anchor.setCol1(left);
-    anchor.setCol2(left + NOTE_WIDTH);
-    Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
-    comment.setAuthor(note.author());
-    comment.setString(book.workbook.getCreationHelper().createRichTextString(note.text()));
+    Comment comment = XlsDrawings.note(book.workbook, sheet, place, note);
     cellToWrite(place).setCellComment(comment);
     notes.put(place, note);
     changes.notes.add(place);

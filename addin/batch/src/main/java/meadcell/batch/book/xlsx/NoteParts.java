@@ -61,11 +61,11 @@ final class NoteParts {
     boxesPart = relations.withId(boxesId).map(Relation::part).orElse(null);
     byte[] xml =
         textsPart == null
-            ? book.kind().of(SheetNotes.NO_TEXTS).getBytes(StandardCharsets.UTF_8)
+            ? book.kind().of(NoteTexts.EMPTY).getBytes(StandardCharsets.UTF_8)
             : Encodings.inUtf8(parts.read(textsPart));
     NoteBoxes boxes =
         boxesPart == null ? NoteBoxes.ofSheet(index + 1) : NoteBoxes.of(parts.read(boxesPart));
-    return new SheetNotes(xml, boxes);
+    return new SheetNotes(new NoteTexts(xml), boxes);
   }
 
   /** The parts that are to be written. */

@@ -6,11 +6,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import meadcell.batch.book.CellContent;
-import meadcell.batch.book.FileRefused;
-import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
 
 /**
@@ -37,28 +34,22 @@ final class StyleSheet {
   /** Excel takes no more than 65,490 (its specifications; from memory). */
   private static final int MOST_STYLES = 64_000;
 
-  /** Lower numbers are built in. */
-  private static final int FIRST_OWN_FORMAT = 164;
-
-  private static final Pattern COUNT = Pattern.compile("\\scount\\s*=\\s*[\"'](\\d+)[\"']");
   private static final Pattern NUMBER_FORMAT =
       Pattern.compile("\\s(numFmtId|applyNumberFormat)\\s*=\\s*(\"[^\"]*\"|'[^']*')");
 
   private final XmlPart xml;
   private final List<Format> styles = new ArrayList<>();
-  private final Map<Integer, String> formats = new HashMap<>();
+  private final NumberFormats formats;
   private final Map<Key, Integer> created = new HashMap<>();
-  private final List<String> createdFormats = new ArrayList<>();
-  private final StringBuilder newFormats = new StringBuilder();
+  private final List<Key> newStyles = new ArrayList<>();
   private CellContent.Look[] looks = new CellContent.Look[16];
 
   StyleSheet(XmlPart xml) throws IOException {
     this.xml = xml;
+    this.formats = new NumberFormats(xml);
     TagScanner tags = xml.tags();
     while (tags.next()) {
-      if (tags.is("numFmt") && !tags.isEnd()) {
-        formats.put(number(tags, "numFmtId"), XmlText.unescaped(tags.attribute("formatCode")));
-      } else if (tags.is("cellXfs") && !tags.isEnd() && !tags.isEmpty()) {
+      if (tags.is("cellXfs") && !tags.isEnd() && !tags.isEmpty()) {
         read(tags);
       }
     }
@@ -69,27 +60,16 @@ final class StyleSheet {
       if (tags.is("xf") && !tags.isEnd()) {
         int start = tags.start();
         int tagEnd = tags.end();
-        int format = number(tags, "numFmtId");
+        int format = NumberFormats.number(tags);
         tags.toEnd("xf");
         styles.add(new Format(start, tagEnd, tags.end(), format));
       }
     }
   }
 
-  private static int number(TagScanner tags, String name) throws IOException {
-    String value = tags.attribute(name);
-    try {
-      return value == null ? 0 : Integer.parseInt(value.strip());
-    } catch (NumberFormatException e) {
-      throw FileRefused.damaged("a number format has no number", e);
-    }
-  }
-
-  // ---- reading ----------------------------------------------------------------------------
-
   /** What a style says of the meaning of a number. */
   CellContent.Look look(int style) {
-    if (style < 0 || style >= styles.size() + createdFormats.size()) {
+    if (style < 0 || style >= styles.size() + newStyles.size()) {
       return CellContent.Look.PLAIN;
     }
     if (style >= looks.length) {
@@ -98,7 +78,7 @@ final class StyleSheet {
     if (looks[style] == null) {
       String format = format(style);
       boolean isNew = style >= styles.size();
-      int number = isNew ? FIRST_OWN_FORMAT : styles.get(style).numberFormat;
+      int number = isNew ? NumberFormats.FIRST_OWN : styles.get(style).numberFormat;
       looks[style] =
           DateUtil.isADateFormat(number, format)
               ? CellContent.Look.DATE
@@ -107,30 +87,34 @@ final class StyleSheet {
     return looks[style];
   }
 
+  /** Whether nobody chose how its numbers look. */
+  boolean isGeneral(int style) {
+    return style == XlsxCell.PLAIN_STYLE
+        || style > 0
+            && style < styles.size() + newStyles.size()
+            && format(style).equals(NumberFormats.GENERAL);
+  }
+
   private String format(int style) {
     return style < styles.size()
-        ? written(styles.get(style).numberFormat)
-        : createdFormats.get(style - styles.size());
+        ? formats.written(styles.get(style).numberFormat)
+        : newStyles.get(style - styles.size()).format;
   }
-
-  private String written(int numberFormat) {
-    String own = formats.get(numberFormat);
-    String builtIn = own == null ? BuiltinFormats.getBuiltinFormat(numberFormat) : own;
-    return builtIn == null ? "General" : builtIn;
-  }
-
-  // ---- writing ----------------------------------------------------------------------------
 
   /** The style like another with a number format: one for each pair, never one for each cell. */
   int style(int like, String format) {
+    int count = styles.size() + newStyles.size();
     if (like < 0
-        || like >= styles.size()
-        || styles.size() + createdFormats.size() >= MOST_STYLES
+        || like >= count
+        || count >= MOST_STYLES
         || format.isEmpty()
         || format.equals(format(like))) {
       return like;
     }
-    return created.computeIfAbsent(new Key(like, format), this::create);
+    int written = like < styles.size() ? like : newStyles.get(like - styles.size()).style;
+    return format.equals(format(written))
+        ? written
+        : created.computeIfAbsent(new Key(written, format), this::create);
   }
 
   private int create(Key key) {
@@ -140,70 +124,14 @@ final class StyleSheet {
     String style =
         tag.substring(0, close).stripTrailing()
             + " numFmtId=\""
-            + numberOf(key.format)
+            + formats.numberOf(key.format)
             + "\" applyNumberFormat=\"1\""
             + tag.substring(close)
             + xml.text(like.tagEnd, like.end);
-    createdFormats.add(key.format);
-    int count = styles.size() + createdFormats.size();
-    append("cellXfs", style, count);
+    newStyles.add(key);
+    int count = styles.size() + newStyles.size();
+    xml.appendCounted("cellXfs", style, count);
     return count - 1;
-  }
-
-  private int numberOf(String format) {
-    int builtIn = BuiltinFormats.getBuiltinFormat(format);
-    if (builtIn >= 0) {
-      return builtIn;
-    }
-    int next = FIRST_OWN_FORMAT;
-    for (Map.Entry<Integer, String> known : formats.entrySet()) {
-      if (known.getValue().equals(format)) {
-        return known.getKey();
-      }
-      next = Math.max(next, known.getKey() + 1);
-    }
-    formats.put(next, format);
-    TagScanner root = xml.tags();
-    root.next();
-    append(
-        "numFmts",
-        "<"
-            + root.prefix()
-            + "numFmt numFmtId=\""
-            + next
-            + "\" formatCode=\""
-            + XmlText.escaped(format)
-            + "\"/>",
-        formats.size());
-    return next;
-  }
-
-  /** Puts an element behind those of a list, which says how many it has. */
-  private void append(String list, String element, int count) {
-    TagScanner tags = xml.tags();
-    while (tags.next()) {
-      if (tags.is(list) && !tags.isEnd()) {
-        count(tags, count);
-        xml.append(tags, list, element);
-        return;
-      }
-    }
-    tags = xml.tags();
-    tags.next(); // the style sheet itself; number formats come first in it
-    newFormats.append(element);
-    String name = tags.prefix() + list;
-    xml.replace(
-        tags.end(),
-        tags.end(),
-        "<" + name + " count=\"" + count + "\">" + newFormats + "</" + name + ">");
-  }
-
-  private void count(TagScanner tags, int count) {
-    Matcher written = COUNT.matcher(xml.text(tags.start(), tags.end()));
-    if (written.find()) {
-      int at = tags.start() + written.start(1);
-      xml.replace(at, at + written.group(1).length(), String.valueOf(count));
-    }
   }
 
   boolean isChanged() {

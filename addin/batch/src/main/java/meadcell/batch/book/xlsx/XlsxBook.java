@@ -49,7 +49,7 @@ final class XlsxBook implements Book {
   private final Relations root;
   private final Relations relations;
   private final String main;
-  private final XmlPart mainXml;
+  private final MainPart mainXml;
   private final Kind kind;
   private final XSSFWorkbook frame;
   private final List<XlsxSheet> sheets = new ArrayList<>();
@@ -69,7 +69,7 @@ final class XlsxBook implements Book {
             .orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
     kind = Kind.byRelation(toMain.type());
     main = toMain.part();
-    mainXml = XmlPart.of(parts.read(main));
+    mainXml = new MainPart(XmlPart.of(parts.read(main)), kind);
     relations = new Relations(parts, main);
     frame = new Frame(parts, types, kind, main, relations).read();
     stylePart = relations.first("styles").map(Relation::part).orElse(null);
@@ -145,12 +145,8 @@ final class XlsxBook implements Book {
     if (frame.isDate1904()) {
       settings.add(Setting.OTHER_DAYS);
     }
-    TagScanner tags = mainXml.tags();
-    while (tags.next()) {
-      String precise = tags.is("calcPr") ? tags.attribute("fullPrecision") : null;
-      if (precise != null && List.of("0", "false").contains(precise.strip())) {
-        settings.add(Setting.AS_SHOWN);
-      }
+    if (mainXml.isPrecisionAsShown()) {
+      settings.add(Setting.AS_SHOWN);
     }
     return settings;
   }
@@ -162,6 +158,10 @@ final class XlsxBook implements Book {
 
   CellContent.Look look(int style) {
     return styles.look(style);
+  }
+
+  boolean isGeneral(int style) {
+    return styles.isGeneral(style);
   }
 
   int style(int like, String format) {
@@ -190,8 +190,6 @@ final class XlsxBook implements Book {
     return caveats;
   }
 
-  // ---- changes ----------------------------------------------------------------------------
-
   @Override
   public boolean isStructureProtected() {
     return frame.isStructureLocked();
@@ -202,30 +200,7 @@ final class XlsxBook implements Book {
     frame.createSheet(name);
     String part = newPart("xl/worksheets/sheet", ".xml", SPREADSHEET + "worksheet+xml");
     String id = relations.add(kind.of(RELATION + "worksheet"), part);
-    int number = 1;
-    TagScanner tags = mainXml.tags();
-    while (tags.next()) {
-      String used = tags.is("sheet") ? tags.attribute("sheetId") : null;
-      number = used == null ? number : Math.max(number, Integer.parseInt(used.strip()) + 1);
-    }
-    tags = mainXml.tags();
-    while (tags.next() && !tags.is("sheets")) {
-      // to the list of sheets
-    }
-    mainXml.append(
-        tags,
-        "sheets",
-        "<"
-            + tags.prefix()
-            + "sheet"
-            + kind.of(" xmlns:r=\"" + RELATION.substring(0, RELATION.length() - 1) + "\"")
-            + " name=\""
-            + XmlText.escaped(name)
-            + "\" sheetId=\""
-            + number
-            + "\" r:id=\""
-            + id
-            + "\"/>");
+    mainXml.addSheet(name, id);
     XlsxSheet sheet = new XlsxSheet(this, name, part, sheets.size(), new XlsxCells());
     sheets.add(sheet);
     return sheet;
@@ -255,8 +230,6 @@ final class XlsxBook implements Book {
               changed.put(chain.part(), null);
             });
   }
-
-  // ---- writing ----------------------------------------------------------------------------
 
   @Override
   public void write(OutputStream out) throws IOException {

@@ -11,6 +11,9 @@ final class XlsxCells {
   /** The rectangle that one array formula fills. */
   record Array(Span span, String formula) {}
 
+  /** The style of the cells of columns that are not there. */
+  private record ColumnStyle(int first, int last, int style) {}
+
   /** The cells of one row, from left to right. */
   static final class Line {
     private int[] columns = new int[8];
@@ -18,6 +21,9 @@ final class XlsxCells {
     private int count;
     boolean isHidden;
     boolean isChanged;
+
+    /** That of its cells that are not there. */
+    int style = XlsxCell.PLAIN_STYLE;
 
     int count() {
       return count;
@@ -59,6 +65,7 @@ final class XlsxCells {
   private int height;
   private final List<Array> arrays = new ArrayList<>();
   private final List<Span> merged = new ArrayList<>();
+  private final List<ColumnStyle> columnStyles = new ArrayList<>();
 
   /** Whether the sheet's author protected it. */
   boolean isProtected;
@@ -96,6 +103,24 @@ final class XlsxCells {
 
   XlsxCell cellToWrite(int row, int column) {
     return lineToWrite(row).cellToWrite(column);
+  }
+
+  void addStyle(int firstColumn, int lastColumn, int style) {
+    columnStyles.add(new ColumnStyle(firstColumn, lastColumn, style));
+  }
+
+  /** The style of a cell that is not there: its row's, or else its column's. */
+  int styleAround(Place place) {
+    Line line = line(place.row());
+    if (line != null && line.style != XlsxCell.PLAIN_STYLE) {
+      return line.style;
+    }
+    for (ColumnStyle columns : columnStyles) {
+      if (place.column() >= columns.first && place.column() <= columns.last) {
+        return columns.style;
+      }
+    }
+    return XlsxCell.PLAIN_STYLE;
   }
 
   List<Array> arrays() {

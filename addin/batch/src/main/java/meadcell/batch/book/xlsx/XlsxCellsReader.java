@@ -66,6 +66,7 @@ final class XlsxCellsReader extends DefaultHandler {
         column = -1;
         XlsxCells.Line line = cells.lineToWrite(row);
         line.isHidden = isTrue(attributes, "hidden");
+        line.style = isTrue(attributes, "customFormat") ? style(attributes, "s") : line.style;
       }
       case "c" -> startCell(attributes);
       case "f" -> {
@@ -88,6 +89,12 @@ final class XlsxCellsReader extends DefaultHandler {
   private void around(String name, Attributes attributes) {
     switch (name) {
       case "sheetData" -> isInside = true;
+      case "col" -> {
+        int style = style(attributes, "style");
+        if (style != XlsxCell.PLAIN_STYLE) {
+          cells.addStyle(whole(attributes, "min") - 1, whole(attributes, "max") - 1, style);
+        }
+      }
       case "sheetProtection" -> cells.isProtected = isTrue(attributes, "sheet");
       case "mergeCell" -> {
         if (attributes.getValue("ref") != null) {
@@ -129,11 +136,15 @@ final class XlsxCellsReader extends DefaultHandler {
     column = next(column, reference == null ? column + 1 : Place.column(reference), COLUMNS);
     cell = cells.cellToWrite(row, column);
     cell.isStored = true;
-    cell.style = attributes.getValue("s") == null ? 0 : whole(attributes, "s");
+    cell.style = style(attributes, "s");
     type = attributes.getValue("t") == null ? "n" : attributes.getValue("t");
     value = null;
     inline = null;
     formulaType = "";
+  }
+
+  private static int style(Attributes attributes, String name) {
+    return attributes.getValue(name) == null ? XlsxCell.PLAIN_STYLE : whole(attributes, name);
   }
 
   private static int whole(Attributes attributes, String name) {

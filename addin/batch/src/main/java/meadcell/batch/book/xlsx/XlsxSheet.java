@@ -200,11 +200,14 @@ final class XlsxSheet implements BookSheet {
   @Override
   public void copyStyle(Place from, Place to, String format) {
     XlsxCell target = cells.cell(to.row(), to.column());
-    if (target == null || target.style != XlsxCell.PLAIN_STYLE) {
+    if (target == null) {
       return;
     }
+    boolean isPlain = target.style == XlsxCell.PLAIN_STYLE;
+    int own = isPlain && !target.isStored ? cells.styleAround(to) : target.style;
     XlsxCell source = cells.cell(from.row(), from.column());
-    int style = book.style(source == null ? XlsxCell.PLAIN_STYLE : source.style, format);
+    int neighbour = source == null ? XlsxCell.PLAIN_STYLE : source.style;
+    int style = book.isGeneral(own) ? book.style(isPlain ? neighbour : own, format) : own;
     if (style != target.style) {
       cellToWrite(to).style = style;
     }

@@ -6,11 +6,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import meadcell.batch.book.Sax;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** An XML part in which pieces are put in, replaced or taken out; every other byte stays. */
 final class XmlPart {
+  private static final Pattern COUNT = Pattern.compile("\\scount\\s*=\\s*[\"'](\\d+)[\"']");
+
   /** What comes in place of the bytes up to an end. */
   private record Edit(int end, String text) {}
 
@@ -68,6 +72,27 @@ final class XmlPart {
     }
     tags.toEnd(name);
     insert(tags.start(), text);
+  }
+
+  /**
+   * Puts an element at the end of a list, which may say how many it has.
+   *
+   * @return whether there is such a list
+   */
+  boolean appendCounted(String list, String element, int count) {
+    TagScanner tags = tags();
+    while (tags.next()) {
+      if (tags.is(list) && !tags.isEnd()) {
+        Matcher written = COUNT.matcher(text(tags.start(), tags.end()));
+        if (written.find()) {
+          int at = tags.start() + written.start(1);
+          replace(at, at + written.group(1).length(), String.valueOf(count));
+        }
+        append(tags, list, element);
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The part with all changes. */

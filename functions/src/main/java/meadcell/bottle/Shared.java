@@ -1,0 +1,29 @@
+package meadcell.bottle;
+
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.Quantity;
+
+/** Arguments and cautions of more than one topic of bottling. */
+final class Shared {
+  static final String CHECK_LAW =
+      "Not legal advice. Laws change: check the current text, and ask the authority.";
+
+  static final String BURST =
+      "Glass under pressure can burst and blind. Only bottles, closures and vessels whose maker"
+          + " rates them for the pressure; goggles and gloves; chill before opening.";
+
+  static final String FERMENTABLE =
+      "Fermentable sugar left, the high one of ALCOHOL.SUGARLEFTLIMITS";
+
+  @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 96)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface AnyStrength {}
+
+  @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Strength {}
+
+  private Shared() {}
+}

@@ -1,0 +1,131 @@
+package meadcell.panel;
+
+import meadcell.catalogue.Arg;
+import meadcell.catalogue.CellarFunction;
+import meadcell.catalogue.Family;
+import meadcell.catalogue.Gives;
+import meadcell.catalogue.Quantity;
+
+/** Points given by tasters. */
+@Family(name = "PANEL")
+public final class Scored {
+  private Scored() {}
+
+  /** Mean of scores with its uncertainty. */
+  public record Score(
+      @Gives(value = "mean", is = Quantity.SCORE) double mean,
+      @Gives(value = "half-width of its 95 % interval", is = Quantity.SCORE) double halfWidth) {}
+
+  /**
+   * {@return mean score, a row}
+   *
+   * @param scores scores of one mead, points
+   */
+  @CellarFunction(
+      summary = "Mean of the panel's scores, and how far it is uncertain (95 %).",
+      formula = "x̄ and t(0.975, n−1) · s/√n.",
+      source = "Student's t; JCGM 100:2008 (GUM), 4.2 and annex G.",
+      example = "PANEL.SCORE({14;15;13.5;16;14.5;15})",
+      note =
+          "Two meads whose intervals overlap much are not told apart. It says how this panel's mean"
+              + " scatters, not whether other people would agree.")
+  public static Score score(
+      @Arg(
+              name = "scores",
+              help = "Scores of one mead",
+              is = Quantity.SCORE,
+              from = -1000,
+              to = 1000)
+          double[] scores) {
+    return Scores.mean(scores);
+  }
+
+  /**
+   * {@return Grubbs' test}
+   *
+   * @param scores scores of one mead, points
+   * @param alpha risk of accusing a sound score, probability
+   */
+  @CellarFunction(
+      summary = "Which score is an outlier by Grubbs' two-sided test: its place in the list, or 0.",
+      gives = Quantity.COUNT,
+      formula =
+          "G = max|x − x̄|/s; outlier if 2n·P(T > t) ≤ alpha, t² = n(n−2)G²/((n−1)² − nG²), T Student's"
+              + " with n − 2 degrees of freedom.",
+      source =
+          "Grubbs 1950, Annals of Mathematical Statistics 21:27; Pearson and Chandra Sekar 1936.",
+      example = "PANEL.OUTLIER({14;15;14.5;15;14;7})",
+      note =
+          "Places are counted without blank cells, from 1. At least three scores.\n"
+              + "An outlier is a question, not an error: ask the taster before leaving a score out."
+              + " If all other scores are the same, any odd one is an outlier.")
+  public static int outlier(
+      @Arg(
+              name = "scores",
+              help = "Scores of one mead",
+              is = Quantity.SCORE,
+              from = -1_000_000,
+              to = 1_000_000)
+          double[] scores,
+      @Arg(
+              name = "alpha",
+              help = "Risk of accusing a sound score",
+              is = Quantity.PROBABILITY,
+              from = 0.0001,
+              to = 0.5,
+              byDefault = 0.05)
+          double alpha) {
+    return Scores.outlier(scores, alpha);
+  }
+
+  /** Slope of scores over time, with limits. */
+  public record Trend(
+      @Gives(value = "change per month", is = Quantity.SCORE) double perMonth,
+      @Gives(value = "lower 95 % limit", is = Quantity.SCORE) double lower,
+      @Gives(value = "upper 95 % limit", is = Quantity.SCORE) double upper) {}
+
+  /**
+   * {@return trend of scores, a row}
+   *
+   * @param days days of the tastings, day number
+   * @param scores score of each tasting, best the panel's mean, points
+   * @param last how many of the latest tastings to use; 0: all
+   */
+  @CellarFunction(
+      summary = "Whether a barrel still improves: change of its score per month, with 95 % limits.",
+      formula =
+          "Straight line by least squares; slope ± t(0.975, n−2) · its standard error; a month is"
+              + " 30.4375 days.",
+      source = "Ordinary linear regression, normal errors.",
+      example = "PANEL.TREND({45000;45060;45120;45180};{13;13.5;14.5;15})",
+      note =
+          "Both limits above 0: still improving. Both below 0: past its best. Otherwise level, or the"
+              + " tastings cannot tell.\n"
+              + "With last, only that many of the latest tastings count: a barrel that turned does not"
+              + " show in a line over its whole life.")
+  public static Trend trend(
+      @Arg(
+              name = "days",
+              help = "Days of the tastings",
+              is = Quantity.DATE,
+              from = 0,
+              to = 3_000_000)
+          double[] days,
+      @Arg(
+              name = "scores",
+              help = "Score of each tasting, best the panel's mean",
+              is = Quantity.SCORE,
+              from = -1000,
+              to = 1000)
+          double[] scores,
+      @Arg(
+              name = "last",
+              help = "How many of the latest tastings to use; 0: all",
+              is = Quantity.COUNT,
+              from = 0,
+              to = 10_000,
+              byDefault = 0)
+          int last) {
+    return Scores.trend(days, scores, last);
+  }
+}
