@@ -21,6 +21,7 @@ import meadcell.batch.book.xlsx.XlsxFormat;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
@@ -86,6 +87,8 @@ public final class CsvFormat implements Format {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       book.write(out);
       return new XlsxFormat().read(out.toByteArray(), limits);
+    } catch (InvalidFormatException e) {
+      throw new IllegalStateException(e); // the day that is written above
     } catch (IllegalArgumentException | UncheckedIOException e) {
       throw FileRefused.damaged("its quotes do not close where they should", e);
     }
