@@ -19,6 +19,8 @@ import meadcell.catalogue.Unit;
 
 /** One plan for all logs that were surveyed. */
 public final class Draft {
+  private static final int MOST_TAKEN = 6;
+
   /** A log, as often as it is to be opened; never stored. */
   public interface Log {
     String name();
@@ -262,13 +264,19 @@ public final class Draft {
 
   /** Where a line found what it takes. */
   String takes(Row row) {
+    List<String> all = told(row);
+    String first = all.stream().limit(MOST_TAKEN).collect(Collectors.joining("; "));
+    return all.size() > MOST_TAKEN ? first + "; and " + (all.size() - MOST_TAKEN) + " more" : first;
+  }
+
+  private List<String> told(Row row) {
     return proposals.stream()
         .filter(p -> p.line.isSame(row.line))
         .filter(p -> row.workbook.isEmpty() || row.workbook.equals(p.site.log()))
         .filter(p -> row.sheet.equals("*") || row.sheet.equals(p.site.sheet()))
         .flatMap(p -> p.line.takes().stream().map(i -> told(p.site.log(), i)))
         .distinct()
-        .collect(Collectors.joining("; "));
+        .toList();
   }
 
   private String told(String log, Input input) {

@@ -19,6 +19,7 @@ import org.apache.poi.ss.usermodel.WorkbookFactory;
 /** A drafted plan as a workbook that a person reads and changes, and {@code fill} takes. */
 public final class PlanBook {
   private static final int CHARACTER = 256;
+  private static final int MOST_LINES = 12;
 
   private static final List<List<String>> EXAMPLES =
       List.of(
@@ -90,8 +91,8 @@ public final class PlanBook {
     boolean many = rows.stream().anyMatch(row -> !row.workbook().isEmpty());
     Sheet sheet =
         many
-            ? sheet("Fill", 14, 18, 14, 22, 62, 10, 50, 50, 50, 50)
-            : sheet("Fill", 14, 14, 22, 62, 10, 50, 50, 50, 50);
+            ? sheet("Fill", 13, 18, 14, 20, 44, 9, 36, 36, 40, 24)
+            : sheet("Fill", 13, 14, 20, 44, 9, 36, 36, 40, 24);
     row(
         sheet,
         head,
@@ -190,6 +191,9 @@ public final class PlanBook {
 
   private Sheet sheet(String name, int... widths) {
     Sheet sheet = book.createSheet(name);
+    sheet.setFitToPage(true);
+    sheet.getPrintSetup().setLandscape(true);
+    sheet.getPrintSetup().setFitHeight((short) 0);
     for (int column = 0; column < widths.length; column++) {
       sheet.setColumnWidth(column, widths[column] * CHARACTER);
     }
@@ -198,13 +202,17 @@ public final class PlanBook {
 
   private void row(Sheet sheet, CellStyle style, String... cells) {
     org.apache.poi.ss.usermodel.Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
+    int lines = 1;
     for (int column = 0; column < cells.length; column++) {
       Cell cell = row.createCell(column);
       cell.setCellStyle(style);
       if (!cells[column].isEmpty()) {
         cell.setCellValue(cells[column]);
       }
+      int width = sheet.getColumnWidth(column) / CHARACTER;
+      lines = Math.max(lines, 1 + cells[column].length() / width);
     }
+    row.setHeightInPoints(Math.min(MOST_LINES, lines) * sheet.getDefaultRowHeightInPoints());
     if (style == head) {
       sheet.createFreezePane(0, 1);
     }
