@@ -60,7 +60,8 @@ class DraftTest {
 
   private String line(String name, String part) throws IOException {
     List<String> found = lines(name).stream().filter(line -> line.contains(part)).toList();
-    assertEquals(1, found.size(), part + " in " + lines(name).stream().collect(Collectors.joining("\n")));
+    assertEquals(
+        1, found.size(), part + " in " + lines(name).stream().collect(Collectors.joining("\n")));
     return found.get(0);
   }
 
@@ -116,7 +117,8 @@ class DraftTest {
     rows(sheet, 10, row("Date", "Free SO2", "pH"), row(45600, 30, 3.4), row(45601, 28, 3.4));
     assertEquals(ExitCode.OK, draft().code());
     String asked = line("Seen, not used", "Log!B4:B8");
-    assertTrue(asked.contains("16 to 24 does not fit its name. Is it in °Bx or °Oe or °Bé?"), asked);
+    assertTrue(
+        asked.contains("16 to 24 does not fit its name. Is it in °Bx or °Oe or °Bé?"), asked);
   }
 
   @Test
