@@ -121,7 +121,7 @@ class MenuIT {
 
   /** A menu as the office passes it, whose entries are kept as maps of their properties. */
   private static XIndexContainer container(List<Map<String, Object>> entries) {
-    Map<Object, Map<String, Object>> made = new IdentityHashMap<>();
+    IdentityHashMap<Object, Map<String, Object>> made = new IdentityHashMap<>();
     return (XIndexContainer)
         proxy(
             (object, method, arguments) ->
@@ -137,7 +137,7 @@ class MenuIT {
             XMultiServiceFactory.class);
   }
 
-  private static Object entry(Map<Object, Map<String, Object>> made) {
+  private static Object entry(IdentityHashMap<Object, Map<String, Object>> made) {
     Map<String, Object> properties = new HashMap<>();
     Object entry =
         proxy(
