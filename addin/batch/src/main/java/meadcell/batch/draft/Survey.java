@@ -254,6 +254,7 @@ final class Survey {
         verdict.unit(),
         isUnitWritten,
         readings.haveTemperature(),
+        readings.different(),
         verdict.doubt());
   }
 

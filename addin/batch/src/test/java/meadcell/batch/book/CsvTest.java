@@ -65,7 +65,9 @@ class CsvTest {
   @Test
   void isReadAndWrittenAsAWorkbook() throws IOException {
     Workbook filled =
-        filled("Date,SG,Temp,Note\n2024-10-01,1.080,20,\"a, b\"\n\n2024-10-05,1.050,20,007\n", StandardCharsets.UTF_8);
+        filled(
+            "Date,SG,Temp,Note\n2024-10-01,1.080,20,\"a, b\"\n\n2024-10-05,1.050,20,007\n",
+            StandardCharsets.UTF_8);
     assertEquals(1.08, cell(filled, "Log", "E2").getNumericCellValue(), 1e-12);
     assertEquals("GRAVITY.CORRECT(B4, C4)", cell(filled, "Log", "E4").getCellFormula());
     assertEquals(45566, cell(filled, "Log", "A2").getNumericCellValue());
@@ -90,8 +92,7 @@ class CsvTest {
   /** 10/11/2024 is another day elsewhere, 1,080 another number. */
   @Test
   void whatMayMeanTwoThingsStaysAText() throws IOException {
-    Workbook filled =
-        filled("Date,SG,Temp\n10/11/2024,\"1,080\",20\n", StandardCharsets.UTF_8);
+    Workbook filled = filled("Date,SG,Temp\n10/11/2024,\"1,080\",20\n", StandardCharsets.UTF_8);
     assertEquals("10/11/2024", cell(filled, "Log", "A2").getStringCellValue());
     assertEquals("1,080", cell(filled, "Log", "B2").getStringCellValue());
   }
