@@ -207,7 +207,8 @@ class DraftTest {
     draft();
     String strength = line("Fill", "ALCOHOL.ABV");
     assertTrue(strength.startsWith("please check"), strength);
-    assertTrue(strength.contains("it rises from 1.082 to 1.095: was honey or fruit added"), strength);
+    assertTrue(
+        strength.contains("it rises from 1.082 to 1.095: was honey or fruit added"), strength);
   }
 
   /** One list for all batches: an original gravity in each row, or none that is sure. */
@@ -232,7 +233,13 @@ class DraftTest {
 
   @Test
   void resultsOfLabelledCellsGetALabel() throws IOException {
-    rows(sheet, 0, row("OG", 1.104), row("FG", 0.998), row("Volume (L)", 100), row("Honey (kg)", 31));
+    rows(
+        sheet,
+        0,
+        row("OG", 1.104),
+        row("FG", 0.998),
+        row("Volume (L)", 100),
+        row("Honey (kg)", 31));
     draft();
     Path file = folder.resolve("log.xlsx");
     Run fill = Run.of("fill", file.toString(), "--plan", plan().toString(), "--in-place");
