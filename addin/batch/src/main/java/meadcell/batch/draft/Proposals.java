@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 import meadcell.batch.plan.Concept;
 import meadcell.catalogue.Unit;
@@ -48,8 +47,11 @@ final class Proposals {
     if (reading == null && corrected == null || column(Concept.FINAL) != null) {
       return;
     }
-    Operand original = label(Concept.ORIGINAL);
+    Operand original = any(Concept.ORIGINAL);
     Operand present = corrected == null ? trueGravity(reading, original) : row(corrected);
+    if (original == null && site.isOfSeveral()) {
+      return; // each batch needs its own
+    }
     if (original == null) {
       original = first(present);
     }
@@ -82,7 +84,7 @@ final class Proposals {
         present,
         end);
     Input day = column(Concept.DATE) == null ? column(Concept.DAY) : column(Concept.DATE);
-    if (day != null) {
+    if (day != null && !site.isOfSeveral()) {
       add(
           "State",
           "FERMENT.STATE("
@@ -280,7 +282,7 @@ final class Proposals {
     Input topped = column(Concept.TOPPED);
     Input day = column(Concept.DATE) == null ? column(Concept.DAY) : column(Concept.DATE);
     Operand capacity = label(Concept.CAPACITY);
-    if (topped == null || day == null || volume == null && capacity == null) {
+    if (site.isOfSeveral() || topped == null || day == null || volume == null && capacity == null) {
       return;
     }
     List<Operand> takes = new ArrayList<>(List.of(row(topped), row(day)));
@@ -413,10 +415,16 @@ final class Proposals {
     return site.columns().get(concept);
   }
 
+  /** One value for the whole table; doubtful where that is of several batches or barrels. */
   private Operand label(Concept concept) {
-    return Optional.ofNullable(site.labels().get(concept))
-        .map(input -> Operand.of("{" + concept.word() + "}", input))
-        .orElse(null);
+    Input input = site.labels().get(concept);
+    if (input == null) {
+      return null;
+    }
+    Operand label = Operand.of("{" + concept.word() + "}", input);
+    return site.isOfSeveral() && concept != Concept.CALIBRATION
+        ? label.doubting("one " + concept.word() + " is taken for several batches or barrels.")
+        : label;
   }
 
   private Operand any(Concept concept) {

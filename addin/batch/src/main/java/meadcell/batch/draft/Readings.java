@@ -1,9 +1,12 @@
 package meadcell.batch.draft;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Figures;
 import meadcell.batch.book.Value;
 import meadcell.batch.plan.Concept;
 import meadcell.batch.plan.Concept.Scale;
@@ -19,8 +22,15 @@ final class Readings {
   /** So many must be what the name says; the rest are slips, which filling leaves out. */
   private static final double MOST = 0.8;
 
+  /** A gravity read again scatters less (common practice, no source). */
+  private static final double SCATTER = 0.004;
+
+  private static final double POINTS_PER_BRIX = 4;
+  private static final double THOUSANDFOLD = 2;
+
   private final Catalogue catalogue;
   private final List<Double> numbers = new ArrayList<>();
+  private final Set<String> different = new HashSet<>();
   private int typed;
   private int withTemperature;
   private int dates;
@@ -35,6 +45,7 @@ final class Readings {
       return;
     }
     filled++;
+    different.add(content.value().toString().strip());
     if (content.value() instanceof Value.Number number) {
       numbers.add(number.number());
       dates += content.look() == CellContent.Look.DATE ? 1 : 0;
@@ -87,9 +98,32 @@ final class Readings {
     return withTemperature > MOST * filled && withTemperature > 0;
   }
 
-  /** Whether it falls over time, as a ferment's gravity does. */
-  boolean areFalling() {
-    return numbers.size() > 2 && numbers.get(numbers.size() - 1) < numbers.get(0);
+  /** How many different values there are. */
+  int different() {
+    return different.size();
+  }
+
+  /** Where a gravity rises by more than its readings scatter; empty where it does not. */
+  private String rise(Concept concept, Unit unit) {
+    boolean isGravity = concept == Concept.GRAVITY || concept == Concept.TRUE_GRAVITY;
+    double scatter = unit == Unit.GRAVITY ? SCATTER : 1000 * SCATTER / POINTS_PER_BRIX;
+    for (int i = 1; isGravity && i < numbers.size(); i++) {
+      double before = inRange(numbers.get(i - 1), unit);
+      double after = inRange(numbers.get(i), unit);
+      if (after - before > scatter) {
+        return "it rises from "
+            + Figures.of(before)
+            + " to "
+            + Figures.of(after)
+            + ": was honey or fruit added, or does another batch begin? Strength and sugar then need"
+            + " another original gravity.";
+      }
+    }
+    return "";
+  }
+
+  private static double inRange(double number, Unit unit) {
+    return unit == Unit.GRAVITY && number > THOUSANDFOLD ? number / 1000 : number;
   }
 
   /**
@@ -102,6 +136,12 @@ final class Readings {
   record Verdict(Unit unit, String doubt, String contradiction) {}
 
   Verdict verdict(Meaning meaning, Header header, boolean isUnitWritten) {
+    Verdict said = byNameAndRange(meaning, header, isUnitWritten);
+    String rise = rise(meaning.concept(), said.unit);
+    return said.doubt.isEmpty() ? new Verdict(said.unit, rise, said.contradiction) : said;
+  }
+
+  private Verdict byNameAndRange(Meaning meaning, Header header, boolean isUnitWritten) {
     Concept concept = meaning.concept();
     if (!header.strange().isEmpty()) {
       return new Verdict(null, "", "the unit \"" + header.strange() + "\" is not known.");
@@ -166,7 +206,7 @@ final class Readings {
   private String range() {
     double least = numbers.stream().mapToDouble(n -> n).min().orElseThrow();
     double most = numbers.stream().mapToDouble(n -> n).max().orElseThrow();
-    String from = meadcell.batch.book.Figures.of(least);
-    return least == most ? from : from + " to " + meadcell.batch.book.Figures.of(most);
+    String from = Figures.of(least);
+    return least == most ? from : from + " to " + Figures.of(most);
   }
 }

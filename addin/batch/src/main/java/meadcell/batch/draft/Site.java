@@ -23,6 +23,13 @@ record Site(String log, String sheet, Map<Concept, Input> columns, Map<Concept, 
     return !columns.isEmpty();
   }
 
+  /** Whether a column says that the rows are of several batches or barrels. */
+  boolean isOfSeveral() {
+    return Stream.of(Concept.BATCH, Concept.VESSEL)
+        .map(columns::get)
+        .anyMatch(column -> column != null && column.different() > 1);
+  }
+
   Stream<Input> all() {
     return Stream.concat(columns.values().stream(), labels.values().stream());
   }

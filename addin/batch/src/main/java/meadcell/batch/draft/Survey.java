@@ -199,7 +199,7 @@ final class Survey {
     List<Input> left = sure.isEmpty() ? same : sure;
     if (left.size() == 1) {
       same.stream()
-          .filter(input -> input != left.get(0))
+          .filter(input -> !input.equals(left.get(0)))
           .forEach(i -> unused(i, "\"" + left.get(0).written() + "\" was taken instead."));
       return Optional.of(left.get(0));
     }
@@ -254,6 +254,7 @@ final class Survey {
         verdict.unit(),
         isUnitWritten,
         readings.haveTemperature(),
+        readings.different(),
         verdict.doubt());
   }
 

@@ -199,4 +199,60 @@ class DraftTest {
     line("Fill", "| True SG |");
     assertTrue(line("Seen, not used", "True SG = ").contains("by another formula"));
   }
+
+  @Test
+  void aRisingGravityIsNoSureMatter() throws IOException {
+    ferment("SG", "Temp (°C)", 18, 20, 22, 21, 21, 20);
+    sheet.getRow(7).getCell(1).setCellValue(1.095);
+    draft();
+    String strength = line("Fill", "ALCOHOL.ABV");
+    assertTrue(strength.startsWith("please check"), strength);
+    assertTrue(
+        strength.contains("it rises from 1.082 to 1.095: was honey or fruit added"), strength);
+  }
+
+  /** One list for all batches: an original gravity in each row, or none that is sure. */
+  @Test
+  void severalBatchesInOneTable() throws IOException {
+    rows(sheet, 0, row("OG", 1.104), row(), row("Batch", "Date", "SG", "Temp (°C)"));
+    for (int i = 0; i < 6; i++) {
+      rows(sheet, 3 + i, row(i < 3 ? "A" : "B", 45566 + i, 1.09 - 0.01 * i, 20));
+    }
+    draft();
+    String strength = line("Fill", "ALCOHOL.ABV");
+    assertTrue(strength.contains("one OG is taken for several batches or barrels"), strength);
+    assertTrue(lines("Fill").stream().noneMatch(line -> line.contains("FERMENT.STATE")));
+    rows(sheet, 2, row("Batch", "Date", "SG", "Temp (°C)", "OG"));
+    for (int i = 0; i < 6; i++) {
+      sheet.getRow(3 + i).createCell(4).setCellValue(i < 3 ? 1.104 : 1.09);
+    }
+    draft();
+    assertTrue(line("Fill", "ALCOHOL.ABV").startsWith("sure"), line("Fill", "ALCOHOL.ABV"));
+    assertTrue(line("Fill", "ALCOHOL.ABV").contains("ALCOHOL.ABV([OG]; [True SG])"));
+  }
+
+  @Test
+  void resultsOfLabelledCellsGetALabel() throws IOException {
+    rows(
+        sheet,
+        0,
+        row("OG", 1.104),
+        row("FG", 0.998),
+        row("Volume (L)", 100),
+        row("Honey (kg)", 31));
+    draft();
+    Path file = folder.resolve("log.xlsx");
+    Run fill = Run.of("fill", file.toString(), "--plan", plan().toString(), "--in-place");
+    assertEquals(ExitCode.OK, fill.code(), fill.err());
+    try (Workbook filled = TestBooks.open(file)) {
+      assertEquals("ABV (% vol)", TestBooks.cell(filled, "Log", "D1").getStringCellValue());
+      assertEquals(
+          Handbook.abv(1.104, 0.998),
+          TestBooks.cell(filled, "Log", "E1").getNumericCellValue(),
+          0.35);
+      assertEquals("OG by the honey", TestBooks.cell(filled, "Log", "D3").getStringCellValue());
+    }
+    Run again = Run.of("fill", file.toString(), "--plan", plan().toString(), "--in-place");
+    assertTrue(again.out().contains("no change"), again.out());
+  }
 }
