@@ -51,7 +51,8 @@ public final class Alcohol {
               + "linear: 131.25 (original − present).",
       source =
           Shared.BALANCE
-              + " 16.83 g/L per % vol: OIV-MA-AS2-02 Table II. 131.25: common practice, no source.",
+              + " 16.83 g/L per % vol: OIV-MA-AS2-02 Table II. 131.25, and the 0.0006 of a reading:"
+              + " common practice, no source.",
       example = "ALCOHOL.ABV(1.1;0.995)",
       note =
           "The methods differ: 1.100 to 0.995 gives 14.11 % vol by balance, 13.48 by sugar, 13.78 by"
@@ -64,7 +65,10 @@ public final class Alcohol {
               + " take the yield that ALCOHOL.CALIBRATE finds.\n"
               + "Balling's figures were found with worts to some 30 °Bx, SG 1.13 (from memory); beyond,"
               + " to 1.3, it is mass that must balance anyway. Honey or sugar added on the way needs an"
-              + " effective original gravity: FERMENT.ORIGINALAFTER.",
+              + " effective original gravity: FERMENT.ORIGINALAFTER.\n"
+              + "present up to 0.002 above original counts as original, so 0 % vol: two readings, each"
+              + " uncertain by 0.0006, differ by 0.0017 in 95 of 100. The same holds wherever the two are"
+              + " compared: sugar left, extract, attenuation, progress.",
       caution = "An estimate; labels and tax need a measurement that your authority accepts.")
   public static double abv(
       @Shared.Original double original,
@@ -74,13 +78,14 @@ public final class Alcohol {
     if (yield.isPresent() && method != Method.BALANCE) {
       throw new Refusal(AlcoholReason.YIELD_NOT_USED).with("method", method);
     }
-    Balling.Fermented mead = Fermentation.of(original, present);
+    double now = Fermentation.present(original, present);
+    Balling.Fermented mead = Fermentation.of(original, now);
     return switch (method) {
       case BALANCE ->
-          100 * Balling.fermented(original, present, Yield.extractPerEthanol(yield)).abvFraction();
+          100 * Balling.fermented(original, now, Yield.extractPerEthanol(yield)).abvFraction();
       case SUGAR ->
           (Sucrose.gramsPerLitre(original) - mead.extractGramsPerLitre()) / SUGAR_PER_PERCENT_VOL;
-      case LINEAR -> LINEAR_FACTOR * (original - present);
+      case LINEAR -> LINEAR_FACTOR * (original - now);
     };
   }
 

@@ -66,7 +66,8 @@ public final class Extract {
               + " 0.994 from 1.100 still shows 32 g/L. For sweetness and bottle pressure take"
               + " ALCOHOL.SUGARLEFT.")
   public static double extract(@Shared.Original double original, @Shared.Present double present) {
-    return Fermentation.of(original, present).extractGramsPerLitre();
+    return Fermentation.of(original, Fermentation.present(original, present))
+        .extractGramsPerLitre();
   }
 
   /**
@@ -125,7 +126,7 @@ public final class Extract {
       @Shared.Original double original,
       @Shared.Present double present,
       @SugarFreeExtract OptionalDouble sugarFree) {
-    return SugarLeft.of(original, present, sugarFree).likely();
+    return SugarLeft.of(original, Fermentation.present(original, present), sugarFree).likely();
   }
 
   /** Limits of the sugar left. */
@@ -181,7 +182,7 @@ public final class Extract {
               to = 0.02,
               byDefault = 0.0005)
           double uGravity) {
-    SugarLeft left = SugarLeft.of(original, present, sugarFree);
+    SugarLeft left = SugarLeft.of(original, Fermentation.present(original, present), sugarFree);
     return left.limits(uSugarFree, uGravity);
   }
 
@@ -214,12 +215,13 @@ public final class Extract {
       @Shared.Present double present,
       @Arg(name = "kind", help = "Which attenuation", byDefaultWord = "apparent")
           Attenuation kind) {
-    Balling.Fermented mead = Fermentation.of(original, present);
+    double now = Fermentation.present(original, present);
+    Balling.Fermented mead = Fermentation.of(original, now);
     double before = Sucrose.massFractionFromGravity(original);
     double left =
         switch (kind) {
-          case APPARENT -> Sucrose.massFractionFromGravity(present);
-          case REAL -> mead.extractGramsPerLitre() / (present * Sucrose.WATER_20);
+          case APPARENT -> Sucrose.massFractionFromGravity(now);
+          case REAL -> mead.extractGramsPerLitre() / (now * Sucrose.WATER_20);
         };
     return 100 * (before - left) / before;
   }

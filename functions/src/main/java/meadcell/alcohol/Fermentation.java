@@ -21,7 +21,19 @@ final class Fermentation {
   /** Change of the alcohol, as volume fraction, with each gravity. */
   record Slopes(double byOriginal, double byPresent) {}
 
+  /**
+   * How far a present gravity may lie above the original and still be the same: two readings, each
+   * uncertain by 0.0006 as in FERMENT.REMAINING, differ by up to 0.0017 in 95 of 100; rounded up.
+   */
+  static final double SAME_READING = 0.002;
+
   private Fermentation() {}
+
+  /** The present gravity; the original where it lies above that within the instrument's reach. */
+  static double present(double original, double read) {
+    boolean isSame = read > original && read - original < SAME_READING + ROUNDING;
+    return isSame ? original : read;
+  }
 
   static Balling.Fermented of(double original, double present) {
     if (present > original) {

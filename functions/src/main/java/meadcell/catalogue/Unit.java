@@ -5,45 +5,75 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Units as people write them. Gallons are US gallons. All factors are exact by definition: the inch
- * of 2.54 cm, the pound of 0.45359237 kg, the gallon of 231 cubic inches, standard gravity of
- * 9.80665 m/s² (NIST Special Publication 811, appendix B; from memory).
+ * of 2.54 cm, the pound of 0.45359237 kg, the gallon of 231 cubic inches, the imperial gallon of
+ * 4.54609 L, standard gravity of 9.80665 m/s² (NIST Special Publication 811, appendix B; from
+ * memory).
  */
 public enum Unit {
   /** The degree Celsius. */
-  CELSIUS(Dimension.TEMPERATURE, 1, "°C", "c", "degc", "celsius"),
+  CELSIUS(Dimension.TEMPERATURE, 1, "°C", "c", "celsius"),
   /** The degree Fahrenheit, 5/9 of a degree Celsius; its scale begins elsewhere. */
-  FAHRENHEIT(Dimension.TEMPERATURE, 1 / 1.8, "°F", "f", "degf", "fahrenheit"),
+  FAHRENHEIT(Dimension.TEMPERATURE, 1 / 1.8, "°F", "f", "fahrenheit"),
   /** The litre. */
   LITRE(Dimension.VOLUME, 1, "L", "ltr", "litre", "litres", "liter", "liters"),
+  /** 1/100 of a litre. */
+  CENTILITRE(Dimension.VOLUME, 0.01, "cL"),
+  /** 1/10 of a litre. */
+  DECILITRE(Dimension.VOLUME, 0.1, "dL"),
   /** 100 litres. */
-  HECTOLITRE(Dimension.VOLUME, 100, "hL"),
+  HECTOLITRE(Dimension.VOLUME, 100, "hL", "hektoliter", "hectolitre", "hectolitres"),
   /** 1/1000 of a litre. */
-  MILLILITRE(Dimension.VOLUME, 0.001, "mL"),
+  MILLILITRE(Dimension.VOLUME, 0.001, "mL", "cc", "milliliter", "millilitre", "millilitres"),
   /** The US gallon of 231 cubic inches. */
-  GALLON(Dimension.VOLUME, 3.785411784, "US gal", "gal", "gals", "gallon", "gallons"),
+  GALLON(
+      Dimension.VOLUME,
+      3.785411784,
+      "US gal",
+      "gal",
+      "gals",
+      "gallon",
+      "gallons",
+      "us gallons",
+      "gal us"),
+  /** A quarter of a US gallon. */
+  QUART(Dimension.VOLUME, 0.946352946, "US qt", "qt", "qts", "quart", "quarts"),
+  /** An eighth of a US gallon. */
+  PINT(Dimension.VOLUME, 0.473176473, "US pt", "pt", "pint", "pints"),
+  /** A US gallon has 128. */
+  FLUID_OUNCE(Dimension.VOLUME, 0.0295735295625, "US fl oz", "fl oz", "floz"),
+  /** The imperial gallon of 4.54609 L. */
+  IMPERIAL_GALLON(
+      Dimension.VOLUME, 4.54609, "imp gal", "imperial gallons", "uk gal", "gal uk", "gal imp"),
   /** The kilogram. */
-  KILOGRAM(Dimension.MASS, 1, "kg"),
+  KILOGRAM(Dimension.MASS, 1, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm"),
   /** 1/1000 of a kilogram. */
-  GRAM(Dimension.MASS, 0.001, "g"),
+  GRAM(Dimension.MASS, 0.001, "g", "gr", "gram", "grams", "gramm"),
   /** 1/1000 of a gram. */
   MILLIGRAM(Dimension.MASS, 0.000001, "mg"),
   /** The avoirdupois pound. */
   POUND(Dimension.MASS, 0.45359237, "lb", "lbs", "pound", "pounds"),
+  /** A sixteenth of a pound. */
+  OUNCE(Dimension.MASS, 0.028349523125, "oz", "ounce", "ounces"),
   /** Kilograms per hour. */
   KILOGRAM_PER_HOUR(Dimension.MASS_FLOW, 1, "kg/h"),
   /** Pounds per hour. */
   POUND_PER_HOUR(Dimension.MASS_FLOW, 0.45359237, "lb/h"),
   /** The centimetre. */
-  CENTIMETRE(Dimension.LENGTH, 1, "cm"),
+  CENTIMETRE(Dimension.LENGTH, 1, "cm", "cms", "centimetre", "centimetres", "zentimeter"),
+  /** 10 centimetres. */
+  DECIMETRE(Dimension.LENGTH, 10, "dm"),
   /** 1/10 of a centimetre. */
-  MILLIMETRE(Dimension.LENGTH, 0.1, "mm"),
+  MILLIMETRE(Dimension.LENGTH, 0.1, "mm", "millimetre", "millimetres", "millimeter"),
   /** 100 centimetres. */
-  METRE(Dimension.LENGTH, 100, "m"),
+  METRE(Dimension.LENGTH, 100, "m", "metre", "metres", "meter"),
   /** The inch of 2.54 cm. */
-  INCH(Dimension.LENGTH, 2.54, "in", "inch", "inches", "\"", "″"),
+  INCH(Dimension.LENGTH, 2.54, "in", "inch", "inches", "zoll", "\"", "″", "''"),
+  /** 12 inches. */
+  FOOT(Dimension.LENGTH, 30.48, "ft", "foot", "feet"),
   /** The square metre. */
   SQUARE_METRE(Dimension.AREA, 1, "m²", "m2", "sqm"),
   /** The square of 12 inches. */
@@ -59,19 +89,32 @@ public enum Unit {
   /** 1 lb × 9.80665 m/s² on 1 in². */
   PSI(Dimension.PRESSURE, 0.45359237 * 9.80665 / 0.64516, "psi"),
   /** Specific gravity 20/20, such as 1.085. */
-  GRAVITY(Dimension.GRAVITY, 1, "SG"),
+  GRAVITY(Dimension.GRAVITY, 1, "SG", "s.g", "sp.gr"),
   /** Degrees Brix, a scale of gravity. */
-  BRIX(Dimension.GRAVITY, Double.NaN, "°Bx", "bx", "brix", "°brix"),
+  BRIX(Dimension.GRAVITY, Double.NaN, "°Bx", "bx", "brix", "°P", "plato"),
   /** Degrees Baumé, a scale of gravity. */
-  BAUME(Dimension.GRAVITY, Double.NaN, "°Bé", "bé", "be", "baumé", "baume"),
+  BAUME(Dimension.GRAVITY, Double.NaN, "°Bé", "bé", "°be", "be", "baumé", "baume"),
   /** Degrees Oechsle, a scale of gravity. */
   OECHSLE(Dimension.GRAVITY, Double.NaN, "°Oe", "oe", "oechsle"),
   /** Percent by volume, 12 and not 0.12. */
-  PERCENT_VOL(Dimension.STRENGTH, 1, "% vol", "%vol", "vol%", "% abv", "abv", "%"),
+  PERCENT_VOL(
+      Dimension.STRENGTH,
+      1,
+      "% vol",
+      "%vol",
+      "vol%",
+      "vol %",
+      "vol.%",
+      "vol.-%",
+      "vol-%",
+      "% v/v",
+      "% abv",
+      "abv",
+      "%"),
   /** Grams per litre. */
-  GRAM_PER_LITRE(Dimension.CONCENTRATION, 1, "g/L"),
+  GRAM_PER_LITRE(Dimension.CONCENTRATION, 1, "g/L", "g/liter", "g/litre"),
   /** Milligrams per litre. */
-  MILLIGRAM_PER_LITRE(Dimension.CONCENTRATION, 0.001, "mg/L", "ppm"),
+  MILLIGRAM_PER_LITRE(Dimension.CONCENTRATION, 0.001, "mg/L", "mg/liter", "mg/litre", "ppm"),
   /** Kilograms per litre. */
   KILOGRAM_PER_LITRE(Dimension.DENSITY, 1, "kg/L"),
   /** Pounds per US gallon. */
@@ -81,7 +124,7 @@ public enum Unit {
   /** Gravity points, of 0.001, that 1 lb gives to 1 US gal. */
   POINTS_GALLON_PER_POUND(Dimension.YIELD, 3.785411784 / 0.45359237, "points·gal/lb"),
   /** The day. */
-  DAY(Dimension.TIME, 1, "d", "day", "days");
+  DAY(Dimension.TIME, 1, "d", "day", "days", "tag", "tage");
 
   /**
    * What can be turned into each other by a factor, or for temperature and gravity by a formula.
@@ -119,6 +162,10 @@ public enum Unit {
 
   private static final Map<String, Unit> BY_WORD = new HashMap<>();
 
+  /** The degree sign in its spellings. */
+  private static final Pattern DEGREES =
+      Pattern.compile("^(?:degrees?|deg\\.?|grad|[°º˚])\\s*(?=\\p{L})");
+
   static {
     for (Unit unit : values()) {
       unit.words.forEach(word -> BY_WORD.put(word.toLowerCase(Locale.ROOT), unit));
@@ -146,8 +193,20 @@ public enum Unit {
     if (exact != null) {
       return Optional.of(exact);
     }
-    String plain = word.strip().toLowerCase(Locale.ROOT).replace('º', '°').replace("° ", "°");
-    return Optional.ofNullable(BY_WORD.get(plain));
+    String plain =
+        DEGREES
+            .matcher(word.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " "))
+            .replaceFirst("°")
+            .replaceFirst("(?<=.)\\.$", "");
+    Unit named = BY_WORD.get(plain);
+    if (named == null && plain.startsWith("°")) {
+      Unit bare = BY_WORD.get(plain.substring(1));
+      boolean hasDegrees =
+          bare != null
+              && (bare.dimension == Dimension.TEMPERATURE || bare.dimension == Dimension.GRAVITY);
+      return hasDegrees ? Optional.of(bare) : Optional.empty();
+    }
+    return Optional.ofNullable(named);
   }
 
   /** {@return the word it is usually written with} */

@@ -49,7 +49,8 @@ public final class Ferment {
       example = "FERMENT.PROGRESS(1.1;1.05)",
       note =
           "Readings below 1.000 are normal. More than 100 says that it went below the final gravity"
-              + " you expected.")
+              + " you expected.\n"
+              + "present up to 0.002 above original counts as original: see ALCOHOL.ABV.")
   public static double progress(
       @Original(from = 1.01) double original, @Present double present, @Final double finalGravity) {
     requireBelow(original, finalGravity);

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import meadcell.alcohol.Alcohol.Method;
 import meadcell.alcohol.Extract.Attenuation;
+import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
 import meadcell.cellar.Cellar;
 import meadcell.gravity.Gravity;
@@ -121,7 +122,7 @@ class AlcoholTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"1.1, 1.1001", "1, 1.05", "1.03, 0.98", "1, 0.9999"})
+  @CsvSource({"1.1, 1.1021", "1, 1.05", "1.03, 0.98", "1, 0.9999"})
   void gravitiesThatCannotBothBeTrueAreRefused(double original, double present) {
     for (Method method : Method.values()) {
       Refusal refusal =
@@ -224,5 +225,19 @@ class AlcoholTest {
         Uncertainty.uncertainty(
             original, present, u, u, OptionalDouble.of(0.5), OptionalDouble.empty()),
         1e-9);
+  }
+
+  /** The first day of a log: the original gravity as read, the present one corrected. */
+  @Test
+  void withinTheInstrumentsUncertaintyAboveOriginalNothingHasFermented() {
+    for (String call : new String[] {"ALCOHOL.ABV", "ALCOHOL.ATTENUATION", "FERMENT.PROGRESS"}) {
+      FunctionSpec function = Cellar.catalogue().get(call);
+      assertEquals(0, (Double) function.call(1.1, 1.1), 1e-9, call);
+      assertEquals(0, (Double) function.call(1.1, 1.102), 1e-9, call);
+      Refusal refusal = assertThrows(Refusal.class, () -> function.call(1.1, 1.1021), call);
+      assertEquals("PRESENT_ABOVE_ORIGINAL", ((Enum<?>) refusal.reason()).name());
+    }
+    FunctionSpec sugar = Cellar.catalogue().get("ALCOHOL.SUGARLEFT");
+    assertEquals(sugar.call(1.1, 1.1), sugar.call(1.1, 1.102));
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
+import meadcell.batch.command.Drafting;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
 import meadcell.batch.command.Fault;
@@ -69,6 +70,7 @@ public final class Main {
   /** The whole tool, ready to run; {@code out} and {@code err} are where it writes. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
     CommandLine commands = new CommandLine(new Main());
+    commands.addSubcommand(new Drafting());
     commands.addSubcommand(new Fill());
     commands.addSubcommand(new Recalc());
     commands.addSubcommand(new Freeze());

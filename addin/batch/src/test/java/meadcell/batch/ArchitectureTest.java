@@ -22,11 +22,14 @@ class ArchitectureTest {
           .definedBy("meadcell.batch", "meadcell.batch.command..")
           .layer("verbs")
           .definedBy(
+              "meadcell.batch.draft..",
               "meadcell.batch.fill..",
               "meadcell.batch.recalc..",
               "meadcell.batch.freeze..",
               "meadcell.batch.check..",
               "meadcell.batch.proof..")
+          .layer("layout")
+          .definedBy("meadcell.batch.layout..")
           .layer("plan")
           .definedBy("meadcell.batch.plan..")
           .layer("calculation")
@@ -39,8 +42,10 @@ class ArchitectureTest {
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("verbs")
           .mayOnlyBeAccessedByLayers("command")
+          .whereLayer("layout")
+          .mayOnlyBeAccessedByLayers("verbs")
           .whereLayer("plan")
-          .mayOnlyBeAccessedByLayers("verbs", "command")
+          .mayOnlyBeAccessedByLayers("layout", "verbs", "command")
           .whereLayer("calculation")
           .mayOnlyBeAccessedByLayers("verbs", "command")
           .whereLayer("report")
@@ -57,7 +62,10 @@ class ArchitectureTest {
       noClasses()
           .that()
           .resideOutsideOfPackages(
-              "meadcell.batch.book.xlsx", "meadcell.batch.book.xls", "meadcell.batch.book.ods")
+              "meadcell.batch.book.xlsx",
+              "meadcell.batch.book.xls",
+              "meadcell.batch.book.ods",
+              "meadcell.batch.book.csv")
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
@@ -72,7 +80,10 @@ class ArchitectureTest {
       classes()
           .that()
           .resideInAnyPackage(
-              "meadcell.batch.book.xlsx", "meadcell.batch.book.xls", "meadcell.batch.book.ods")
+              "meadcell.batch.book.xlsx",
+              "meadcell.batch.book.xls",
+              "meadcell.batch.book.ods",
+              "meadcell.batch.book.csv")
           .and()
           .arePublic()
           .should()

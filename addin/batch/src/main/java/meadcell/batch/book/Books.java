@@ -3,6 +3,7 @@ package meadcell.batch.book;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.stream.Collectors;
 
@@ -30,11 +31,8 @@ public final class Books {
     if (bytes.length == 0) {
       throw new FileRefused("The file is empty.");
     }
-    String ending = ending(fileName);
     Format format =
-        FORMATS.stream()
-            .filter(known -> known.endings().contains(ending))
-            .findFirst()
+        format(fileName)
             .orElseThrow(() -> new FileRefused("Only " + endings() + " files are read."));
     if (!format.fits(bytes)) {
       throw new FileRefused("The file is not the kind of workbook that its name says.");
@@ -44,6 +42,23 @@ public final class Books {
     } catch (IOException | RuntimeException e) {
       throw FileRefused.of(e);
     }
+  }
+
+  /** Whether a file is only read, and its workbook written as {@code .xlsx}. */
+  public static boolean isOnlyRead(String fileName) {
+    return format(fileName).filter(Format::isOnlyRead).isPresent();
+  }
+
+  /** The name of the file that the workbook in a file is written as. */
+  public static String written(String fileName) {
+    return isOnlyRead(fileName)
+        ? fileName.substring(0, fileName.lastIndexOf('.')) + ".xlsx"
+        : fileName;
+  }
+
+  private static Optional<Format> format(String fileName) {
+    String ending = ending(fileName);
+    return FORMATS.stream().filter(known -> known.endings().contains(ending)).findFirst();
   }
 
   private static String ending(String fileName) {

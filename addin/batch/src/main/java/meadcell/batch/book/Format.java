@@ -11,6 +11,11 @@ public interface Format {
   /** Whether a file begins like one of these. */
   boolean fits(byte[] bytes);
 
+  /** Whether such a file is only read, and the workbook in it written as {@code .xlsx}. */
+  default boolean isOnlyRead() {
+    return false;
+  }
+
   /** Reads a file that fits. */
   Book read(byte[] bytes, Limits limits) throws IOException;
 }

@@ -3,9 +3,13 @@ package meadcell.batch.command;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import meadcell.batch.book.Books;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.SafeFile;
@@ -34,6 +38,9 @@ final class Destination {
   @Option(names = "--dry-run", description = "Report the same, write nothing.")
   private boolean dryRun;
 
+  /** In which folder of {@link #out} a file goes, where not in itself. */
+  private final Map<Path, Path> folders = new HashMap<>();
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
@@ -43,7 +50,14 @@ final class Destination {
 
   /** Where a result goes: not in place of a symbolic link, but of what it leads to. */
   Path of(Path file) throws IOException {
-    return SafeFile.real(out == null ? file : out.resolve(file.getFileName()));
+    Path name = Path.of(Books.written(file.getFileName().toString()));
+    Path target = out == null ? file.resolveSibling(name) : out.resolve(folder(file)).resolve(name);
+    return SafeFile.real(target);
+  }
+
+  /** Of files with equal names those folders that tell them apart; of others none. */
+  private Path folder(Path file) {
+    return folders.getOrDefault(file, Path.of(""));
   }
 
   /** Refuses options that contradict each other, or would lose a file. */
@@ -51,6 +65,7 @@ final class Destination {
     if (inPlace == (out != null) && !(dryRun && !inPlace)) {
       throw usage("Say where the results go: either --out DIR or --in-place.");
     }
+    keepApart(files);
     Set<Path> targets = new HashSet<>();
     for (Path file : files) {
       if (!targets.add(of(file).toAbsolutePath().normalize())) {
@@ -65,7 +80,44 @@ final class Destination {
     }
     if (out != null && !dryRun) {
       Files.createDirectories(out);
+      for (Path folder : folders.values()) {
+        Files.createDirectories(out.resolve(folder));
+      }
     }
+  }
+
+  /** Files of one name from several folders keep the folders in which they differ. */
+  private void keepApart(List<Path> files) {
+    Map<String, List<Path>> byName = new HashMap<>();
+    for (Path file : files) {
+      String name = Books.written(file.getFileName().toString());
+      byName.computeIfAbsent(name, key -> new ArrayList<>()).add(file);
+    }
+    for (List<Path> same : byName.values()) {
+      if (out == null || same.size() < 2) {
+        continue;
+      }
+      List<Path> parents =
+          same.stream().map(file -> file.toAbsolutePath().normalize().getParent()).toList();
+      int common = 0;
+      while (isCommon(parents, common)) {
+        common++;
+      }
+      for (int i = 0; i < same.size(); i++) {
+        Path parent = parents.get(i);
+        if (common < parent.getNameCount()) {
+          folders.put(same.get(i), parent.subpath(common, parent.getNameCount()));
+        }
+      }
+    }
+  }
+
+  private static boolean isCommon(List<Path> parents, int at) {
+    return parents.stream()
+        .allMatch(
+            parent ->
+                at < parent.getNameCount()
+                    && parent.getName(at).equals(parents.get(0).getName(at)));
   }
 
   private ParameterException usage(String sentence) {
@@ -83,7 +135,8 @@ final class Destination {
     if (exists && holds(target, content, source, input)) {
       return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
     }
-    if (exists && !inPlace && !force) {
+    boolean isNew = !inPlace || !target.getFileName().equals(file.getFileName());
+    if (exists && isNew && !force) {
       return FileResult.failed(
           file,
           target,

@@ -3,6 +3,7 @@ package meadcell.batch.command;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import meadcell.batch.draft.PlanPage;
 import meadcell.catalogue.CallPage;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.ChangedNumber;
@@ -25,12 +26,14 @@ import picocli.CommandLine.Spec;
     description = {"", "Example: meadcell explain BARREL.HEADSPACE"})
 public final class Explain implements Runnable {
   private static final int WIDTH = 80;
+  private static final String PLAN = "plan";
 
   @Parameters(
       arity = "1..*",
       paramLabel = "NAME",
       description =
-          "Functions, calls with numbers in them, commands, or report (the file of --report).")
+          "Functions, calls with numbers in them, commands, report (the file of --report), or plan"
+              + " (the workbook that fill takes).")
   private List<String> names;
 
   @Spec private CommandSpec spec;
@@ -44,6 +47,10 @@ public final class Explain implements Runnable {
         spec.commandLine().getOut().println(JsonReport.page());
         continue;
       }
+      if (name.equals(PLAN)) {
+        PlanPage.lines().forEach(line -> spec.commandLine().getOut().println(wrapped(line)));
+        continue;
+      }
       CommandLine command = tool.getSubcommands().get(name);
       if (command != null) {
         command.usage(spec.commandLine().getOut());
@@ -52,6 +59,18 @@ public final class Explain implements Runnable {
         spec.commandLine().getOut().println(page.text(WIDTH));
       }
     }
+  }
+
+  /** A paragraph in lines, with a blank one behind it. */
+  private static String wrapped(String paragraph) {
+    StringBuilder text = new StringBuilder();
+    int length = 0;
+    for (String word : paragraph.split(" ")) {
+      boolean isFull = length + word.length() >= WIDTH;
+      text.append(length == 0 ? "" : isFull ? System.lineSeparator() : " ").append(word);
+      length = isFull || length == 0 ? word.length() : length + 1 + word.length();
+    }
+    return text.append(System.lineSeparator()).toString();
   }
 
   private static ReferencePage page(FunctionSpec function) {

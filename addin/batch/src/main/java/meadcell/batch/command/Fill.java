@@ -2,9 +2,9 @@ package meadcell.batch.command;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.fill.Filler;
@@ -14,6 +14,7 @@ import meadcell.batch.plan.PlanMistake;
 import meadcell.batch.plan.PlanRow;
 import meadcell.batch.recalc.OfficeResults;
 import meadcell.batch.report.Origin;
+import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,13 +28,14 @@ import picocli.CommandLine.Option;
       "",
       "Example: meadcell fill old-log.xlsx --plan old-log-plan.xlsx --out filled",
       "",
-      "A plan is a workbook with a sheet Fill. Its columns are Sheet (a name, or a pattern with *),"
-          + " Result (the header of the column, or the label of the cell, to fill), Formula, Format"
-          + " (a number format; optional) and Note (for people). In a formula [Header] is this"
-          + " row's value under that header, [all Header] the whole column, {Label} the value"
-          + " beside or below that label. A formula with a [Header] fills a column, any other the"
-          + " labelled cell. A sheet Names may give other spellings: a header, then its spellings."
-          + " Each line of the plan must find its place in at least one of the workbooks.",
+      "A plan is a workbook with a sheet Fill; draft writes one. Its columns are Sheet (a name, or"
+          + " a pattern with *), Result (the header of the column, or the label of the cell, to fill), Formula, Format"
+          + " (a number format; optional), Workbook (a file's name or a pattern; optional) and Note"
+          + " (for people). In a formula [Header] is this"
+          + " row's value under that header, [all Header] the whole column, [so far Header] its part"
+          + " down to this row, {Label} the value beside or below that label. A formula with a"
+          + " [Header] fills a column, any other the labelled cell. A sheet Names may give other spellings: a header, then its spellings."
+          + " A line that finds no place in any of the workbooks is listed.",
       "",
       "A unit in a header, as in Temp (°F) or Vol (gal), is converted to the one that the function"
           + " takes. Readings typed as text (1.085 sg, 78F, 18,5) are read where they can mean only"
@@ -73,6 +75,7 @@ public final class Fill extends WorkbookCommand {
     values
   }
 
+  private final Set<PlanRow> somewhere = new HashSet<>();
   private Plan plan;
   private Origin origin;
 
@@ -84,64 +87,56 @@ public final class Fill extends WorkbookCommand {
       plan = Plan.read(book, name, Cellar.catalogue());
     }
     origin = new Origin(Cellar.version(), name, Sha256.of(content.clear()), date);
-    if (files.size() == 1) {
-      return; // the one workbook is checked before it is written
+    if (files.size() > 1) {
+      findPlaces(files);
     }
-    Map<PlanRow, Placement.Missing> missing = new LinkedHashMap<>();
-    boolean anyRead = false;
+  }
+
+  /** Which lines of the plan find a place in any of the workbooks. */
+  private void findPlaces(List<Path> files) {
     for (Path file : files) {
       try (Book book = input.open(input.read(file), file)) {
-        Placement placement = filler(book, null).place();
-        missing = missing(placement, anyRead ? missing : null);
-        anyRead = true;
+        somewhere.addAll(filler(book, name(file), null).place().found());
       } catch (IOException | RuntimeException e) {
         continue; // reported when its turn comes
       }
-      if (missing.isEmpty()) {
+      if (somewhere.containsAll(plan.rows())) {
         return;
       }
-    }
-    requireNone(missing);
-  }
-
-  /**
-   * The lines that found no place.
-   *
-   * @param before those that found none in other workbooks; null where there is no other
-   */
-  private Map<PlanRow, Placement.Missing> missing(
-      Placement placement, Map<PlanRow, Placement.Missing> before) {
-    Map<PlanRow, Placement.Missing> missing = new LinkedHashMap<>();
-    for (PlanRow row : before == null ? plan.rows() : before.keySet()) {
-      if (!placement.found().contains(row)) {
-        Placement.Missing why = placement.whyMissing(row);
-        missing.put(row, before != null && before.get(row).isNear() ? before.get(row) : why);
-      }
-    }
-    return missing;
-  }
-
-  private static void requireNone(Map<PlanRow, Placement.Missing> missing) throws PlanMistake {
-    if (!missing.isEmpty()) {
-      PlanRow first = missing.keySet().iterator().next();
-      throw new PlanMistake(first.where(), missing.get(first).sentence());
     }
   }
 
   @Override
-  Work work(Opened workbook) throws PlanMistake {
-    Filler.Filled filled = filler(workbook.book(), office.resultsFor(workbook, input)).run();
-    if (workbooks().size() == 1) {
-      requireNone(missing(filled.placement(), null));
-    }
-    boolean isNoted = origin.store(workbook.book(), filled.isChanged());
+  Work work(Opened workbook) {
+    Book book = workbook.book();
+    Filler.Filled filled = filler(book, workbook.name(), office.resultsFor(workbook, input)).run();
+    tellMissing(filled, workbook);
+    boolean isNoted = origin.store(book, filled.isChanged());
     return new Work(filled.report(), filled.isChanged() || isNoted);
   }
 
-  private Filler filler(Book book, OfficeResults results) {
+  /** Lists the lines that find no place, neither here nor in another of the workbooks. */
+  private void tellMissing(Filler.Filled filled, Opened workbook) {
+    Placement placement = filled.placement();
+    boolean isAnyFound = !placement.found().isEmpty();
+    for (PlanRow row : plan.forWorkbook(workbook.name()).rows()) {
+      boolean isTold = isAnyFound && somewhere.contains(row) || placement.found().contains(row);
+      Placement.Missing why = placement.whyMissing(row, workbook.book());
+      if (!isTold && !why.isNear()) {
+        String sentence = row.result() + " (" + row.where() + " of the plan): " + why.sentence();
+        filled.report().remark(Report.Code.NOT_FOUND, "", "", row.formula().toString(), sentence);
+      }
+    }
+  }
+
+  private static String name(Path file) {
+    return file.getFileName().toString();
+  }
+
+  private Filler filler(Book book, String name, OfficeResults results) {
     return new Filler(
         book,
-        plan,
+        plan.forWorkbook(name),
         Cellar.catalogue(),
         new Filler.Options(overwrite, write == Written.values, ignoreProtection, results));
   }

@@ -13,6 +13,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
+import meadcell.batch.book.Books;
 import meadcell.batch.book.Encryption;
 import meadcell.batch.book.SafeFile;
 import meadcell.batch.plan.PlanMistake;
@@ -150,7 +151,9 @@ abstract class WorkbookCommand implements Callable<Integer> {
         work = work(new Opened(book, file.getFileName().toString(), source.isEncrypted()));
         work.report().tellOfNotesElsewhere();
         boolean reported = reportSheet && ReportSheet.write(book, work.report());
-        if ((work.changed() || reported) && !destination.isDryRun()) {
+        boolean isNew =
+            work.changed() || reported || Books.isOnlyRead(file.getFileName().toString());
+        if (isNew && !destination.isDryRun()) {
           ByteArrayOutputStream written = new ByteArrayOutputStream(content.length + 4096);
           book.write(written);
           content = written.toByteArray();

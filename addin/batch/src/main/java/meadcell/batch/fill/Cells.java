@@ -15,8 +15,12 @@ import meadcell.batch.report.Report;
  */
 record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean overwrite) {
 
-  /** Puts a formula where it may stand; null where it may not. */
-  Written put(PlanRow row, Place place, String formula, String note, String found) {
+  /**
+   * Puts a formula where it may stand; null where it may not.
+   *
+   * @param like the cell that it is to look like
+   */
+  Written put(PlanRow row, Place place, Place like, String formula, String note, String found) {
     CellContent before = sheet.content(place);
     boolean same = Written.isSame(formula, before.formula());
     boolean isOurs = before.isBlank() || own.isOwn(sheet, place, before);
@@ -29,7 +33,7 @@ record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean ov
     Runnable restore = isOurs ? null : sheet.keep(place);
     if (!same) {
       sheet.putFormula(place, formula);
-      sheet.copyStyle(new Place(place.row(), place.column() - 1), place, row.format());
+      sheet.copyStyle(like, place, row.format());
     }
     return new Written(index, place, row, found, formula, before, note, restore);
   }

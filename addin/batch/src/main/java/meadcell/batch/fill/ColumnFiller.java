@@ -7,6 +7,9 @@ import java.util.Map;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
+import meadcell.batch.layout.Ambiguous;
+import meadcell.batch.layout.Table;
+import meadcell.batch.layout.Tables;
 import meadcell.batch.plan.PlanFormula.Reference;
 import meadcell.batch.plan.PlanFormula.Target;
 import meadcell.batch.plan.PlanRow;
@@ -23,6 +26,10 @@ final class ColumnFiller {
   private final Inputs inputs;
   private final Cells cells;
   private final List<Written> written = new ArrayList<>();
+
+  /** The row from which on columns are taken so far: below the last in which one is blank. */
+  private int from = -1;
+
   private int typed;
   private Place firstTyped;
 
@@ -37,20 +44,23 @@ final class ColumnFiller {
   /** The cells that now hold the formula. */
   List<Written> fill() throws Ambiguous {
     Operands fixed = fixed();
-    Place header = header();
+    Table.Column result = header();
+    Place header = table.place(table.headerRow(), result.index());
     String found = "column \"" + row.result() + "\" from " + header;
-    if (!fixed.problem().isEmpty()) {
-      table.rows().forEach(r -> cells.clearOwn(row, new Place(r, header.column()), found));
-      cells.leaveEmpty(header, row.result() + " stays empty: " + fixed.problem());
+    ResultUnit unit = ResultUnit.of(row, result);
+    String problem = fixed.problem().isEmpty() ? unit.problem() : fixed.problem();
+    if (!problem.isEmpty()) {
+      table.rows().forEach(r -> cells.clearOwn(row, table.place(r, result.index()), found));
+      cells.leaveEmpty(header, row.result() + " stays empty: " + problem);
       return written;
     }
     Map<Reference, Table.Column> columns = new LinkedHashMap<>();
     for (Reference reference : row.formula().references()) {
-      if (reference.target() == Target.ROW) {
+      if (inputs.isByRow(reference)) {
         columns.put(reference, inputs.column(reference, table));
       }
     }
-    table.rows().forEach(r -> fill(new Place(r, header.column()), columns, fixed, found));
+    table.rows().forEach(r -> fill(r, result, columns, fixed, found));
     if (typed > 0) {
       cells.remark(
           Report.Code.KEPT,
@@ -68,7 +78,7 @@ final class ColumnFiller {
   private Operands fixed() throws Ambiguous {
     Operands fixed = new Operands();
     for (Reference reference : row.formula().references()) {
-      if (reference.target() != Target.ROW) {
+      if (!inputs.isByRow(reference)) {
         Input input =
             reference.target() == Target.LABEL
                 ? inputs.label(reference, table)
@@ -83,38 +93,55 @@ final class ColumnFiller {
   }
 
   /** The result's column of the table: the one that is there, or a new one beside it. */
-  private Place header() throws Ambiguous {
+  private Table.Column header() throws Ambiguous {
     Table.Column column = table.columns().get(inputs.name(row.result()));
     if (column != null) {
-      return new Place(table.headerRow(), column.index());
+      return column;
     }
     BookSheet sheet = cells.sheet();
-    Place header = new Place(table.headerRow(), tables.freeColumn(table));
+    int free = tables.freeColumn(table);
+    Place header = table.place(table.headerRow(), free);
     Value text = Value.of(row.result());
     sheet.putValue(header, text);
-    sheet.copyStyle(new Place(table.headerRow(), table.lastColumn()), header, "");
-    sheet.widen(header.column(), Math.max(NARROWEST, row.result().length() + 2));
-    tables.addColumn(table, header.column(), row.result());
+    sheet.copyStyle(table.place(table.headerRow(), table.lastColumn()), header, "");
+    if (!table.grid().isTurned()) {
+      sheet.widen(header.column(), Math.max(NARROWEST, row.result().length() + 2));
+    }
+    tables.addColumn(table, free, row.result());
     cells
         .report()
         .changed(
             new Report.Change(
                 sheet.name(), header.a1(), row.result(), "new column", "", Value.BLANK, text));
-    return header;
+    return table.columns().get(inputs.name(row.result()));
   }
 
   private void fill(
-      Place place, Map<Reference, Table.Column> columns, Operands fixed, String found) {
+      int at,
+      Table.Column result,
+      Map<Reference, Table.Column> columns,
+      Operands fixed,
+      String found) {
+    Place place = table.place(at, result.index());
     Operands operands = new Operands();
+    from = from < 0 ? at : from;
+    int start = from;
     columns.forEach(
-        (reference, column) ->
-            operands.add(reference, inputs.cell(reference, column, place.row())));
+        (reference, column) -> {
+          Input input = inputs.cell(reference, column, table, start, at);
+          operands.add(reference, input);
+          if (reference.target() == Target.SO_FAR && !input.problem().isEmpty()) {
+            from = -1;
+          }
+        });
     operands.addQuietly(fixed);
     if (!operands.isAnyFilled()) {
       cells.clearOwn(row, place, found);
       cells.unmark(place);
     } else if (operands.problem().isEmpty()) {
-      Written cell = cells.put(row, place, operands.in(row.formula()), operands.note(), found);
+      String formula = ResultUnit.of(row, result).convert(operands.in(row.formula()));
+      Place like = table.place(at, result.index() - 1);
+      Written cell = cells.put(row, place, like, formula, operands.note(), found);
       if (cell == null) {
         keep(place);
       } else {

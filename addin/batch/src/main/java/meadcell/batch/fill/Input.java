@@ -52,6 +52,16 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   }
 
   /**
+   * A cell that a reference stands for.
+   *
+   * @param written how a formula refers to it
+   * @param unit the unit that its header or label names, or null
+   * @param strange what stands there for a unit and is none that is known; empty otherwise
+   * @param inline the reading, where a label stands before it in the cell; null otherwise
+   */
+  record Cell(Place place, String written, Unit unit, String strange, String inline) {}
+
+  /**
    * Reads one cell for one use.
    *
    * @param isFilled whether this run fills the cell, so that its stored value says nothing
@@ -59,11 +69,12 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   static Input read(
       BookSheet sheet,
       boolean isFilled,
-      Place place,
-      String written,
-      Unit headerUnit,
+      Cell cell,
       PlanFormula.Reference reference,
       Catalogue catalogue) {
+    Place place = cell.place;
+    String written = cell.written;
+    Unit headerUnit = cell.unit;
     CellContent stored = sheet.content(place);
     boolean isUnknown = isFilled || stored.isFormula() && stored.value().equals(UNCOMPUTED);
     CellContent content =
@@ -87,6 +98,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     }
     Quantity quantity = use.arg().quantity();
     Optional<Unit> target = quantity.unitIn(use.system());
+    if (target.isPresent() && !cell.strange.isEmpty()) {
+      return problem(unknown(name, cell));
+    }
     Unit from = headerUnit == null ? target.orElse(null) : headerUnit;
     if (from != null && target.isPresent() && !from.fits(target.get())) {
       return problem(
@@ -105,8 +119,8 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     boolean isGravity = quantity == Quantity.SPECIFIC_GRAVITY;
     if (content.value() instanceof Value.Text typed) {
       return isGravity && !content.isFormula() && headerUnit == null
-          ? gravity(name, place, typed.text(), catalogue)
-          : text(name, place, typed.text(), from, target);
+          ? gravity(name, cell, typed.text(), catalogue)
+          : text(name, cell, typed.text(), from, target);
     }
     if (!(content.value() instanceof Value.Number plain)) { // a formula that has no result yet
       return plain(converted(written, from, target));
@@ -116,7 +130,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
         && from == Unit.GRAVITY
         && !content.isFormula()
         && (number < LEAST_GRAVITY || number > MOST_GRAVITY)) {
-      return gravity(name, place, Figures.of(number), catalogue);
+      return thousandfold(name, cell, number, catalogue);
     }
     if (content.look() == CellContent.Look.PERCENT && PERCENTS.contains(quantity)) {
       return noted(written + "*100", name + " in " + place + " is shown as a percentage.");
@@ -124,21 +138,28 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     return plain(converted(written, from, target));
   }
 
-  /** A whole column; its cells are taken as they are. */
-  static Input range(Place first, Place last, Unit unit, PlanFormula.Reference reference) {
+  private static String unknown(String name, Cell cell) {
+    return "the unit \"" + cell.strange + "\" of " + name + " is not known.";
+  }
+
+  /** A part of a column; its cells are taken as they are. */
+  static Input range(String written, Cell cell, PlanFormula.Reference reference) {
     Optional<Unit> target =
         reference.use().flatMap(use -> use.arg().quantity().unitIn(use.system()));
-    if (unit != null && target.isPresent() && unit != target.get()) {
+    if (target.isPresent() && !cell.strange.isEmpty()) {
+      return problem(unknown(reference.name(), cell));
+    }
+    if (cell.unit != null && target.isPresent() && cell.unit != target.get()) {
       return problem(
           "the column "
               + reference.name()
               + " is in "
-              + unit.word()
+              + cell.unit.word()
               + ", not in "
               + target.get().word()
               + ".");
     }
-    return plain(first.fixed() + ":" + last.fixed());
+    return plain(written);
   }
 
   private static boolean isConvertedInside(PlanFormula.Reference reference, Unit unit) {
@@ -154,34 +175,75 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     return from == null || target.isEmpty() ? operand : Conversion.of(operand, from, target.get());
   }
 
+  /**
+   * A reading typed as a text. While the cell holds this text, its number counts; once it is
+   * corrected to a number, that one does, and any other text is an error.
+   */
   private static Input text(
-      String name, Place place, String text, Unit headerUnit, Optional<Unit> target) {
-    Reading reading = Reading.of(text);
-    String cell = name + " in " + place + " is \"" + text + "\"";
+      String name, Cell cell, String typed, Unit headerUnit, Optional<Unit> target) {
+    String read = cell.inline == null ? typed : cell.inline;
+    Reading reading = Reading.of(read);
+    String said = name + " in " + cell.place + " is \"" + typed + "\"";
     if (!reading.isUnderstood()) {
-      return problem(cell + "; " + reading.why() + ".");
+      return problem(said + "; " + reading.why() + ".");
     }
     Unit unit = reading.unit().orElse(headerUnit);
     if (unit != null && target.isPresent() && !unit.fits(target.get())) {
-      return problem(cell + "; " + unit.word() + " is not a unit for " + target.get().word() + ".");
+      return problem(said + "; " + unit.word() + " is not a unit for " + target.get().word() + ".");
     }
-    String operand = converted(reading.number(), unit, target);
     return noted(
-        operand,
-        cell + ", read as " + reading.number() + (unit == null ? "" : " " + unit.word()) + ".");
+        whileItIs(
+            cell,
+            quoted(typed),
+            converted(reading.number(), unit, target),
+            converted(cell.written, headerUnit, target)),
+        said + ", read as " + reading.number() + (unit == null ? "" : " " + unit.word()) + ".");
   }
 
-  /** Gravities have their own reader, with its own rules. */
-  private static Input gravity(String name, Place place, String text, Catalogue catalogue) {
-    String cell = name + " in " + place + " is \"" + text + "\"";
+  private static String whileItIs(Cell cell, String content, String then, String otherwise) {
+    return "IF(" + cell.written + "=" + content + ", " + then + ", " + otherwise + ")";
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\"", "\"\"") + '"';
+  }
+
+  /** Gravities have their own reader, with its own rules; it reads the cell again when asked to. */
+  private static Input gravity(String name, Cell cell, String typed, Catalogue catalogue) {
+    String plain = Reading.withoutApproximately(cell.inline == null ? typed : cell.inline);
+    String said = name + " in " + cell.place + " is \"" + typed + "\"";
     try {
-      double gravity =
-          (Double) catalogue.get("GRAVITY.READ").call(Reading.withoutApproximately(text));
-      return noted(Figures.of(gravity), cell + ", read as " + Figures.of(gravity) + ".");
+      String gravity = Figures.of((Double) catalogue.get("GRAVITY.READ").call(plain));
+      String formula =
+          plain.equals(typed.strip())
+              ? "IFERROR(GRAVITY.READ(" + cell.written + "), " + cell.written + ")"
+              : whileItIs(cell, quoted(typed), gravity, cell.written);
+      return noted(formula, said + ", read as " + gravity + ".");
     } catch (Refusal refusal) {
-      String why =
-          refusal.text("why", Words.ENGLISH).map(said -> said + ".").orElse(refusal.getMessage());
-      return problem(cell + "; " + why);
+      return refused(said, refusal);
     }
+  }
+
+  /** A number such as 1085. */
+  private static Input thousandfold(String name, Cell cell, double number, Catalogue catalogue) {
+    String typed = Figures.of(number);
+    String said = name + " in " + cell.place + " is " + typed;
+    try {
+      String gravity = Figures.of((Double) catalogue.get("GRAVITY.READ").call(typed));
+      return noted(
+          whileItIs(cell, typed, gravity, cell.written), said + ", read as " + gravity + ".");
+    } catch (Refusal refusal) {
+      return refused(said, refusal);
+    }
+  }
+
+  private static Input refused(String said, Refusal refusal) {
+    return problem(
+        said
+            + "; "
+            + refusal
+                .text("why", Words.ENGLISH)
+                .map(why -> why + ".")
+                .orElse(refusal.getMessage()));
   }
 }

@@ -3,11 +3,16 @@ package meadcell.batch.fill;
 import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
+import meadcell.batch.fill.Input.Cell;
+import meadcell.batch.layout.Ambiguous;
+import meadcell.batch.layout.Headings;
+import meadcell.batch.layout.Labels;
+import meadcell.batch.layout.Table;
 import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
+import meadcell.batch.plan.PlanFormula.Target;
 import meadcell.catalogue.Catalogue;
-import meadcell.catalogue.Nearest;
-import meadcell.catalogue.Unit;
+import meadcell.catalogue.Kind;
 
 /**
  * Finds what the references of a plan stand for on one sheet.
@@ -31,21 +36,44 @@ record Inputs(
     return table.columns().get(name(reference.name()));
   }
 
-  /** One cell of a column. */
-  Input cell(Reference reference, Table.Column column, int row) {
-    Place place = new Place(row, column.index());
-    boolean isFilled = filled.contains(place);
-    return Input.read(sheet, isFilled, place, place.a1(), column.unit(), reference, catalogue);
+  /** Whether it is another in each row. */
+  boolean isByRow(Reference reference) {
+    return reference.target() == Target.ROW || reference.target() == Target.SO_FAR;
+  }
+
+  /**
+   * What a reference stands for in one row of a table.
+   *
+   * @param from the row from which on a column is taken so far
+   */
+  Input cell(Reference reference, Table.Column column, Table table, int from, int row) {
+    Place place = table.place(row, column.index());
+    Cell cell = new Cell(place, place.a1(), column.unit(), column.strange(), null);
+    Input input = Input.read(sheet, filled.contains(place), cell, reference, catalogue);
+    if (reference.target() == Target.ROW || !input.problem().isEmpty()) {
+      return input;
+    }
+    String typed = sheet.content(place).typedText();
+    boolean isText =
+        typed != null
+            && reference.use().filter(use -> use.arg().kind() == Kind.NUMBERS).isPresent();
+    if (isText) {
+      return Input.problem(
+          reference.name() + " in " + place + " is \"" + typed + "\"; a number is due.");
+    }
+    Place first = table.place(from, column.index());
+    return Input.range(first.fixed() + ":" + place.a1(), cell, reference);
   }
 
   Input wholeColumn(Reference reference, Table table) {
     Table.Column column = column(reference, table);
     if (table.rows().isEmpty()) {
-      return Input.problem("the table in row " + (table.headerRow() + 1) + " has no rows.");
+      return Input.problem("the table in " + table.where() + " has no rows.");
     }
-    Place first = new Place(table.rows().get(0), column.index());
-    Place last = new Place(table.lastRow(), column.index());
-    return Input.range(first, last, column.unit(), reference);
+    Place first = table.place(table.rows().get(0), column.index());
+    Place last = table.place(table.lastRow(), column.index());
+    Cell cell = new Cell(first, "", column.unit(), column.strange(), null);
+    return Input.range(first.fixed() + ":" + last.fixed(), cell, reference);
   }
 
   /**
@@ -55,16 +83,16 @@ record Inputs(
    */
   Input label(Reference reference, Table table) throws Ambiguous {
     String name = name(reference.name());
-    Place place = labels.labelled(name, table);
-    if (place == null) {
-      String hint =
-          Nearest.to(name, headings.names())
-              .map(near -> " Did you mean \"" + near + "\"?")
-              .orElse("");
-      return Input.problem("the label \"" + reference.name() + "\" is not on this sheet." + hint);
+    Labels.Value value = labels.labelled(name, table);
+    if (value == null) {
+      return Input.problem(
+          "the label \""
+              + reference.name()
+              + "\" is not on this sheet."
+              + Suggestion.of(name, headings.written()));
     }
-    Unit unit = labels.labelOf(name, place).unit().orElse(null);
-    boolean isFilled = filled.contains(place);
-    return Input.read(sheet, isFilled, place, place.fixed(), unit, reference, catalogue);
+    Place place = value.place();
+    Cell cell = new Cell(place, place.fixed(), value.unit(), value.strange(), value.inline());
+    return Input.read(sheet, filled.contains(place), cell, reference, catalogue);
   }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import meadcell.batch.book.Book;
 import meadcell.batch.plan.PlanRow;
 
 /**
@@ -29,6 +30,8 @@ public record Placement(List<Written> written, Set<PlanRow> found, Map<PlanRow, 
     }
   }
 
+  private static final int MOST_NAMED = 12;
+
   static final Placement NOWHERE = new Placement(List.of(), Set.of(), Map.of());
 
   /** The same, and lines that need look no further. */
@@ -47,8 +50,17 @@ public record Placement(List<Written> written, Set<PlanRow> found, Map<PlanRow, 
   }
 
   /** Why a line of the plan found no place in this workbook. */
-  public Missing whyMissing(PlanRow row) {
-    return missing.getOrDefault(
-        row, new Missing("no sheet has the name \"" + row.sheet() + "\".", false));
+  public Missing whyMissing(PlanRow row, Book book) {
+    return missing.containsKey(row) ? missing.get(row) : noSheet(row, book);
+  }
+
+  private static Missing noSheet(PlanRow row, Book book) {
+    String there =
+        book.sheets().stream()
+            .map(sheet -> "\"" + sheet.name() + "\"")
+            .limit(MOST_NAMED)
+            .collect(Collectors.joining(", "));
+    return new Missing(
+        "no sheet has the name \"" + row.sheet() + "\". There is: " + there + ".", false);
   }
 }

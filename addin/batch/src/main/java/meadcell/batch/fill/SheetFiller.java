@@ -1,5 +1,7 @@
 package meadcell.batch.fill;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -7,9 +9,17 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
+import meadcell.batch.layout.Ambiguous;
+import meadcell.batch.layout.Grid;
+import meadcell.batch.layout.Headings;
+import meadcell.batch.layout.Labels;
+import meadcell.batch.layout.Table;
+import meadcell.batch.layout.Tables;
+import meadcell.batch.plan.Header;
 import meadcell.batch.plan.Names;
 import meadcell.batch.plan.PlanFormula.Reference;
 import meadcell.batch.plan.PlanFormula.Target;
@@ -24,6 +34,8 @@ final class SheetFiller {
   private final Cells cells;
   private final Headings headings;
   private final Tables tables;
+  private final Names names;
+  private Tables turned;
   private final Labels labels;
   private final Inputs inputs;
   private final List<Written> written = new ArrayList<>();
@@ -34,9 +46,11 @@ final class SheetFiller {
   SheetFiller(List<PlanRow> rows, Names names, Catalogue catalogue, Cells cells) {
     this.rows = rows;
     this.cells = cells;
-    this.headings = new Headings(cells.sheet(), names);
-    this.tables = new Tables(cells.sheet(), names, headings);
-    this.labels = new Labels(cells.sheet(), headings);
+    this.names = names;
+    Grid grid = new Grid(cells.sheet(), false);
+    this.headings = new Headings(grid, names);
+    this.tables = new Tables(grid, names, headings);
+    this.labels = new Labels(cells.sheet(), headings, names);
     this.inputs = new Inputs(cells.sheet(), headings, labels, names, catalogue, filled);
   }
 
@@ -62,28 +76,85 @@ final class SheetFiller {
   }
 
   private void fillColumns(PlanRow row) throws Ambiguous {
-    Set<String> needed = needed(row, Target.ROW, Target.COLUMN);
-    List<Table> fitting = tables.tables(needed);
+    Set<String> needed = needed(row, Target.ROW, Target.SO_FAR, Target.COLUMN);
+    List<Table> fitting = tables(needed);
     if (fitting.isEmpty()) {
       missing(row, needed);
     }
     for (Table table : fitting) {
       found.add(row);
+      Tables around = table.grid().isTurned() ? turned : tables;
       try {
-        new ColumnFiller(row, table, tables, inputs, cells).fill().forEach(this::written);
+        new ColumnFiller(row, table, around, inputs, cells).fill().forEach(this::written);
       } catch (Ambiguous e) { // the next table may be clear
         ambiguous(row, e);
       }
     }
   }
 
+  /** The tables with these headers; where none reads down, those that lie across. */
+  private List<Table> tables(Set<String> needed) throws Ambiguous {
+    List<Table> down = tables.tables(needed);
+    if (!down.isEmpty() || !Grid.mayTurn(cells.sheet())) {
+      return down;
+    }
+    if (turned == null) {
+      Grid grid = new Grid(cells.sheet(), true);
+      turned = new Tables(grid, names, new Headings(grid, names));
+    }
+    return turned.tables(needed).stream().filter(table -> table.rows().size() > 1).toList();
+  }
+
   private void fillLabel(PlanRow row) throws Ambiguous {
     String name = inputs.name(row.result());
-    Place place = labels.labelled(name, null);
-    if (place == null) {
+    Labels.Value label = labels.labelled(name, null);
+    if (label == null || label.inline() != null) {
+      newLabel(row, name);
+      return;
+    }
+    fillLabel(row, label);
+  }
+
+  /**
+   * Puts a label for a result right of the first input, past all that stands there; not where its
+   * name may be a slip for one that is there, or an input is not.
+   */
+  private void newLabel(PlanRow row, String name) throws Ambiguous {
+    Labels.Value first = null;
+    boolean isNear = Nearest.to(name, headings.written().keySet()).isPresent();
+    for (Reference reference : row.formula().references()) {
+      Labels.Value input = labels.labelled(inputs.name(reference.name()), null);
+      first = first == null ? input : first;
+      isNear |= input == null || reference.target() != Target.LABEL;
+    }
+    if (first == null || isNear) {
       missing(row, List.of(name));
       return;
     }
+    BookSheet sheet = cells.sheet();
+    int column = Math.max(sheet.lastColumn(first.label().row()), first.place().column()) + 2;
+    Place label = new Place(first.label().row(), column);
+    Place place = new Place(label.row(), column + 1);
+    if (place.column() >= sheet.mostColumns() || sheet.isCovered(label) || sheet.isCovered(place)) {
+      missing(row, List.of(name));
+      return;
+    }
+    Value text = Value.of(row.result());
+    sheet.putValue(label, text);
+    sheet.copyStyle(first.label(), label, "");
+    sheet.widen(column, row.result().length() + 2);
+    cells
+        .report()
+        .changed(
+            new Report.Change(
+                sheet.name(), label.a1(), row.result(), "new label", "", Value.BLANK, text));
+    Header header = Header.of(row.result());
+    fillLabel(
+        row, new Labels.Value(label, place, header.unit().orElse(null), header.strange(), null));
+  }
+
+  private void fillLabel(PlanRow row, Labels.Value label) throws Ambiguous {
+    Place place = label.place();
     found.add(row);
     Operands operands = new Operands();
     for (Reference reference : row.formula().references()) {
@@ -93,12 +164,16 @@ final class SheetFiller {
               ? inputs.label(reference, null)
               : inputs.wholeColumn(reference, onlyTable(row)));
     }
-    if (!operands.problem().isEmpty()) {
-      cells.leaveEmpty(place, row.result() + " stays empty: " + operands.problem());
+    ResultUnit unit = ResultUnit.of(row, label.unit(), label.strange());
+    String problem = operands.problem().isEmpty() ? unit.problem() : operands.problem();
+    if (!problem.isEmpty()) {
+      cells.leaveEmpty(place, row.result() + " stays empty: " + problem);
       return;
     }
     String where = "label \"" + row.result() + "\"";
-    Written cell = cells.put(row, place, operands.in(row.formula()), operands.note(), where);
+    String formula = unit.convert(operands.in(row.formula()));
+    Place like = new Place(place.row(), place.column() - 1);
+    Written cell = cells.put(row, place, like, formula, operands.note(), where);
     if (cell == null) {
       cells.remark(
           Report.Code.KEPT,
@@ -116,7 +191,7 @@ final class SheetFiller {
 
   private Table onlyTable(PlanRow row) throws Ambiguous {
     Set<String> needed = needed(row, Target.COLUMN);
-    List<Table> fitting = tables.tables(needed);
+    List<Table> fitting = tables(needed);
     if (fitting.size() != 1) {
       throw new Ambiguous(
           fitting.size() + " tables on the sheet have the headers " + String.join(", ", needed));
@@ -148,18 +223,27 @@ final class SheetFiller {
 
   /** Notes a line that finds nothing here; it may still find its place on another sheet. */
   private void missing(PlanRow row, Collection<String> needed) {
-    Set<String> known = headings.names();
-    String absent = needed.stream().filter(name -> !known.contains(name)).findFirst().orElse(null);
-    Optional<String> near = absent == null ? Optional.empty() : Nearest.to(absent, known);
+    Map<String, String> known = headings.written();
+    String absent =
+        needed.stream()
+            .filter(name -> known.keySet().stream().noneMatch(n -> isSame(name, n)))
+            .findFirst()
+            .orElse(null);
     String sentence =
         absent == null
-            ? "no row has all of its headers: " + String.join(", ", needed) + "."
-            : "\"" + asWritten(absent, row) + "\" was not found.";
-    if (near.isPresent()) {
-      sentence += " Did you mean \"" + near.get() + "\"?";
+            ? "no row has all of its headers: "
+                + needed.stream().map(name -> asWritten(name, row)).collect(joining(", "))
+                + "."
+            : "\"" + asWritten(absent, row) + "\" was not found." + Suggestion.of(absent, known);
+    boolean isNear = sentence.contains("Did you mean");
+    if (isNear) {
       cells.remark(Report.Code.NOT_FOUND, "", row.result() + ": " + sentence);
     }
-    missing.put(row, new Placement.Missing(sentence, near.isPresent()));
+    missing.put(row, new Placement.Missing(sentence, isNear));
+  }
+
+  private boolean isSame(String name, String known) {
+    return known.equals(name) || names.areSynonyms(name, names.read(known));
   }
 
   private String asWritten(String name, PlanRow row) {

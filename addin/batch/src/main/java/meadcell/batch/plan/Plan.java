@@ -12,7 +12,9 @@ import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
+import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
+import meadcell.batch.book.Value;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 import meadcell.catalogue.Quantity;
@@ -21,7 +23,7 @@ import meadcell.catalogue.Quantity;
 public record Plan(List<PlanRow> rows, Names names) {
   private static final List<String> REQUIRED = List.of("sheet", "result", "formula");
   private static final List<String> COLUMNS =
-      List.of("sheet", "result", "formula", "format", "note");
+      List.of("workbook", "sheet", "result", "formula", "format", "note");
 
   /**
    * Reads a plan.
@@ -46,6 +48,11 @@ public record Plan(List<PlanRow> rows, Names names) {
     }
     requireNoCircle(rows, names);
     return new Plan(rows, names);
+  }
+
+  /** The plan as far as it is for a workbook. */
+  public Plan forWorkbook(String fileName) {
+    return new Plan(rows.stream().filter(row -> row.isForWorkbook(fileName)).toList(), names);
   }
 
   /** A result that is its own input would take the place of the readings it comes from. */
@@ -92,10 +99,11 @@ public record Plan(List<PlanRow> rows, Names names) {
       }
       String pattern = text(sheet, row, columns.get("sheet"));
       PlanFormula parsed = PlanFormulaReader.read(where, formula, catalogue);
-      String format = text(sheet, row, columns.get("format"));
+      String format = format(sheet, row, columns.get("format"));
       rows.add(
           new PlanRow(
               where,
+              text(sheet, row, columns.get("workbook")),
               pattern.isEmpty() ? "*" : pattern,
               result,
               parsed,
@@ -147,6 +155,46 @@ public record Plan(List<PlanRow> rows, Names names) {
   private static String text(BookSheet sheet, int row, Integer column) {
     CellContent content =
         column == null ? CellContent.BLANK : sheet.content(new Place(row, column));
-    return content.value().toString().strip();
+    return content.value() instanceof Value.Number number
+        ? Figures.of(number.number())
+        : content.value().toString().strip();
+  }
+
+  /** A number typed as 0.0000 is kept as 0, which no longer says how many decimals. */
+  private static String format(BookSheet sheet, int row, Integer column) throws PlanMistake {
+    String format = text(sheet, row, column);
+    if (format.isEmpty()) {
+      return format;
+    }
+    String where = "Fill!" + new Place(row, column);
+    if (sheet.content(new Place(row, column)).value() instanceof Value.Number) {
+      throw new PlanMistake(
+          where,
+          "the format was typed as a number, "
+              + format
+              + ", which keeps no decimals behind it; type it as a text, with an apostrophe in front:"
+              + " '0.0000");
+    }
+    if (format.matches("0,0+")) {
+      throw new PlanMistake(
+          where,
+          "in a format a comma sets off thousands; for decimals write "
+              + format.replace(',', '.')
+              + ".");
+    }
+    String signs = format.replaceAll("\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.|_.|\\*.", "");
+    boolean isKnown =
+        signs.equalsIgnoreCase("General")
+            || signs.matches("(?i)(?:[dmyhsge0#?@.,;:%/ $€°()+-]|am|pm|a/p)+")
+                && signs.matches("(?i).*[0#?@dmyhs].*");
+    if (!isKnown) {
+      throw new PlanMistake(
+          where,
+          "\""
+              + format
+              + "\" is not a number format; write 0.000 for three decimals, 0 for none, yyyy-mm-dd"
+              + " for a date.");
+    }
+    return format;
   }
 }

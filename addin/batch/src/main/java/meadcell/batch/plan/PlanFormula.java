@@ -6,18 +6,20 @@ import java.util.Optional;
 import java.util.function.Function;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
+import meadcell.catalogue.Unit;
 import meadcell.catalogue.UnitSystem;
 
 /**
  * A formula as a plan writes it: {@code [Header]} is this row's value, {@code [all Header]} the
- * whole column, {@code {Label}} a labelled cell; array constants start with a number, a sign or a
- * quote.
+ * whole column, {@code [so far Header]} its part down to this row, {@code {Label}} a labelled cell;
+ * array constants start with a number, a sign or a quote.
  */
 public final class PlanFormula {
   /** What a reference points to. */
   public enum Target {
     ROW,
     COLUMN,
+    SO_FAR,
     LABEL
   }
 
@@ -39,12 +41,14 @@ public final class PlanFormula {
   private final List<Piece> pieces;
   private final List<Reference> references;
   private final FunctionSpec outermost;
+  private final UnitSystem system;
 
-  PlanFormula(String source, List<Piece> pieces, FunctionSpec outermost) {
+  PlanFormula(String source, List<Piece> pieces, FunctionSpec outermost, UnitSystem system) {
     this.source = source;
     this.pieces = pieces;
     this.references = pieces.stream().map(Piece::reference).filter(Objects::nonNull).toList();
     this.outermost = outermost;
+    this.system = system;
   }
 
   public List<Reference> references() {
@@ -53,7 +57,13 @@ public final class PlanFormula {
 
   /** Whether it gives one value a row; otherwise it fills one labelled cell. */
   public boolean fillsColumn() {
-    return references.stream().anyMatch(reference -> reference.target() == Target.ROW);
+    return references.stream()
+        .anyMatch(r -> r.target() == Target.ROW || r.target() == Target.SO_FAR);
+  }
+
+  /** The unit of its result, where it is one call of ours whose result has one. */
+  public Optional<Unit> unit() {
+    return outermost().flatMap(function -> function.declaration().gives().unitIn(system));
   }
 
   /** The function whose result is the formula's, where it is one call of ours and nothing more. */

@@ -24,6 +24,7 @@ import org.apache.poi.ss.formula.function.FunctionMetadataRegistry;
 /** Reads the formulas of a plan, and finds the mistakes in them that need no workbook. */
 final class PlanFormulaReader {
   private static final String WHOLE_COLUMN = "all ";
+  private static final String SO_FAR = "so far ";
 
   /** A call, or a bracket, being read. */
   private static final class Call {
@@ -89,6 +90,7 @@ final class PlanFormulaReader {
   private final StringBuilder text = new StringBuilder();
   private Mention lastMention;
   private FunctionSpec outermost;
+  private UnitSystem system = UnitSystem.METRIC;
   private String separator = "";
 
   private PlanFormulaReader(String where, String source, Catalogue catalogue) {
@@ -113,6 +115,7 @@ final class PlanFormulaReader {
         case BRACKETED -> header();
         case LABEL -> mention(Target.LABEL, tokens.inside());
         case FUNCTION -> call();
+        case NAME -> name();
         case OPEN -> open();
         case CLOSE -> close();
         case SEPARATOR -> separator();
@@ -127,7 +130,7 @@ final class PlanFormulaReader {
       throw mistake("a bracket is not closed.");
     }
     flush();
-    return new PlanFormula(source, pieces.stream().map(Supplier::get).toList(), outermost);
+    return new PlanFormula(source, pieces.stream().map(Supplier::get).toList(), outermost, system);
   }
 
   private PlanMistake mistake(String sentence) {
@@ -152,10 +155,35 @@ final class PlanFormulaReader {
 
   private void header() {
     String name = tokens.inside().strip();
-    boolean isWhole = name.regionMatches(true, 0, WHOLE_COLUMN, 0, WHOLE_COLUMN.length());
-    mention(
-        isWhole ? Target.COLUMN : Target.ROW,
-        isWhole ? name.substring(WHOLE_COLUMN.length()) : name);
+    if (startsWith(name, WHOLE_COLUMN)) {
+      mention(Target.COLUMN, name.substring(WHOLE_COLUMN.length()));
+    } else if (startsWith(name, SO_FAR)) {
+      mention(Target.SO_FAR, name.substring(SO_FAR.length()));
+    } else {
+      mention(Target.ROW, name);
+    }
+  }
+
+  private static boolean startsWith(String name, String word) {
+    return name.regionMatches(true, 0, word, 0, word.length());
+  }
+
+  /** A header without its brackets is the likeliest slip in a call of ours. */
+  private void name() throws PlanMistake {
+    String name = tokens.text();
+    boolean isValue = name.equalsIgnoreCase("TRUE") || name.equalsIgnoreCase("FALSE");
+    boolean isOurs = calls.stream().anyMatch(call -> call.function != null);
+    if (isOurs && !isValue && !tokens.isBefore('!')) {
+      throw mistake(
+          "what is "
+              + name
+              + "? Write ["
+              + name
+              + "] for the value in each row under that header, {"
+              + name
+              + "} for the one beside that label.");
+    }
+    other(name);
   }
 
   private void mention(Target target, String name) {
@@ -231,11 +259,12 @@ final class PlanFormulaReader {
     }
     FunctionSpec function = calls.peek().function;
     int given = function == null ? 0 : calls.peek().given();
-    calls.pop();
+    Call closed = calls.pop();
     text.append(')');
     lastMention = null;
-    if (calls.isEmpty() && !source.substring(tokens.end()).isBlank()) {
-      outermost = null;
+    if (calls.isEmpty()) {
+      outermost = source.substring(tokens.end()).isBlank() ? outermost : null;
+      system = function == null ? system : closed.units().orElse(UnitSystem.METRIC);
     }
     boolean isTooMany =
         function != null && !function.isVariadic() && given > function.args().size();

@@ -171,13 +171,15 @@ class FillTest {
     plan("*", "True SG", CORRECT);
     Workbook filled = filled();
     assertEquals(
-        "GRAVITY.CORRECT(1.085, C6, , $B$3)", cell(filled, "HH-22", "D6").getCellFormula());
+        "GRAVITY.CORRECT(IFERROR(GRAVITY.READ(B6), B6), C6, , $B$3)",
+        cell(filled, "HH-22", "D6").getCellFormula());
     assertTrue(note(cell(filled, "HH-22", "D6")).contains("\"1.085 sg\", read as 1.085"));
     assertEquals(
-        "GRAVITY.CORRECT(1.085, ((64-32)/1.8), , $B$3)",
+        "GRAVITY.CORRECT(IF(B7=1085, 1.085, B7), IF(C7=\"64F\", ((64-32)/1.8), C7), , $B$3)",
         cell(filled, "HH-22", "D7").getCellFormula());
     assertEquals(
-        "GRAVITY.CORRECT(1.02, 18.5, , $B$3)", cell(filled, "HH-22", "D8").getCellFormula());
+        "GRAVITY.CORRECT(IF(B8=\"~1.020\", 1.02, B8), IF(C8=\"18,5\", 18.5, C8), , $B$3)",
+        cell(filled, "HH-22", "D8").getCellFormula());
     assertEquals(corrected(1.052, 18), cell(filled, "HH-22", "D9").getNumericCellValue());
     for (String empty : new String[] {"D10", "D11", "D12", "D13", "D14", "D15"}) {
       Cell left = cell(filled, "HH-22", empty);
@@ -272,7 +274,7 @@ class FillTest {
     assertMistake("GRAVITY.CORRECT([SG])", "Fill!C3", "it takes GRAVITY.CORRECT(reading;");
     assertMistake("GRAVITY.CORRECT([SG]; [Temp]", "Fill!C4", "not closed");
     assertMistake("GRAVITY.CORRECT([SG]; [Temp], 3)", "Fill!C5", "by ; and by ,");
-    assertMistake("GRAVITY.CORRECT([Gravity]; [Tamp])", "Fill!C6", "was not found");
+    assertMistake("ALCOHOL.ABV(OG;SG)", "Fill!C6", "what is OG? Write [OG] for the value in each");
   }
 
   private void assertMistake(String formula, String where, String sentence) throws IOException {
@@ -438,5 +440,192 @@ class FillTest {
     assertEquals(ExitCode.REFUSED, run.code());
     assertTrue(run.err().contains("a.xlsx: refused"), run.err());
     assertTrue(run.err().contains("b.xlsx: refused"), run.err());
+  }
+
+  private Cell first(Workbook filled, String a1) {
+    return cell(filled, "HH-22", a1);
+  }
+
+  /** What a line needs and does not find is listed with what is there, as it is written. */
+  @Test
+  void linesWithoutAPlaceAreListedAndTheOthersFilled() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    plan("*", "True SG", CORRECT);
+    plan("*", "Headspace", "BARREL.HEADSPACE({Head}; {Bilge}; {Length}; [Drop])");
+    plan("2023", "ABV", "ALCOHOL.ABV({OG}; [True SG])");
+    plan("*", "Molecular", "SULFITE.MOLECULAR([Frei]; [pH])");
+    Run run = fill("--out", folder.resolve("out").toString());
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    String why = "\"Drop\" was not found. There is: \"Heather honey\", \"OG:\", \"Date\", \"SG\", ";
+    assertTrue(run.err().contains("Headspace (Fill!C3 of the plan): " + why), run.err());
+    assertTrue(
+        run.err().contains("no sheet has the name \"2023\". There is: \"HH-22\""), run.err());
+    Run strict = fill("--strict", "--force", "--out", folder.resolve("out").toString());
+    assertEquals(ExitCode.LEFT, strict.code());
+  }
+
+  @Test
+  void aPlanOfWhichNoLineFindsAPlaceFillsNothing() throws IOException {
+    oneTable(row(1, 1.08, 18));
+    plan("*", "Molecular", "SULFITE.MOLECULAR([Frei]; [pH])");
+    Run run = fill("--in-place");
+    assertEquals(ExitCode.LEFT, run.code());
+    assertTrue(run.out().contains("nothing was filled"), run.out());
+  }
+
+  /** Sheets may be called by years, and a program keeps a typed 2023 as a number. */
+  @Test
+  void namesAndFormatsTypedAsNumbers() throws IOException {
+    Sheet year = log.createSheet("2023");
+    rows(year, 0, row("OG", 1.1), row(), row("SG", "Temp"), row(1.08, 20));
+    plan("*", "True SG", CORRECT);
+    plan.getSheet("Fill").getRow(1).createCell(0).setCellValue(2023);
+    assertEquals(1.08, cell(filled(), "2023", "C4").getNumericCellValue(), 1e-9);
+    plan.getSheet("Fill").getRow(1).createCell(3).setCellValue(0.0);
+    isPlanNew = true;
+    Run number = fill("--dry-run");
+    assertEquals(ExitCode.REFUSED, number.code());
+    assertTrue(number.err().contains("with an apostrophe in front: '0.0000"), number.err());
+    for (String unknown : new String[] {"three decimals", "0,000"}) {
+      plan.getSheet("Fill").getRow(1).createCell(3).setCellValue(unknown);
+      isPlanNew = true;
+      assertEquals(ExitCode.REFUSED, fill("--dry-run").code(), unknown);
+    }
+  }
+
+  @Test
+  void theUnitInAResultsHeaderCounts() throws IOException {
+    rows(sheet, 0, row("Head (cm)", 50), row("Bilge (cm)", 62), row("Length (cm)", 80), row());
+    rows(sheet, 4, row("Drop (cm)"), row(3));
+    String headspace = "BARREL.HEADSPACE({Head}; {Bilge}; {Length}; [Drop])";
+    plan("*", "Headspace (L)", headspace);
+    plan("*", "Gallons missing (gal)", headspace);
+    plan("*", "Missing (g)", headspace);
+    plan("*", "Missing too (blub)", headspace);
+    Run run = fill("--in-place");
+    Workbook filled = open(folder.resolve("log.xlsx"));
+    double litres = first(filled, "B6").getNumericCellValue();
+    assertEquals(litres / 3.785411784, first(filled, "C6").getNumericCellValue(), 1e-9, run.err());
+    assertTrue(run.err().contains("its header names g; the formula gives L"), run.err());
+    assertEquals(
+        CellType.BLANK,
+        first(filled, "D6") == null ? CellType.BLANK : first(filled, "D6").getCellType());
+  }
+
+  @Test
+  void rowsOfUnitsInAnySpelling() throws IOException {
+    for (String spelled : new String[] {"(°F)", "deg F", "[degrees F]", "°f", "Fahrenheit"}) {
+      Files.deleteIfExists(folder.resolve("log.xlsx"));
+      rows(sheet, 0, row("SG", "Temp"), row(null, spelled), row(1.05, 68));
+      plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+      assertEquals(ExitCode.OK, fill("--in-place").code());
+      assertEquals(
+          1.05, first(open(folder.resolve("log.xlsx")), "C3").getNumericCellValue(), 1e-9, spelled);
+      plan.getSheet("Fill").removeRow(plan.getSheet("Fill").getRow(1));
+    }
+  }
+
+  /** Two furlongs are not two centimetres. */
+  @Test
+  void anUnknownUnitIsRefused() throws IOException {
+    rows(sheet, 0, row("Head", 50, "cm"), row("Bilge", 62, "cm"), row("Length", 80, "fur"));
+    rows(sheet, 4, row("Date", "Dip"), row(null, "(xyz)"), row(1, 2));
+    plan("*", "Holds", "BARREL.CONTENTS(50; 62; 80; [Dip])");
+    plan("*", "Full", "BARREL.VOLUME({Head}; {Bilge}; {Length})");
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("the unit \"xyz\" of Dip is not known"), run.err());
+    assertTrue(run.err().contains("the unit \"fur\" of Length is not known"), run.err());
+  }
+
+  @Test
+  void unitsBesideLabelledValues() throws IOException {
+    rows(sheet, 0, row("Head", 20, "in"), row("Bilge", 24, "in"), row("Length", 32, "in"));
+    sheet.createRow(4).createCell(0).setCellValue("Full (L)");
+    plan("*", "Full (L)", "BARREL.VOLUME({Head}; {Bilge}; {Length})");
+    assertEquals(
+        "BARREL.VOLUME($B$1*2.54, $B$2*2.54, $B$3*2.54)", first(filled(), "B5").getCellFormula());
+  }
+
+  @Test
+  void aHeaderThatStandsTwiceAsksWhich() throws IOException {
+    rows(sheet, 0, row("SG", "SG", "Temp"), row(1.08, 1.05, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    plan("*", "True second", "GRAVITY.CORRECT([SG #2]; [Temp])");
+    Run run = fill("--in-place");
+    assertTrue(
+        run.err().contains("which is meant by \"sg\", \"SG\" in A1 or \"SG\" in B1?"), run.err());
+    assertTrue(run.err().contains("In the plan write [SG #1] or [SG #2]"), run.err());
+    assertEquals(1.05, first(open(folder.resolve("log.xlsx")), "D2").getNumericCellValue(), 1e-9);
+  }
+
+  @Test
+  void tablesSideBySideWithoutAGapAreTwo() throws IOException {
+    rows(sheet, 0, row("SG", "Temp", "SG", "Temp"), row(1.08, 20, 1.05, 20));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; [Temp])");
+    Run run = fill("--in-place");
+    assertTrue(run.err().contains("insert columns in front of C1"), run.err());
+    assertEquals(
+        "GRAVITY.CORRECT(C2, D2)", first(open(folder.resolve("log.xlsx")), "E2").getCellFormula());
+  }
+
+  @Test
+  void aCorrectedReadingCorrectsTheResult() throws IOException {
+    oneTable(row(1, "1.080 SG", "18 C"), row(2, "1060", 18));
+    plan("*", "True SG", CORRECT);
+    fill("--in-place");
+    Workbook changed = open(folder.resolve("log.xlsx"));
+    assertEquals(corrected(1.08, 18), cell(changed, "HH-22", "D6").getNumericCellValue());
+    cell(changed, "HH-22", "B6").setCellValue(1.07);
+    cell(changed, "HH-22", "C6").setCellValue(20.0);
+    save(changed, folder.resolve("log.xlsx"));
+    assertEquals(
+        ExitCode.OK, Run.of("recalc", folder.resolve("log.xlsx").toString(), "--in-place").code());
+    assertEquals(
+        corrected(1.07, 20),
+        cell(open(folder.resolve("log.xlsx")), "HH-22", "D6").getNumericCellValue());
+  }
+
+  @Test
+  void aLabelAndItsValueInOneCell() throws IOException {
+    rows(sheet, 0, row("OG: 1.105"), row("Volume: 100 L"), row("Honey = 30 kg"), row());
+    rows(sheet, 5, row("Date", "SG", "Temp"), row(1, "1.042 @ 18C", 18));
+    plan("*", "True SG", "GRAVITY.CORRECT([SG]; GRAVITY.READTEMPERATURE([SG]); ; {OG})");
+    plan("*", "OG by the honey", "HONEY.GRAVITY({Volume}; {Honey})");
+    Workbook filled = filled();
+    assertEquals(
+        Cellar.catalogue().get("GRAVITY.CORRECT").call(1.042, 18.0, null, 1.105),
+        first(filled, "D7").getNumericCellValue());
+    assertEquals("OG by the honey", first(filled, "C2").getStringCellValue());
+    assertEquals(
+        Cellar.catalogue().get("HONEY.GRAVITY").call(100.0, 30.0),
+        first(filled, "D2").getNumericCellValue());
+  }
+
+  @Test
+  void tablesThatLieAcross() throws IOException {
+    rows(sheet, 0, row("OG", 1.1), row());
+    rows(sheet, 3, row("Date", 1, 5, 9), row("SG", 1.08, 1.05, 1.02), row("Temp (°F)", 68, 68, 64));
+    plan("*", "True SG", CORRECT);
+    Workbook filled = filled();
+    assertEquals("True SG", first(filled, "A7").getStringCellValue());
+    assertEquals(
+        "GRAVITY.CORRECT(C5, ((C6-32)/1.8), , $B$1)", first(filled, "C7").getCellFormula());
+    assertEquals(corrected(1.08, 20), first(filled, "B7").getNumericCellValue(), 1e-12);
+  }
+
+  @Test
+  void theTradesOtherWordsAreFound() throws IOException {
+    rows(sheet, 0, row("Stammdichte", 1.1), row(), row("Dichte", "Temperatur"), row(1.08, 20));
+    plan("*", "True SG", CORRECT);
+    assertEquals("GRAVITY.CORRECT(A4, B4, , $B$1)", first(filled(), "C4").getCellFormula());
+  }
+
+  @Test
+  void aColumnSoFarBeginsBelowTheLastBlank() throws IOException {
+    rows(sheet, 0, row("SG"), row(1.08), row(1.06), row("lost"), row(1.04), row(1.03));
+    plan("*", "Mean", "BLEND.MEAN([so far SG]; [so far SG])");
+    Workbook filled = filled();
+    assertEquals("BLEND.MEAN($A$2:A3, $A$2:A3)", first(filled, "B3").getCellFormula());
+    assertEquals("BLEND.MEAN($A$5:A6, $A$5:A6)", first(filled, "B6").getCellFormula());
   }
 }

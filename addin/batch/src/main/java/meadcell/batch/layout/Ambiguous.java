@@ -1,10 +1,10 @@
-package meadcell.batch.fill;
+package meadcell.batch.layout;
 
 /** More than one place fits, so none is taken. */
-final class Ambiguous extends Exception {
+public final class Ambiguous extends Exception {
   private static final long serialVersionUID = 1;
 
-  Ambiguous(String sentence) {
+  public Ambiguous(String sentence) {
     super(sentence, null, false, false);
   }
 }

@@ -1,0 +1,2 @@
+/** Lists of text, {@code .csv}: read into a workbook, and written as one. */
+package meadcell.batch.book.csv;

@@ -1,0 +1,2 @@
+/** Drafts plans: reads logs of any layout, writes none of them. */
+package meadcell.batch.draft;
