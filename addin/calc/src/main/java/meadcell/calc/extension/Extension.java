@@ -74,7 +74,7 @@ public final class Extension {
     Extension extension =
         new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]));
     Archive archive = extension.archive(Path.of(arguments[0]), Path.of(arguments[1]));
-    if (!arguments[4].isEmpty()) {
+    if (arguments[4] != null) { // as Maven passes an empty one
       Site site = new Site(arguments[4]);
       archive.add(DESCRIPTION, site.described(archive.get(DESCRIPTION)));
       Files.write(target.resolveSibling(Site.UPDATES), site.updates(Cellar.version(), PACKAGE));

@@ -28,7 +28,7 @@ public final class OfficeSettings {
     String chosen = value(LANGUAGES, "ooSetupSystemLocale");
     java.util.Locale system = java.util.Locale.getDefault(java.util.Locale.Category.FORMAT);
     String[] parts = parts(chosen.isEmpty() ? system.toLanguageTag() : chosen);
-    Locale locale = new Locale(parts[0], parts[parts.length - 1], "");
+    Locale locale = new Locale(parts[0], parts.length > 1 ? parts[parts.length - 1] : "", "");
     try {
       return as(XLocaleData.class, service("com.sun.star.i18n.LocaleData"))
           .getLocaleItem(locale)
