@@ -91,7 +91,23 @@ public final class CallPage {
     }
     add(sections, Phrase.CAUTION, function.caution(words).lines().toList());
     add(sections, Phrase.SOURCE, function.source(words).lines().toList());
+    add(sections, Phrase.VERSION, version());
     return new ReferencePage(function.name(), sections);
+  }
+
+  /** Which version computes this, and since which its numbers are what they are. */
+  private List<String> version() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Meadcell " + Release.version());
+    ChangedNumber.all().stream()
+        .filter(change -> change.function().equals(function.name()))
+        .map(ChangedNumber::version)
+        .distinct()
+        .forEach(
+            since ->
+                lines.add(
+                    words.say(Phrase.OTHER_BEFORE, "function", function.name(), "version", since)));
+    return lines;
   }
 
   private Optional<String> because() {

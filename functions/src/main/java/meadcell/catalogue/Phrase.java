@@ -11,10 +11,12 @@ enum Phrase implements Message {
   NOTE("Note"),
   CAUTION("Caution"),
   SOURCE("Source"),
+  VERSION("Version"),
 
   REFUSED("Refused"),
   NOT_COMPUTED("Not computed"),
   BECAUSE("Because"),
+  OTHER_BEFORE("{function} gave other numbers before version {version}."),
 
   ARGUMENT("{name} = {value}"),
   ARGUMENT_HELP("{name} = {value}: {help}"),

@@ -1,13 +1,9 @@
 package meadcell.cellar;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.Properties;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CellarFunction;
@@ -15,6 +11,7 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.catalogue.Release;
 import meadcell.catalogue.Said;
 
 /** What a user asks about the functions themselves. */
@@ -24,7 +21,6 @@ import meadcell.catalogue.Said;
     says = CellarReason.class)
 public final class Cellar {
   private static final Catalogue CATALOGUE = Catalogue.load(Cellar.class.getClassLoader());
-  private static final String VERSION = readVersion();
 
   @Arg(name = "function", help = "Name of the function, such as \"ALCOHOL.ABV\"")
   @Retention(RetentionPolicy.RUNTIME)
@@ -45,17 +41,7 @@ public final class Cellar {
       source = "None needed.",
       example = "CELLAR.VERSION()")
   public static String version() {
-    return VERSION;
-  }
-
-  private static String readVersion() {
-    Properties properties = new Properties();
-    try (InputStream in = Cellar.class.getResourceAsStream("/meadcell/version.properties")) {
-      properties.load(in);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return properties.getProperty("version");
+    return Release.version();
   }
 
   /**

@@ -57,6 +57,15 @@ class CallPageTest {
   }
 
   @Test
+  void theVersionIsSaidAndSinceWhichTheNumbersAreWhatTheyAre() {
+    assertEquals(
+        List.of("Meadcell " + Cellar.version()), section("HONEY.SUGAR(10)", Phrase.VERSION));
+    assertEquals(
+        "SULFITE.DOSE gave other numbers before version 1.0.0.",
+        section("SULFITE.DOSE(225;20)", Phrase.VERSION).get(1));
+  }
+
+  @Test
   void anErrorOfTheHostIsNamedWithItsPlace() {
     FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
     ReferencePage page =

@@ -26,17 +26,17 @@ public final class BatchBenchmark {
   private static final int ROWS_A_FILE = 100;
   private static final int HEAP_STEP_MB = 4;
 
-  private final Path jar;
+  private final Programs programs;
   private final Path extension;
   private final Path folder;
   private final Path plan;
 
   private BatchBenchmark(Path jar, Path extension) throws IOException {
-    this.jar = jar;
     this.extension = extension;
     folder = Files.createTempDirectory("meadcell-bench");
     // an office started by root runs as another user, who reads here
     Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+    programs = new Programs(jar, folder);
     plan = folder.resolve("plan.xlsx");
     Logs.writePlan(plan);
   }
@@ -48,19 +48,18 @@ public final class BatchBenchmark {
     benchmark.manyLogs();
   }
 
-  // ---- one long log -----------------------------------------------------------------------
-
   private void oneLongLog() throws Exception {
     Path log = folder.resolve("long.xlsx");
     Logs.write(log, ROWS);
-    List<String> fill = meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"));
+    List<String> fill =
+        programs.meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"));
     fill.add("--force");
-    List<String> bare = bare(log, folder.resolve("bare.xlsx"));
+    List<String> bare = programs.bare(log, folder.resolve("bare.xlsx"));
     List<Double> ours = new ArrayList<>();
     List<Double> others = new ArrayList<>();
     for (int round = 0; round < ROUNDS; round++) {
-      ours.add(seconds(() -> run(fill)));
-      others.add(seconds(() -> run(bare)));
+      ours.add(seconds(() -> programs.run(fill)));
+      others.add(seconds(() -> programs.run(bare)));
     }
     double our = Collections.min(ours);
     double other = Collections.min(others);
@@ -81,7 +80,7 @@ public final class BatchBenchmark {
       int heap = (enough + tooSmall) / 2;
       List<String> limited = new ArrayList<>(command);
       limited.add(1, "-Xmx" + heap + "m");
-      if (start(limited).waitFor() == 0) {
+      if (programs.start(limited).waitFor() == 0) {
         enough = heap;
       } else {
         tooSmall = heap;
@@ -90,8 +89,6 @@ public final class BatchBenchmark {
     return enough;
   }
 
-  // ---- many logs --------------------------------------------------------------------------
-
   private void manyLogs() throws Exception {
     Path logs = Files.createDirectory(folder.resolve("logs"));
     List<Path> files = names(logs);
@@ -99,22 +96,22 @@ public final class BatchBenchmark {
       Logs.write(file, ROWS_A_FILE);
     }
     Path filled = folder.resolve("filled");
-    List<String> fill = meadcell("fill", "--plan", plan, "--out", filled);
+    List<String> fill = programs.meadcell("fill", "--plan", plan, "--out", filled);
     files.forEach(file -> fill.add(file.toString()));
-    double one = seconds(() -> run(fill));
+    double one = seconds(() -> programs.run(fill));
     fill.addAll(List.of("--force", "--jobs", "2"));
-    double two = seconds(() -> run(fill));
+    double two = seconds(() -> programs.run(fill));
     print(
         "fill, %d logs of %d rows: %.1f s; with --jobs 2 %.1f s, ratio %.2f",
         FILES, ROWS_A_FILE, one, two, two / one);
     for (Path file : names(filled)) {
       Logs.changeOriginalGravity(file);
     }
-    List<String> recalc = meadcell("recalc", "--out", folder.resolve("recalculated"));
+    List<String> recalc = programs.meadcell("recalc", "--out", folder.resolve("recalculated"));
     names(filled).forEach(file -> recalc.add(file.toString()));
-    double ours = seconds(() -> run(recalc));
+    double ours = seconds(() -> programs.run(recalc));
     recalc.addAll(List.of("--force", "--jobs", "2"));
-    double oursByTwo = seconds(() -> run(recalc));
+    double oursByTwo = seconds(() -> programs.run(recalc));
     double office = office(names(filled));
     print(
         "recalc, the same logs: %.1f s, with --jobs 2 %.1f s; a headless office with the extension"
@@ -139,45 +136,6 @@ public final class BatchBenchmark {
               }
             }
           });
-    }
-  }
-
-  // ---- processes --------------------------------------------------------------------------
-
-  private List<String> meadcell(Object... arguments) {
-    List<String> command = java();
-    command.addAll(List.of("-jar", jar.toString()));
-    for (Object argument : arguments) {
-      command.add(argument.toString());
-    }
-    return command;
-  }
-
-  private List<String> bare(Path log, Path target) throws Exception {
-    Path classes =
-        Path.of(BarePoi.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    List<String> command = java();
-    command.addAll(List.of("-cp", jar + java.io.File.pathSeparator + classes));
-    command.addAll(List.of(BarePoi.class.getName(), log.toString(), target.toString()));
-    command.addAll(List.of("" + Logs.FIRST_ROW, "" + Logs.COLUMNS, "" + Logs.RESULTS));
-    return command;
-  }
-
-  private static List<String> java() {
-    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
-    return new ArrayList<>(List.of(java));
-  }
-
-  private Process start(List<String> command) throws IOException {
-    return new ProcessBuilder(command)
-        .redirectErrorStream(true)
-        .redirectOutput(folder.resolve("log.txt").toFile())
-        .start();
-  }
-
-  private void run(List<String> command) throws IOException, InterruptedException {
-    if (start(command).waitFor() != 0) {
-      throw new IOException(Files.readString(folder.resolve("log.txt")));
     }
   }
 }

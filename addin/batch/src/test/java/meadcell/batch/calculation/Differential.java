@@ -83,7 +83,7 @@ final class Differential {
 
   private byte[] changed(byte[] stored, String ending) throws Exception {
     try (Book book = open(stored, ending)) {
-      for (ProofBook.Input input : source.inputs()) {
+      for (ProofData.Input input : source.inputs()) {
         sheet(book, input.sheet()).putValue(input.place(), Value.of(input.after()));
       }
       return bytes(book);

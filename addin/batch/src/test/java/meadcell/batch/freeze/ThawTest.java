@@ -3,6 +3,16 @@ package meadcell.batch.freeze;
 import static meadcell.batch.TestBooks.row;
 import static meadcell.batch.TestBooks.rows;
 import static meadcell.batch.TestBooks.save;
+import static meadcell.batch.freeze.FermentLog.LOG;
+import static meadcell.batch.freeze.LogCells.assertFormula;
+import static meadcell.batch.freeze.LogCells.assertSame;
+import static meadcell.batch.freeze.LogCells.cells;
+import static meadcell.batch.freeze.LogCells.change;
+import static meadcell.batch.freeze.LogCells.content;
+import static meadcell.batch.freeze.LogCells.log;
+import static meadcell.batch.freeze.LogCells.put;
+import static meadcell.batch.freeze.LogCells.sheet;
+import static meadcell.batch.freeze.LogCells.swap;
 import static meadcell.office.uno.RemoteOffice.as;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -12,14 +22,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.beans.PropertyValue;
-import com.sun.star.lang.XComponent;
 import com.sun.star.sheet.XSpreadsheet;
-import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.TableSortField;
 import com.sun.star.table.XColumnRowRange;
 import com.sun.star.util.XProtectable;
 import com.sun.star.util.XSortable;
-import java.io.ByteArrayOutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,25 +36,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
 import meadcell.batch.TestBooks;
-import meadcell.batch.book.Book;
-import meadcell.batch.book.BookSheet;
-import meadcell.batch.book.Books;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Packages;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
-import meadcell.batch.calculation.PoiFunctions;
-import meadcell.cellar.Cellar;
 import meadcell.office.Office;
 import meadcell.office.uno.RemoteOffice;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
-import org.apache.poi.ss.usermodel.CellStyle;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbookType;
@@ -61,9 +60,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Frozen logs travel through a real LibreOffice that does not know our functions. */
 class ThawTest {
-  private static final String LOG = "my log";
   private static final String KEPT = "Meadcell formulas";
   private static RemoteOffice office;
+  private static OfficeEdits edits;
 
   @TempDir Path folder;
 
@@ -71,6 +70,7 @@ class ThawTest {
   static void startOffice() throws Exception {
     office = new RemoteOffice();
     office.start();
+    edits = new OfficeEdits(office);
   }
 
   @AfterAll
@@ -78,51 +78,12 @@ class ThawTest {
     office.close();
   }
 
-  // ---- the log ----------------------------------------------------------------------------
-
-  /** An invented ferment: ours on readings, ours on ours, a person's on ours, other sheets. */
-  private static <W extends Workbook> W fermentLog(W book) {
-    if (book instanceof XSSFWorkbook xssf) {
-      xssf.setCellFormulaValidation(false);
-    } else {
-      book.addToolPack(new PoiFunctions(Cellar.catalogue()));
-    }
-    Sheet log = book.createSheet(LOG);
-    rows(
-        log,
-        0,
-        row("Tarn Hollow, heather", "OG", 1.098),
-        row(),
-        row("Date", "SG", "Temp", "Note", "True SG", "Brix", "Twice"),
-        row(45352, 1.098, 24, "pitched", "=GRAVITY.CORRECT(B4,C4)", "=GRAVITY.TOBRIX(E4)", "=E4*2"),
-        row(45359, 1.061, 22, "fed", "=GRAVITY.CORRECT(B5,C5)", "=GRAVITY.TOBRIX(E5)", "=E5*2"),
-        row(45366, 1.03, 19, "fed", "=GRAVITY.CORRECT(B6,C6)", "=GRAVITY.TOBRIX(E6)", "=E6*2"),
-        row(45373, 1.012, 18, "calm", "=GRAVITY.CORRECT(B7,C7)", "=GRAVITY.TOBRIX(E7)", "=E7*2"));
-    CellStyle day = book.createCellStyle();
-    day.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
-    for (int r = 3; r <= 6; r++) {
-      log.getRow(r).getCell(0).setCellStyle(day);
-    }
-    Sheet other = book.createSheet("cask");
-    rows(
-        other,
-        0,
-        row("Start", "=GRAVITY.TOBRIX('my log'!$C$1)&\"  °Bx\""),
-        row("Mean", "=ROUND(GRAVITY.TOBRIX(AVERAGE('my log'!B4:B7)),1)+B1*0"),
-        row("Each"));
-    other.getRow(1).getCell(1).setCellFormula("ROUND(GRAVITY.TOBRIX(AVERAGE('my log'!B4:B7)),1)");
-    other.setArrayFormula(
-        "CELLAR.MAP(\"GRAVITY.TOBRIX\",'my log'!B4:B7)",
-        org.apache.poi.ss.util.CellRangeAddress.valueOf("B4:B7"));
-    return book;
-  }
-
   private Path stored(String format) throws Exception {
     Path file = folder.resolve("log." + format);
     switch (format) {
-      case "xls" -> save(fermentLog(new HSSFWorkbook()), file);
-      case "xlsm" -> save(fermentLog(new XSSFWorkbook(XSSFWorkbookType.XLSM)), file);
-      default -> save(fermentLog(new XSSFWorkbook()), folder.resolve("log.xlsx"));
+      case "xls" -> save(FermentLog.in(new HSSFWorkbook()), file);
+      case "xlsm" -> save(FermentLog.in(new XSSFWorkbook(XSSFWorkbookType.XLSM)), file);
+      default -> save(FermentLog.in(new XSSFWorkbook()), folder.resolve("log.xlsx"));
     }
     if (format.equals("ods")) {
       try (Office converter = new Office("soffice")) {
@@ -153,139 +114,6 @@ class ThawTest {
     return run;
   }
 
-  // ---- looking and changing ---------------------------------------------------------------
-
-  private static Book open(Path file) throws Exception {
-    return Books.open(Files.readAllBytes(file), file.toString());
-  }
-
-  private static BookSheet sheet(Book book, String name) {
-    return book.sheets().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
-  }
-
-  private static CellContent content(Path file, String sheet, String cell) throws Exception {
-    try (Book book = open(file)) {
-      return sheet(book, sheet).content(Place.of(cell));
-    }
-  }
-
-  /** All cells but those of the sheet with the formulas. */
-  private static TreeMap<String, CellContent> cells(Path file) throws Exception {
-    TreeMap<String, CellContent> cells = new TreeMap<>();
-    try (Book book = open(file)) {
-      for (BookSheet sheet : book.sheets()) {
-        for (int r = 0; !FormulaSheet.is(sheet.name()) && r <= sheet.lastRow(); r++) {
-          for (int c = 0; c <= sheet.lastColumn(r); c++) {
-            Place place = new Place(r, c);
-            CellContent content = sheet.content(place);
-            if (content.isFormula() || !content.isBlank()) {
-              cells.put(sheet.name() + "!" + place + " " + sheet.array(place), content);
-            }
-          }
-        }
-      }
-    }
-    return cells;
-  }
-
-  /** An office without the functions writes their names in lower case when it converts. */
-  private static void assertFormula(String wanted, CellContent got) {
-    assertTrue(wanted.equalsIgnoreCase(got.formula()), wanted + " and not " + got.formula());
-  }
-
-  private static void assertSame(TreeMap<String, CellContent> wanted, Path file) throws Exception {
-    TreeMap<String, CellContent> got = cells(file);
-    assertEquals(wanted.keySet(), got.keySet());
-    wanted.forEach(
-        (cell, content) -> {
-          CellContent now = got.get(cell);
-          if (content.isFormula()) {
-            assertFormula(content.formula(), now);
-          } else {
-            assertNull(now.formula(), cell);
-          }
-          if (content.value() instanceof Value.Number number) {
-            assertEquals(number.number(), ((Value.Number) now.value()).number(), 1e-12, cell);
-          } else {
-            assertEquals(content.value(), now.value(), cell);
-          }
-        });
-  }
-
-  /** The cells of the ferment. */
-  private static TreeMap<String, CellContent> log(Path file) throws Exception {
-    TreeMap<String, CellContent> cells = cells(file);
-    cells.keySet().removeIf(cell -> !cell.startsWith(LOG));
-    return cells;
-  }
-
-  /** Changes a file as a script would, which moves no references along. */
-  private static void change(Path file, Consumer<Book> change) throws Exception {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try (Book book = open(file)) {
-      change.accept(book);
-      book.write(out);
-    }
-    Files.write(file, out.toByteArray());
-  }
-
-  private static void put(Path file, String cell, Value value) throws Exception {
-    change(file, book -> sheet(book, LOG).putValue(Place.of(cell), value));
-  }
-
-  private static void swap(BookSheet sheet, Place a, Place b) {
-    CellContent first = sheet.content(a);
-    CellContent second = sheet.content(b);
-    sheet.clear(a);
-    sheet.clear(b);
-    sheet.putValue(a, second.value());
-    sheet.putValue(b, first.value());
-  }
-
-  /** Something done in the office. */
-  interface Edit {
-    void in(XSpreadsheet sheet) throws Exception;
-  }
-
-  /** Something done in the office to the document and its first sheet. */
-  interface DocumentEdit {
-    void in(XComponent document, XSpreadsheet sheet) throws Exception;
-  }
-
-  private static void inOffice(Path file, Edit edit) throws Exception {
-    inOffice(file, (document, sheet) -> edit.in(sheet));
-  }
-
-  private static void inOffice(Path file, DocumentEdit edit) throws Exception {
-    Path copy = office.home().resolve(file.getFileName());
-    Path result = office.home().resolve("saved-" + file.getFileName());
-    Files.copy(file, copy);
-    copy.toFile().setWritable(true, false); // what the office cannot write it does not change
-    String format = file.toString().substring(file.toString().lastIndexOf('.') + 1);
-    String filter =
-        switch (format) {
-          case "xlsx" -> "Calc MS Excel 2007 XML";
-          case "xlsm" -> "Calc MS Excel 2007 VBA XML";
-          case "xls" -> "MS Excel 97";
-          default -> "calc8";
-        };
-    try (var book = office.open(copy.toUri().toString(), true)) {
-      var sheets = as(XSpreadsheetDocument.class, book.document()).getSheets();
-      edit.in(book.document(), as(XSpreadsheet.class, sheets.getByName(LOG)));
-      book.store(result, filter);
-    }
-    Files.write(file, Files.readAllBytes(result));
-    Files.delete(copy);
-    Files.delete(result);
-  }
-
-  private static void edited(XSpreadsheet sheet) throws Exception {
-    sheet.getCellRangeByName("B5").getCellByPosition(0, 0).setValue(1.055);
-    sheet.getCellRangeByName("C1").getCellByPosition(0, 0).setValue(1.1);
-  }
-
-  // ---- there and back ---------------------------------------------------------------------
-
   @ParameterizedTest
   @ValueSource(strings = {"xlsx", "xlsm", "ods", "xls"})
   void aReadingChangedElsewhereIsAsIfNothingHadEverBeenFrozen(String format) throws Exception {
@@ -299,7 +127,7 @@ class ThawTest {
     byte[] frozen = Files.readAllBytes(file);
     done("freeze", file);
     assertArrayEquals(frozen, Files.readAllBytes(file));
-    inOffice(file, ThawTest::edited);
+    edits.in(file, OfficeEdits::edited);
     done("thaw", file);
     byte[] thawed = Files.readAllBytes(file);
     done("recalc", file);
@@ -372,7 +200,7 @@ class ThawTest {
     assertFalse(content(file, LOG, "H4").isFormula());
     done("fill", file, "--plan", plan.toString(), "--write", "values");
     assertArrayEquals(filled, Files.readAllBytes(file));
-    inOffice(file, ThawTest::edited);
+    edits.in(file, OfficeEdits::edited);
     done("thaw", file);
 
     Path never = folder.resolve("never." + format);
@@ -398,10 +226,8 @@ class ThawTest {
     return plan;
   }
 
-  // ---- moved ------------------------------------------------------------------------------
-
   /** A move and what the remarks say of it. */
-  record Move(String name, Edit edit, String said) {
+  record Move(String name, OfficeEdits.Edit edit, String said) {
     @Override
     public String toString() {
       return name;
@@ -439,7 +265,7 @@ class ThawTest {
   void nothingIsThawedWhereRowsOrColumnsMoved(Move move) throws Exception {
     for (String format : List.of("xlsx", "ods", "xls")) {
       Path file = frozen(format);
-      inOffice(file, move.edit);
+      edits.in(file, move.edit);
       TreeMap<String, CellContent> moved = log(file);
       Run run = run("thaw", file, "--strict", "--report", folder + "/report.json");
       assertEquals(ExitCode.LEFT, run.code(), format + run.out() + run.err());
@@ -454,7 +280,7 @@ class ThawTest {
   void rowsBelowAndColumnsBehindMoveNothing() throws Exception {
     for (String format : List.of("xlsx", "ods", "xls")) {
       Path file = frozen(format);
-      inOffice(
+      edits.in(
           file,
           sheet -> {
             lines(sheet).getRows().insertByIndex(8, 2);
@@ -499,19 +325,17 @@ class ThawTest {
   @Test
   void aSheetWithAnotherNameIsListed() throws Exception {
     Path file = frozen("xlsx");
-    inOffice(file, sheet -> as(com.sun.star.container.XNamed.class, sheet).setName("log 24"));
+    edits.in(file, sheet -> as(com.sun.star.container.XNamed.class, sheet).setName("log 24"));
     Run run = run("thaw", file, "--strict");
     assertEquals(ExitCode.LEFT, run.code());
     assertTrue(run.err().contains("not there any more under this name"), run.err());
   }
 
-  // ---- changed and emptied ----------------------------------------------------------------
-
   @ParameterizedTest
   @ValueSource(strings = {"xlsx", "ods", "xls"})
   void whatAPersonChangedOrEmptiedStays(String format) throws Exception {
     Path file = frozen(format);
-    inOffice(
+    edits.in(
         file,
         sheet -> {
           sheet.getCellRangeByName("E4").getCellByPosition(0, 0).setValue(1.2);
@@ -575,7 +399,7 @@ class ThawTest {
 
   @Test
   void someoneElsesSheetIsNotTouched() throws Exception {
-    XSSFWorkbook book = fermentLog(new XSSFWorkbook());
+    XSSFWorkbook book = FermentLog.in(new XSSFWorkbook());
     rows(book.createSheet(KEPT), 0, row("mine"));
     Path file = save(book, folder.resolve("log.xlsx"));
     byte[] before = Files.readAllBytes(file);
@@ -594,7 +418,7 @@ class ThawTest {
         save(book, file);
       }
     } else {
-      inOffice(file, (document, sheet) -> as(XProtectable.class, document).protect(""));
+      edits.in(file, (document, sheet) -> as(XProtectable.class, document).protect(""));
     }
   }
 

@@ -206,8 +206,6 @@ class RecalcTest {
     assertEquals(brix(1.04) + brix(1.05), value(open(folder.resolve("log.xlsx")), "D1"), 1e-12);
   }
 
-  // ---- what is replaced ---------------------------------------------------------------------
-
   /** The table knows that SUM is right; only the stored value shows that it is meant otherwise. */
   @Test
   void aStoredValueThatIsNotReproducedStays() throws IOException {

@@ -21,15 +21,8 @@ import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
 import meadcell.batch.TestBooks;
 import meadcell.batch.book.Packages;
-import meadcell.catalogue.LiteralCall;
-import meadcell.cellar.Cellar;
 import org.apache.poi.ss.usermodel.Cell;
-import org.apache.poi.ss.usermodel.CellType;
-import org.apache.poi.ss.usermodel.Comment;
-import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Workbook;
-import org.apache.poi.ss.util.CellAddress;
-import org.apache.poi.ss.util.CellReference;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -50,14 +43,10 @@ class GoldenTest {
       Set.of(
           Parts.LOG, "xl/styles.xml", "docProps/custom.xml", "[Content_Types].xml", "_rels/.rels");
 
-  /** The sheet of what was replaced by values. */
-  static final String KEPT = "Meadcell formulas";
-
   private static final String BOOK = "xl/workbook.xml";
   private static final String BOOK_LINKS = "xl/_rels/workbook.xml.rels";
 
   private static final Set<String> ODS = Set.of("content.xml", "meta.xml");
-  private static final List<String> RESULTS = List.of("D5", "D6", "D7");
   private static final double HALF_A_DIGIT = 0.5e-4; // of what the cells show
   private static final long MINUTES = 10;
 
@@ -147,12 +136,6 @@ class GoldenTest {
         .map(filled -> DynamicTest.dynamicTest(filled.golden.name, test.apply(filled)));
   }
 
-  private static double expected(int result) {
-    String[] calls = {"1.08; 18", "1.06; 17", "1.02; 16"};
-    LiteralCall call = LiteralCall.parse("GRAVITY.CORRECT(" + calls[result] + "; ; 1.1)");
-    return (Double) Cellar.catalogue().get(call.function()).call(call.arguments());
-  }
-
   private static void unchangedParts(Filled filled, Set<String> changing) throws Exception {
     Map<String, byte[]> before = Packages.parts(Files.readAllBytes(filled.before));
     Map<String, byte[]> after = Packages.parts(Files.readAllBytes(filled.after));
@@ -166,8 +149,6 @@ class GoldenTest {
     changed.removeAll(changing);
     assertEquals(Set.of(), changed);
   }
-
-  // ---- .xlsx and .xls ---------------------------------------------------------------------
 
   @TestFactory
   Stream<DynamicTest> xlsx() throws Exception {
@@ -183,7 +164,8 @@ class GoldenTest {
             assertEquals(
                 Parts.text(filled.partBefore(BOOK)),
                 Parts.text(filled.partAfter(BOOK))
-                    .replaceFirst("<(\\w+:)?sheet [^>]*name=\"" + KEPT + "\"[^>]*/>", ""));
+                    .replaceFirst(
+                        "<(\\w+:)?sheet [^>]*name=\"" + GoldenCells.KEPT + "\"[^>]*/>", ""));
             Set<String> links = links(filled.partAfter(BOOK_LINKS));
             links.removeAll(links(filled.partBefore(BOOK_LINKS)));
             assertEquals(1, links.size(), () -> "" + links);
@@ -192,7 +174,9 @@ class GoldenTest {
           String before = Parts.text(filled.partBefore(Parts.LOG));
           String after = Parts.text(filled.partAfter(Parts.LOG));
           Set<String> cells = filled.golden.cells;
-          assertEquals(without(cells, before, before), without(cells, after, before));
+          assertEquals(
+              GoldenCells.without(cells, before, before),
+              GoldenCells.without(cells, after, before));
           List<String> elements =
               OdsCells.elements(
                       OdsCells.parse(filled.partAfter(Parts.LOG)).getDocumentElement(),
@@ -217,96 +201,9 @@ class GoldenTest {
     return tests(xls, GoldenTest::compareCells);
   }
 
-  /** A sheet's XML but for some cells and what goes with them. */
-  private static String without(Set<String> cells, String sheet, String original) {
-    String rest = sheet;
-    for (String a1 : cells) {
-      String cell = "<((?:x:)?)c r=\"" + a1 + "\"(?:[^>]*/>|(?:[^>]*[^>/])?>.*?</\\1c>)";
-      rest = rest.replaceFirst(cell, "");
-    }
-    rest = rest.replaceFirst("(<(?:x:)?dimension ref=\")[^\"]*", "$1");
-    rest = rest.replaceFirst("<(x:)?col min=\"4\" max=\"4\" width=\"10\" customWidth=\"1\"/>", "");
-    rest = original.contains("</cols>") ? rest : rest.replaceFirst("<(x:)?cols></(x:)?cols>", "");
-    boolean linked = original.contains("<legacyDrawing");
-    return linked ? rest : rest.replaceFirst("<legacyDrawing [^>]*/>", "");
-  }
-
   private static void compareCells(Filled filled) throws Exception {
-    compareCells(filled.before, filled.after, filled.golden.cells);
+    GoldenCells.compare(filled.before, filled.after, filled.golden.cells);
   }
-
-  /** No cell of any sheet differs but some of the log, which hold the results. */
-  static void compareCells(Path old, Path filled, Set<String> cells) throws Exception {
-    try (Workbook before = TestBooks.open(old);
-        Workbook after = TestBooks.open(filled)) {
-      boolean isKept = after.getSheet(KEPT) != null;
-      assertEquals(before.getNumberOfSheets(), after.getNumberOfSheets() - (isKept ? 1 : 0));
-      for (int s = 0; s < before.getNumberOfSheets(); s++) {
-        Set<String> changed = s == 0 ? cells : Set.of();
-        Set<String> places = places(before, s);
-        places.addAll(places(after, s));
-        for (String a1 : places) {
-          Cell was = cell(before, s, a1);
-          Cell now = cell(after, s, a1);
-          if (!changed.contains(a1)) {
-            assertEquals(shown(was), shown(now), a1);
-            assertEquals(style(was), style(now), a1);
-          }
-          assertEquals(note(before, s, a1), note(after, s, a1), a1);
-        }
-      }
-      for (int i = 0; i < RESULTS.size(); i++) {
-        Cell cell = cell(after, 0, RESULTS.get(i));
-        assertEquals(expected(i), cell.getNumericCellValue(), 0, RESULTS.get(i));
-      }
-    }
-  }
-
-  private static Set<String> places(Workbook book, int sheet) {
-    Set<String> places = new TreeSet<>();
-    for (Row row : book.getSheetAt(sheet)) {
-      for (Cell cell : row) {
-        places.add(new CellReference(cell.getRowIndex(), cell.getColumnIndex()).formatAsString());
-      }
-    }
-    return places;
-  }
-
-  private static Cell cell(Workbook book, int sheet, String a1) {
-    return TestBooks.cell(book, book.getSheetName(sheet), a1);
-  }
-
-  private static int style(Cell cell) {
-    return cell == null ? -1 : cell.getCellStyle().getIndex();
-  }
-
-  /** A person's note. */
-  private static String note(Workbook book, int sheet, String a1) {
-    Comment comment = book.getSheetAt(sheet).getCellComment(new CellAddress(a1));
-    boolean ours = comment == null || comment.getAuthor().equals("Meadcell");
-    return ours ? "" : comment.getString().getString();
-  }
-
-  private static String shown(Cell cell) {
-    if (cell == null) {
-      return "";
-    }
-    CellType type =
-        cell.getCellType() == CellType.FORMULA
-            ? cell.getCachedFormulaResultType()
-            : cell.getCellType();
-    String value =
-        switch (type) {
-          case NUMERIC -> "" + cell.getNumericCellValue();
-          case STRING -> cell.getStringCellValue();
-          case BOOLEAN -> "" + cell.getBooleanCellValue();
-          case ERROR -> "error " + cell.getErrorCellValue();
-          default -> "";
-        };
-    return cell.getCellType() == CellType.FORMULA ? cell.getCellFormula() + " " + value : value;
-  }
-
-  // ---- what some of them are about --------------------------------------------------------
 
   private Filled named(String name) {
     return xlsx.stream().filter(f -> f.golden.name.equals(name)).findFirst().orElseThrow();
@@ -330,7 +227,7 @@ class GoldenTest {
             "the rest of a shared formula keeps it",
             () -> {
               try (Workbook after = TestBooks.open(named("our own shared formula").after)) {
-                Cell rest = cell(after, 0, "D12");
+                Cell rest = GoldenCells.cell(after, 0, "D12");
                 assertEquals("GRAVITY.CORRECT(B12,C12)", rest.getCellFormula());
                 assertEquals(8, rest.getNumericCellValue());
               }
@@ -339,14 +236,12 @@ class GoldenTest {
             "formulas on the results are recomputed and stay shared",
             () -> {
               try (Workbook after = TestBooks.open(named("shared formula on the results").after)) {
-                Cell last = cell(after, 0, "H14");
+                Cell last = GoldenCells.cell(after, 0, "H14");
                 assertEquals("D7*2", last.getCellFormula());
-                assertEquals(2 * expected(2), last.getNumericCellValue(), 1e-12);
+                assertEquals(2 * GoldenCells.expected(2), last.getNumericCellValue(), 1e-12);
               }
             }));
   }
-
-  // ---- .ods -------------------------------------------------------------------------------
 
   @TestFactory
   Stream<DynamicTest> ods() throws Exception {
@@ -362,8 +257,12 @@ class GoldenTest {
           unchangedParts(filled, ODS);
           OdsCells before = new OdsCells(filled.partBefore("content.xml"));
           OdsCells after = new OdsCells(filled.partAfter("content.xml"));
-          for (int i = 0; i < RESULTS.size(); i++) {
-            assertEquals(expected(i), after.number(RESULTS.get(i)), 0, RESULTS.get(i));
+          for (int i = 0; i < GoldenCells.RESULTS.size(); i++) {
+            assertEquals(
+                GoldenCells.expected(i),
+                after.number(GoldenCells.RESULTS.get(i)),
+                0,
+                GoldenCells.RESULTS.get(i));
           }
           Set<String> cells = filled.golden.cells;
           assertEqual(before.without(cells), after.without(cells));
@@ -386,8 +285,6 @@ class GoldenTest {
     return meta;
   }
 
-  // ---- all --------------------------------------------------------------------------------
-
   @TestFactory
   Stream<DynamicTest> libreOfficeOpensEveryOne() throws Exception {
     List<Filled> all = Stream.of(xlsx, xls, ods).flatMap(List::stream).toList();
@@ -403,12 +300,12 @@ class GoldenTest {
         filled -> {
           String name = filled.after.getFileName().toString().replace('.', '-') + ".csv";
           List<String> lines = Files.readAllLines(folder.resolve("csv").resolve(name));
-          for (int i = 0; i < RESULTS.size(); i++) {
+          for (int i = 0; i < GoldenCells.RESULTS.size(); i++) {
             String shown = lines.get(4 + i).split(",")[3];
             if (filled.after.toString().endsWith(".xls")) {
               assertEquals("#ADDIN?", shown); // computed anew, here without the extension
             } else {
-              assertEquals(expected(i), Double.parseDouble(shown), HALF_A_DIGIT);
+              assertEquals(GoldenCells.expected(i), Double.parseDouble(shown), HALF_A_DIGIT);
             }
           }
         });

@@ -69,7 +69,7 @@ final class OdsCells {
       }
     }
     for (Element other : elements(document.getDocumentElement(), "table:table")) {
-      if (other.getAttribute("table:name").equals(GoldenTest.KEPT)) {
+      if (other.getAttribute("table:name").equals(GoldenCells.KEPT)) {
         other.getParentNode().removeChild(other);
       }
     }

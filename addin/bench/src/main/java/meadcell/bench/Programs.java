@@ -1,0 +1,47 @@
+package meadcell.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The programs that are timed, each in a process of its own. */
+record Programs(Path jar, Path folder) {
+  List<String> meadcell(Object... arguments) {
+    List<String> command = java();
+    command.addAll(List.of("-jar", jar.toString()));
+    for (Object argument : arguments) {
+      command.add(argument.toString());
+    }
+    return command;
+  }
+
+  List<String> bare(Path log, Path target) throws Exception {
+    Path classes =
+        Path.of(BarePoi.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+    List<String> command = java();
+    command.addAll(List.of("-cp", jar + java.io.File.pathSeparator + classes));
+    command.addAll(List.of(BarePoi.class.getName(), log.toString(), target.toString()));
+    command.addAll(List.of("" + Logs.FIRST_ROW, "" + Logs.COLUMNS, "" + Logs.RESULTS));
+    return command;
+  }
+
+  private static List<String> java() {
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    return new ArrayList<>(List.of(java));
+  }
+
+  Process start(List<String> command) throws IOException {
+    return new ProcessBuilder(command)
+        .redirectErrorStream(true)
+        .redirectOutput(folder.resolve("log.txt").toFile())
+        .start();
+  }
+
+  void run(List<String> command) throws IOException, InterruptedException {
+    if (start(command).waitFor() != 0) {
+      throw new IOException(Files.readString(folder.resolve("log.txt")));
+    }
+  }
+}
