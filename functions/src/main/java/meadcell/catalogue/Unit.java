@@ -51,7 +51,7 @@ public enum Unit {
   /** The kilogram. */
   KILOGRAM(Dimension.MASS, 1, "kg", "kgs", "kilo", "kilos", "kilogram", "kilograms", "kilogramm"),
   /** 1/1000 of a kilogram. */
-  GRAM(Dimension.MASS, 0.001, "g", "gr", "gram", "grams", "gramm"),
+  GRAM(Dimension.MASS, 0.001, "g", "gram", "grams", "gramm"),
   /** 1/1000 of a gram. */
   MILLIGRAM(Dimension.MASS, 0.000001, "mg"),
   /** The avoirdupois pound. */

@@ -64,22 +64,9 @@ public final class Outlook {
           "Act at the earliest day. Sulfites can make asthmatics and allergic people gravely ill: never"
               + " add without a reading.")
   public static Until lasts(
-      @Arg(name = "days", help = "Day of each reading", is = Quantity.DATE, from = 0, to = 300000)
-          double[] days,
-      @Arg(
-              name = "free",
-              help = "Free SO₂ on that day",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double[] free,
-      @Arg(
-              name = "limit",
-              help = "Free SO₂ to act at",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double limit,
+      @Decline.Days double[] days,
+      @Decline.Free double[] free,
+      @Decline.Limit double limit,
       @Arg(
               name = "oxygen",
               help = "Oxygen that comes in; left out: readings must do",

@@ -284,22 +284,7 @@ public final class Sulfite {
               + " SULFITE.LASTS says between which days it lies.",
       caution = SO2_CAUTION)
   public static double decay(
-      @Arg(name = "days", help = "Day of each reading", is = Quantity.DATE, from = 0, to = 300000)
-          double[] days,
-      @Arg(
-              name = "free",
-              help = "Free SO₂ on that day",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double[] free,
-      @Arg(
-              name = "limit",
-              help = "Free SO₂ to act at",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double limit) {
+      @Decline.Days double[] days, @Decline.Free double[] free, @Decline.Limit double limit) {
     return new Decline(days, free).dayWhen(limit);
   }
 

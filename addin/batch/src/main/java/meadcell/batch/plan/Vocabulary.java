@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import meadcell.catalogue.Unit;
@@ -26,8 +25,20 @@ public final class Vocabulary {
    */
   public record Meaning(Concept concept, Unit unit, boolean isWeak) {}
 
+  /**
+   * A word of the list.
+   *
+   * @param last the unit that it ends with, as in {@code true sg}, or null
+   */
+  private record Word(Meaning meaning, Unit last) {
+    boolean fits(Header header) {
+      boolean isIn = header.unit().isEmpty() || meaning.concept.in(header.unit().get()).isPresent();
+      return isIn && (last == null || header.unit().filter(last::equals).isPresent());
+    }
+  }
+
   private static final Map<Concept, String> USUAL = new EnumMap<>(Concept.class);
-  private static final Map<String, List<Meaning>> BY_WORD = read();
+  private static final Map<String, List<Word>> BY_WORD = read();
 
   private Vocabulary() {}
 
@@ -39,8 +50,8 @@ public final class Vocabulary {
     String name =
         header.strange().isEmpty() ? header.name() : header.name().replaceAll("\\s*[(\\[].*", "");
     return BY_WORD.getOrDefault(name, List.of()).stream()
-        .filter(
-            known -> header.unit().isEmpty() || known.concept().in(header.unit().get()).isPresent())
+        .filter(word -> word.fits(header))
+        .map(Word::meaning)
         .findFirst()
         .map(
             known ->
@@ -60,8 +71,8 @@ public final class Vocabulary {
     return meaning(header).filter(meaning -> !meaning.isWeak()).map(Meaning::concept);
   }
 
-  private static Map<String, List<Meaning>> read() {
-    Map<String, List<Meaning>> words = new HashMap<>();
+  private static Map<String, List<Word>> read() {
+    Map<String, List<Word>> words = new HashMap<>();
     try (BufferedReader lines =
         new BufferedReader(
             new InputStreamReader(
@@ -74,10 +85,10 @@ public final class Vocabulary {
           USUAL.putIfAbsent(concept, fields[2]);
           for (int i = 2; i < fields.length; i++) {
             boolean isWeak = fields[i].startsWith(WEAK);
-            String word = fields[i].substring(isWeak ? 1 : 0).toLowerCase(Locale.ROOT);
+            Header word = Header.of(fields[i].substring(isWeak ? 1 : 0));
             words
-                .computeIfAbsent(word, key -> new ArrayList<>())
-                .add(new Meaning(concept, unit, isWeak));
+                .computeIfAbsent(word.name(), key -> new ArrayList<>())
+                .add(new Word(new Meaning(concept, unit, isWeak), word.unit().orElse(null)));
           }
         }
       }

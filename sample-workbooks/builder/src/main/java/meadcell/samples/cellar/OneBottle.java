@@ -94,6 +94,14 @@ final class OneBottle {
             in("±", NUMBER))
         .fill(ANALYSES)
         .nameBlock("Lot", "±", "bottle_analyses");
+    Block right = card(page, page.at(top, RIGHT, 4), log.top());
+    int turn = Math.max(left.row(), right.row());
+    page.turn(turn);
+    air(page.at(turn, 0, 5));
+    vessels(page.at(turn, RIGHT, 4));
+  }
+
+  private static void air(Block left) {
     left.heading("What lets air in");
     left.table(
             5,
@@ -111,10 +119,9 @@ final class OneBottle {
     left.note(
         "A mead, cask or property more: a row more. Capacity stays blank where gas or a lid keeps the"
             + " air off.");
-    card(page, page.at(top, RIGHT, 4), log.top());
   }
 
-  private static void card(Page page, Block right, int top) {
+  private static Block card(Page page, Block right, int top) {
     right
         .heading("The bottle")
         .form(
@@ -153,6 +160,19 @@ final class OneBottle {
             out("±", VOLUME, losses(2)),
             out("A year", of(Quantity.PERCENT_PER_YEAR, 1), losses(3)))
         .fill("C11\nC12\n");
+    chart(
+        page,
+        top,
+        "Days of each liquid, and where",
+        "days",
+        story,
+        "Liquid, and where it was",
+        "Days");
+    chart(page, top + 20, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
+    return right;
+  }
+
+  private static void vessels(Block right) {
     right.heading("What is where");
     right.table(
         5,
@@ -171,15 +191,6 @@ final class OneBottle {
             Act between        |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,2)
             and                |                | DATE                       | =INDEX(SULFITE.LASTS(bottle_read,bottle_free,bottle_act,bottle_oxygen),1,3)
             """);
-    chart(
-        page,
-        top,
-        "Days of each liquid, and where",
-        "days",
-        story,
-        "Liquid, and where it was",
-        "Days");
-    chart(page, top + 20, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
   }
 
   private static String story(int column) {
