@@ -22,7 +22,7 @@ public record Grid(BookSheet sheet, boolean isTurned) {
 
   /** The sheet's place of one of the grid's, and the other way round. */
   public Place turn(Place place) {
-    return isTurned ? new Place(place.column(), place.row()) : place;
+    return isTurned ? new Place(/* row= */ place.column(), /* column= */ place.row()) : place;
   }
 
   CellContent content(Place place) {
