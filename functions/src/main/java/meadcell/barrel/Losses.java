@@ -8,6 +8,7 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
+import meadcell.density.Evaporation;
 
 /** What a barrel loses through wood and bung, and when to top it up. */
 @Family(name = "BARREL")
@@ -197,7 +198,7 @@ public final class Losses {
               is = Quantity.PERCENT,
               from = 50,
               to = 80,
-              byDefault = 67)
+              byDefault = Evaporation.NEUTRAL_HUMIDITY)
           double neutral) {
     return Evaporation.strength(abv, loss, humidity, neutral);
   }

@@ -3,6 +3,7 @@ package meadcell.blend;
 import static meadcell.catalogue.Refusal.Kind.INCONSISTENT;
 import static meadcell.catalogue.Refusal.Kind.NOT_CONVERGED;
 import static meadcell.catalogue.Refusal.Kind.NO_SOLUTION;
+import static meadcell.catalogue.Refusal.Kind.UNKNOWN_NAME;
 import static meadcell.catalogue.Refusal.Kind.WRONG_KIND;
 
 import meadcell.catalogue.Reason;
@@ -41,7 +42,42 @@ enum BlendReason implements Reason {
   NO_BLEND(
       NO_SOLUTION,
       "No blend of these lots meets the targets. The least that must give way: {changes}."),
-  LIMITS_NOT_KEPT(NOT_CONVERGED, "The plan found does not keep the limits; change them a little.");
+  LIMITS_NOT_KEPT(NOT_CONVERGED, "The plan found does not keep the limits; change them a little."),
+
+  PH_NOT_CARRIED(
+      INCONSISTENT,
+      "{property} does not mix by volume and is not carried: blend a sample and measure it."),
+  FREE_SULFITE_NOT_CARRIED(
+      INCONSISTENT,
+      "{property} binds and is used up, so it is not carried: measure it, follow it with"
+          + " SULFITE.DECAY, or carry total SO2."),
+  GRAVITY_NOT_CARRIED(
+      INCONSISTENT,
+      "{property} is not carried: carry strength and sugar, or mix gravities with BLEND.GRAVITY."),
+  NOT_CONSERVED(INCONSISTENT, "{property} is not conserved, so it is not carried: measure it."),
+  NO_SUCH_PROPERTY(UNKNOWN_NAME, "analyses have no property \"{given}\"."),
+  ANALYSIS_OF_UNKNOWN(
+      UNKNOWN_NAME, "Row {row} of analyses is of \"{given}\", which is not in transfers."),
+  ANALYSIS_OF_EMPTY(
+      INCONSISTENT,
+      "Row {row} of analyses is of \"{lot}\", which holds nothing by then, as far as transfers say."),
+  NOT_ANALYSED(
+      NO_SOLUTION,
+      "The {property} is not known: analyses have none of \"{liquid}\" by the day it came in, and no"
+          + " later one of the vessel."),
+  FERMENTABLE_CAME(
+      NO_SOLUTION,
+      "The {property} is not known: \"{liquid}\", which may ferment as far as analyses say, came into"
+          + " \"{vessel}\" on {day}, and {property} was not measured there since. If it cannot ferment,"
+          + " add its strength or sugar to analyses."),
+  CHANGED_BETWEEN(
+      NO_SOLUTION,
+      "The {property} is not known: in \"{vessel}\" it went from {before} to {after} between {since}"
+          + " and {day} as in a ferment, so it cannot be carried through those days."),
+  STILL_CHANGES(
+      NO_SOLUTION,
+      "The {property} is not known: in \"{vessel}\" it still changed, from {before} to {after} by {day},"
+          + " as in a ferment. Measure until it stands still, or sugar is at most {dry}.");
 
   private final Refusal.Kind kind;
   private final String english;

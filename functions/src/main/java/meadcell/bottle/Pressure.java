@@ -186,23 +186,8 @@ public final class Pressure {
               to = 150)
           double sugar,
       @Shared.Strength double abv,
-      @Arg(
-              name = "co2",
-              help = "Carbon dioxide already dissolved",
-              is = Quantity.GRAM_PER_LITRE,
-              from = 0,
-              to = 15,
-              byDefault = 1.2)
-          double co2,
-      @Arg(
-              name = "temperature",
-              help = "Warmest store",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true,
-              byDefault = 35)
-          double temperatureC) {
+      @Shared.GasBefore double co2,
+      @Shared.WarmestStore double temperatureC) {
     double dissolved = co2 + CarbonDioxide.FROM_HEXOSE * sugar;
     return CarbonDioxide.gaugeKPa(dissolved, temperatureC, abv + sugar / 16.83, 0);
   }

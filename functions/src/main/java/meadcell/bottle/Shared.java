@@ -25,5 +25,26 @@ final class Shared {
   @Retention(RetentionPolicy.RUNTIME)
   @interface Strength {}
 
+  @Arg(
+      name = "co2",
+      help = "Carbon dioxide already dissolved",
+      is = Quantity.GRAM_PER_LITRE,
+      from = 0,
+      to = 15,
+      byDefault = 1.2)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface GasBefore {}
+
+  @Arg(
+      name = "temperature",
+      help = "Warmest store",
+      is = Quantity.TEMPERATURE,
+      from = 0,
+      to = 40,
+      zeroIsBlank = true,
+      byDefault = 35)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface WarmestStore {}
+
   private Shared() {}
 }

@@ -65,8 +65,7 @@ public final class WorstCase {
               from = 0.98,
               to = 1.3)
           double present,
-      @Arg(name = "abv", help = "Strength", is = Quantity.PERCENT_VOL, from = 1, to = 25)
-          double abv,
+      @Shared.Strength double abv,
       @Arg(
               name = "sugarFree",
               help = "Extract that is not fermentable sugar; left out: from its parts",
@@ -74,23 +73,8 @@ public final class WorstCase {
               from = 0,
               to = 150)
           OptionalDouble sugarFree,
-      @Arg(
-              name = "co2",
-              help = "Carbon dioxide already dissolved",
-              is = Quantity.GRAM_PER_LITRE,
-              from = 0,
-              to = 15,
-              byDefault = 1.2)
-          double co2,
-      @Arg(
-              name = "temperature",
-              help = "Warmest store",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true,
-              byDefault = 35)
-          double temperatureC) {
+      @Shared.GasBefore double co2,
+      @Shared.WarmestStore double temperatureC) {
     double byGravities =
         Extract.sugarLeftLimits(original, present, sugarFree, OptionalDouble.empty(), U_GRAVITY)
             .high();

@@ -160,7 +160,7 @@ public final class ResultSpec {
       for (int j = 0; j < rows[i].length; j++) {
         row.add(shown(rows[i][j], quantity(j), system, words));
       }
-      lines.add(String.join(words.say(Phrase.BETWEEN_CELLS) + " ", row));
+      lines.add(String.join(words.betweenCells() + " ", row));
     }
     if (shape != Shape.ROW
         && several

@@ -152,7 +152,7 @@ public final class Statement {
           .map(one -> text(parameter, one, system, words))
           .collect(
               Collectors.joining(
-                  words.say(clauses ? Phrase.BETWEEN_CLAUSES : Phrase.BETWEEN_CELLS) + " "));
+                  (clauses ? words.say(Phrase.BETWEEN_CLAUSES) : words.betweenCells()) + " "));
     }
     return String.valueOf(value);
   }

@@ -31,10 +31,20 @@ public final class Words {
   private final String tag;
 
   /** Files by their section, read when first asked for. */
-  private final Map<String, Properties> files = new ConcurrentHashMap<>();
+  private final Map<String, Properties> files;
+
+  private final String decimalSign;
 
   Words(String tag) {
     this.tag = tag;
+    this.files = new ConcurrentHashMap<>();
+    this.decimalSign = say(Phrase.DECIMAL_POINT);
+  }
+
+  private Words(Words language, String decimalSign) {
+    this.tag = language.tag;
+    this.files = language.files;
+    this.decimalSign = decimalSign;
   }
 
   /**
@@ -46,6 +56,15 @@ public final class Words {
   public static Words in(String tag) {
     String language = tag.toLowerCase(Locale.ROOT).split("[-_]", 2)[0];
     return ALL.computeIfAbsent(TAGS.contains(language) ? language : TAGS.get(0), Words::new);
+  }
+
+  /**
+   * {@return the same language, its numbers as another place writes them}
+   *
+   * @param decimalSign what stands before the decimals
+   */
+  public Words withDecimalSign(String decimalSign) {
+    return new Words(this, decimalSign);
   }
 
   /** {@return all languages, English first} */
@@ -80,7 +99,7 @@ public final class Words {
 
   /** The language's own text of a key, or null. */
   String translation(String key) {
-    if (this == ENGLISH) {
+    if (tag.equals(TAGS.get(0))) {
       return null;
     }
     String section = key.substring(0, key.indexOf('.'));
@@ -151,8 +170,18 @@ public final class Words {
    * @param significantDigits how many significant digits
    */
   public String number(double value, int significantDigits) {
-    String plain = Numbers.text(value, significantDigits);
-    return this == ENGLISH ? plain : plain.replace(".", say(Phrase.DECIMAL_POINT));
+    return Numbers.text(value, significantDigits).replace(".", decimalSign);
+  }
+
+  /** What stands between cells; never a decimal sign. */
+  String betweenCells() {
+    String sign = say(Phrase.BETWEEN_CELLS);
+    return sign.equals(decimalSign) ? ";" : sign;
+  }
+
+  private String betweenRows() {
+    String sign = say(Phrase.BETWEEN_ROWS);
+    return sign.equals(betweenCells()) ? "|" : sign;
   }
 
   /**
@@ -191,9 +220,9 @@ public final class Words {
     if (result instanceof Object[][] rows) {
       StringBuilder out = new StringBuilder();
       for (Object[] row : rows) {
-        out.append(out.isEmpty() ? "" : say(Phrase.BETWEEN_ROWS) + " ");
+        out.append(out.isEmpty() ? "" : betweenRows() + " ");
         for (int i = 0; i < row.length; i++) {
-          out.append(i == 0 ? "" : say(Phrase.BETWEEN_CELLS) + " ");
+          out.append(i == 0 ? "" : betweenCells() + " ");
           out.append(row[i] == null ? "" : shown(row[i]));
         }
       }

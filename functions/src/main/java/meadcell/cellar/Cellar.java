@@ -83,8 +83,8 @@ public final class Cellar {
       formula = "None.",
       source = "None needed.",
       example = "CELLAR.SOURCE(\"BARREL.VOLUME\")")
-  public static String source(@FunctionName String function) {
-    return CATALOGUE.get(function).declaration().source();
+  public static Optional<Said> source(@FunctionName String function) {
+    return Optional.of(CATALOGUE.get(function)::source);
   }
 
   /**

@@ -1,12 +1,37 @@
 package meadcell.sulfite;
 
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
 import java.util.Arrays;
+import meadcell.catalogue.Arg;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /** Readings that fall by the same share every day: a straight line through their logarithms. */
 final class Decline {
+  @Arg(name = "days", help = "Day of each reading", is = Quantity.DATE, from = 0, to = 300000)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Days {}
+
+  @Arg(
+      name = "free",
+      help = "Free SO₂ on that day",
+      is = Quantity.MILLIGRAM_PER_LITRE,
+      above = 0,
+      to = 1000)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Free {}
+
+  @Arg(
+      name = "limit",
+      help = "Free SO₂ to act at",
+      is = Quantity.MILLIGRAM_PER_LITRE,
+      above = 0,
+      to = 1000)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Limit {}
+
   /** A forecast further ahead is worth nothing (common practice, no source). */
   private static final int FURTHEST_DAYS = 3650;
 

@@ -280,25 +280,11 @@ public final class Sulfite {
       example = "SULFITE.DECAY({0;30;60};{32;28;24.5};20)",
       note =
           "Readings since the last addition only. Three or more readings are better than two: the"
-              + " method itself scatters by some mg/L. Every racking or opened bung speeds the loss.",
+              + " method itself scatters by some mg/L. Every racking or opened bung speeds the loss."
+              + " SULFITE.LASTS says between which days it lies.",
       caution = SO2_CAUTION)
   public static double decay(
-      @Arg(name = "days", help = "Day of each reading", is = Quantity.DATE, from = 0, to = 300000)
-          double[] days,
-      @Arg(
-              name = "free",
-              help = "Free SO₂ on that day",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double[] free,
-      @Arg(
-              name = "limit",
-              help = "Free SO₂ to act at",
-              is = Quantity.MILLIGRAM_PER_LITRE,
-              above = 0,
-              to = 1000)
-          double limit) {
+      @Decline.Days double[] days, @Decline.Free double[] free, @Decline.Limit double limit) {
     return new Decline(days, free).dayWhen(limit);
   }
 

@@ -10,6 +10,13 @@ import meadcell.catalogue.Refusal;
 /** Why functions of the sulfite refuse. */
 enum SulfiteReason implements Reason {
   ONE_DAY(INCONSISTENT, "days must hold at least two different days."),
+  ONE_DAY_ALONE(
+      INCONSISTENT,
+      "days hold one day only: give a reading of another day, or the oxygen that comes in."),
+  NOT_SURELY_FALLING(
+      NO_SOLUTION,
+      "The readings do not surely fall for what one may be off: take a later one, or give the oxygen"
+          + " that comes in."),
   LIMIT_ABOVE_START(
       INCONSISTENT, "limit is {limit}, above what the fit has on the first day, {start}."),
   HARDLY_FALLS(

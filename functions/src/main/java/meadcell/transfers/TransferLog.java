@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import meadcell.catalogue.General;
 import meadcell.catalogue.Place;
@@ -52,6 +53,7 @@ public final class TransferLog {
   public record Entry(double day, int vessel, Posting posting, double volumeL) {}
 
   final List<Move> moves = new ArrayList<>();
+  private final List<Step> steps = new ArrayList<>();
   private final List<Entry> entries = new ArrayList<>();
   private final double day;
   private final Slack slack;
@@ -146,6 +148,11 @@ public final class TransferLog {
     return Collections.unmodifiableList(entries);
   }
 
+  /** {@return what each row did, in the order of the replay} */
+  public List<Step> steps() {
+    return Collections.unmodifiableList(steps);
+  }
+
   /** {@return the indexes of what was filled, in the order of the log; not of what was lost} */
   public IntStream filled() {
     return IntStream.range(0, vessels.size())
@@ -159,12 +166,26 @@ public final class TransferLog {
    * @param name the name
    */
   public int find(TransferReason unknown, String name) {
-    Integer index = byName.get(key(name));
-    if (index == null || index == gauge) {
-      List<String> known = vessels.stream().map(vessel -> vessel.name).toList();
-      throw Refusal.unknownName(unknown, name, known);
+    OptionalInt index = indexOf(name);
+    if (index.isEmpty()) {
+      throw Refusal.unknownName(unknown, name, names());
     }
-    return index;
+    return index.getAsInt();
+  }
+
+  /**
+   * {@return the index of a name, in any case; empty where the log does not have it}
+   *
+   * @param name the name
+   */
+  public OptionalInt indexOf(String name) {
+    Integer index = byName.get(key(name));
+    return index == null || index == gauge ? OptionalInt.empty() : OptionalInt.of(index);
+  }
+
+  /** {@return all names as they are written first} */
+  public List<String> names() {
+    return vessels.stream().map(vessel -> vessel.name).toList();
   }
 
   private void check(TransferRow row) {
@@ -233,6 +254,8 @@ public final class TransferLog {
           .with("vessel", to.name)
           .with("drawnRow", to.drawnAsSourceInRow);
     }
+    Step.Kind kind = fresh ? Step.Kind.CAME : Step.Kind.MOVED;
+    steps.add(new Step(row, kind, source, target, vessels.get(source).volumeL, to.volumeL));
     if (to.volumeL == 0) {
       to.begin(row);
     } else {
@@ -248,12 +271,14 @@ public final class TransferLog {
   private void measure(int index, TransferRow row) {
     Content vessel = vessels.get(index);
     if (!vessel.filled) {
+      steps.add(new Step(row, Step.Kind.CAME, index, index, 0, 0));
       moves.add(new Move(row.day(), index, true, index, 1));
       entries.add(new Entry(row.day(), index, Posting.IN, row.volumeL()));
       vessel.begin(row);
       return;
     }
     double missing = vessel.volumeL - row.volumeL();
+    steps.add(new Step(row, Step.Kind.GAUGED, index, index, vessel.volumeL, vessel.volumeL));
     entries.add(new Entry(row.day(), index, Posting.LOST, missing));
     if (missing > 0) {
       lose(index, missing, row);

@@ -34,7 +34,8 @@ public record TransferRow(
    */
   private static final double RELATIVE_UNCERTAINTY = 0.005;
 
-  double varianceL2() {
+  /** {@return the variance of the volume, L²} */
+  public double varianceL2() {
     double u = uncertaintyL.orElse(RELATIVE_UNCERTAINTY * volumeL);
     return u * u;
   }

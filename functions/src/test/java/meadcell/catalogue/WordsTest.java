@@ -103,6 +103,11 @@ class WordsTest {
     assertEquals(
         "Die Funktion \"GRAVITY.TOBRICKS\" gibt es nicht. Ist GRAVITY.TOBRIX gemeint?",
         why.callIn(german, "GRAVITY.TOBRICKS", 1.0));
+    FunctionSpec source = catalogue.get("CELLAR.SOURCE");
+    assertEquals(
+        catalogue.get("BARREL.VOLUME").source(german), source.callIn(german, "BARREL.VOLUME"));
+    assertEquals(
+        catalogue.get("BARREL.VOLUME").declaration().source(), source.call("BARREL.VOLUME"));
     String page = ReferencePage.of(catalogue.get("BARREL.VOLUME"), german).text(200);
     assertTrue(page.contains("BARREL.VOLUME(50.5;64;81.5) ergibt 229,204"), page);
   }

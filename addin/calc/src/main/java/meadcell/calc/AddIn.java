@@ -39,7 +39,7 @@ public final class AddIn {
     @Override
     public Object createInstanceWithContext(XComponentContext context) {
       addToContextMenus(context);
-      return FamilyService.of(Cellar.catalogue(), family);
+      return FamilyService.of(Cellar.catalogue(), family, context);
     }
 
     @Override

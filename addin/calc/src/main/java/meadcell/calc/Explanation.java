@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import meadcell.calc.Scratch.Area;
 import meadcell.calc.Scratch.Found;
+import meadcell.calc.menu.OfficeSettings;
 import meadcell.calc.menu.Texts;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.CallPage;
@@ -45,7 +46,8 @@ final class Explanation {
   Explanation(XComponentContext context, Texts texts) {
     this.context = context;
     this.texts = texts;
-    this.words = Words.in(texts.language());
+    this.words =
+        Words.in(texts.language()).withDecimalSign(new OfficeSettings(context).decimalSign());
   }
 
   String of(XSpreadsheetDocument document, XCell cell) {
@@ -177,7 +179,7 @@ final class Explanation {
       if (required == null || !(found.value() instanceof String)) {
         return found;
       }
-      Found number = scratch.value("VALUE(" + one + ")");
+      Found number = scratch.value("(" + one + ")*1");
       return number.isError() ? found : number;
     }
 

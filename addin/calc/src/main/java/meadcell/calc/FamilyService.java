@@ -5,6 +5,7 @@ import com.sun.star.lang.XLocalizable;
 import com.sun.star.lang.XServiceInfo;
 import com.sun.star.lang.XTypeProvider;
 import com.sun.star.uno.Type;
+import com.sun.star.uno.XComponentContext;
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
@@ -12,6 +13,7 @@ import java.lang.reflect.Proxy;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import meadcell.calc.menu.OfficeSettings;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
@@ -25,19 +27,27 @@ import meadcell.catalogue.Words;
 final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizable, XTypeProvider {
   private static final String ADD_IN = "com.sun.star.sheet.AddIn";
 
+  /** Its arguments are those of the function that it names. */
+  private static final String WHY = "CELLAR.WHY";
+
   private final String family;
   private final Class<?> functionsType;
   private final Map<String, FunctionSpec> functions = new HashMap<>();
+  private final XComponentContext context;
+  private final TypedNumbers typed;
   private volatile Locale locale = new Locale("en", "US", "");
   private volatile Words words = Words.ENGLISH;
 
-  private FamilyService(Catalogue catalogue, String family, Class<?> functionsType) {
+  private FamilyService(
+      Catalogue catalogue, String family, Class<?> functionsType, XComponentContext context) {
     this.family = family;
+    this.context = context;
+    this.typed = new TypedNumbers(catalogue, context);
     this.functionsType = functionsType;
     catalogue.functions(family).forEach(function -> functions.put(function.member(), function));
   }
 
-  static Object of(Catalogue catalogue, String family) {
+  static Object of(Catalogue catalogue, String family, XComponentContext context) {
     ClassLoader loader = FamilyService.class.getClassLoader();
     try {
       Class<?> type =
@@ -45,7 +55,7 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
       return Proxy.newProxyInstance(
           loader,
           new Class<?>[] {type, XServiceInfo.class, XLocalizable.class, XTypeProvider.class},
-          new FamilyService(catalogue, family, type));
+          new FamilyService(catalogue, family, type, context));
     } catch (ClassNotFoundException e) {
       throw new IllegalStateException("the package was built without " + family, e);
     }
@@ -69,7 +79,11 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
   private Object call(FunctionSpec function, Object[] arguments) {
     Object result;
     try {
-      result = function.callIn(words, CellValues.fromOffice(function, arguments));
+      Object[] values = CellValues.fromOffice(function, arguments);
+      if (function.name().equals(WHY)) {
+        typed.read(values);
+      }
+      result = function.callIn(words, values);
     } catch (Refusal refusal) {
       result = CellError.of(refusal).value();
     }
@@ -94,7 +108,8 @@ final class FamilyService implements InvocationHandler, XServiceInfo, XLocalizab
   @Override
   public void setLocale(Locale locale) {
     this.locale = locale;
-    this.words = Words.in(locale.Language);
+    this.words =
+        Words.in(locale.Language).withDecimalSign(new OfficeSettings(context).decimalSign());
   }
 
   @Override

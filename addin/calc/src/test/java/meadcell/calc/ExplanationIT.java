@@ -90,12 +90,12 @@ class ExplanationIT {
   }
 
   @Test
-  void inGermanAllIsGerman() throws Exception {
+  void wordsAreThoseOfTheLanguageAndNumbersThoseOfTheLocale() throws Exception {
     try (Workbook book = book()) {
       book.cell("D1").setFormula("=GRAVITY.TOBRIX(C5)");
       List<String> lines = explained(book, "D1", new Texts("de"));
-      assertTrue(after(lines, "Argumente").startsWith("  sg = 1,05 SG (aus C5)"), "" + lines);
-      assertEquals("  12,3975 °Bx", after(lines, "Ergebnis"));
+      assertTrue(after(lines, "Argumente").startsWith("  sg = 1.05 SG (aus C5)"), "" + lines);
+      assertEquals("  12.3975 °Bx", after(lines, "Ergebnis"));
     }
   }
 

@@ -24,6 +24,10 @@ public final class Archive {
     return this;
   }
 
+  byte[] get(String name) {
+    return entries.get(name);
+  }
+
   /** Adds the entries of a zip. */
   Archive addZip(Path zip) throws IOException {
     try (ZipInputStream in = new ZipInputStream(Files.newInputStream(zip))) {

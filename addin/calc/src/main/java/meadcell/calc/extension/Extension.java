@@ -21,12 +21,18 @@ import meadcell.calc.menu.Menu;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.CheckRow;
 import meadcell.catalogue.Words;
+import meadcell.cellar.Cellar;
 import org.apache.commons.math3.util.FastMath;
 
 /** Builds the package that the office installs, all of it from the catalogue. */
 public final class Extension {
   /** The check workbook, in the package. */
   public static final String CHECKS = "checks.fods";
+
+  static final String DESCRIPTION = "description.xml";
+
+  /** As people get it. */
+  private static final String PACKAGE = "meadcell.oxt";
 
   /** The component, in the package. */
   static final String JAR = "meadcell-calc.jar";
@@ -60,11 +66,20 @@ public final class Extension {
   }
 
   /**
-   * Arguments: folder of the package's fixed files, Java sources, work folder, package to write.
+   * Arguments: folder of the package's fixed files, Java sources, work folder, package to write,
+   * address of the site where it will lie, or nothing.
    */
   public static void main(String[] arguments) throws IOException {
-    new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]))
-        .write(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[3]));
+    Path target = Path.of(arguments[3]);
+    Extension extension =
+        new Extension(Extension.class.getClassLoader(), libraries(), Path.of(arguments[2]));
+    Archive archive = extension.archive(Path.of(arguments[0]), Path.of(arguments[1]));
+    if (arguments[4] != null) { // as Maven passes an empty one
+      Site site = new Site(arguments[4]);
+      archive.add(DESCRIPTION, site.described(archive.get(DESCRIPTION)));
+      Files.write(target.resolveSibling(Site.UPDATES), site.updates(Cellar.version(), PACKAGE));
+    }
+    Files.write(target, archive.bytes());
   }
 
   /** The jars of the functions and of what they depend on. */
@@ -72,8 +87,8 @@ public final class Extension {
     return List.of(jarOf(Catalogue.class), jarOf(FastMath.class));
   }
 
-  /** Writes the package. */
-  void write(Path fixed, Path sources, Path target) throws IOException {
+  /** What is in the package. */
+  Archive archive(Path fixed, Path sources) throws IOException {
     Archive archive =
         new Archive()
             .addAll("", fixed)
@@ -94,7 +109,7 @@ public final class Extension {
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }
-    Files.write(target, archive.bytes());
+    return archive;
   }
 
   byte[] typeLibrary() {

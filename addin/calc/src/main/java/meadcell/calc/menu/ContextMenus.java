@@ -29,7 +29,7 @@ import java.util.regex.Pattern;
  */
 final class ContextMenus implements XDocumentEventListener, XContextMenuInterceptor {
   /** What an entry calls: the same as in the menu. */
-  private static final String EXPLAIN =
+  static final String EXPLAIN =
       "vnd.sun.star.script:Meadcell.Cellar.Explain?language=Basic&location=application";
 
   private static final AtomicBoolean IS_ADDED = new AtomicBoolean();
@@ -37,7 +37,7 @@ final class ContextMenus implements XDocumentEventListener, XContextMenuIntercep
   private final String title;
   private final Pattern ours;
 
-  private ContextMenus(String title, String families) {
+  ContextMenus(String title, String families) {
     this.title = title;
     this.ours = Pattern.compile("\\b(" + families + ")\\.", Pattern.CASE_INSENSITIVE);
   }
@@ -88,7 +88,8 @@ final class ContextMenus implements XDocumentEventListener, XContextMenuIntercep
   public ContextMenuInterceptorAction notifyContextMenuExecute(ContextMenuExecuteEvent event) {
     XCellRange cells = as(XCellRange.class, event.Selection.getSelection());
     try {
-      if (cells == null || !ours.matcher(cells.getCellByPosition(0, 0).getFormula()).find()) {
+      String formula = cells == null ? "" : cells.getCellByPosition(0, 0).getFormula();
+      if (!formula.replace("{", "").startsWith("=") || !ours.matcher(formula).find()) {
         return ContextMenuInterceptorAction.IGNORED;
       }
       XIndexContainer entries = event.ActionTriggerContainer;

@@ -1,10 +1,7 @@
 package meadcell.calc.menu;
 
-import com.sun.star.beans.NamedValue;
-import com.sun.star.container.XNameAccess;
 import com.sun.star.deployment.PackageInformationProvider;
 import com.sun.star.lang.IllegalArgumentException;
-import com.sun.star.lang.XMultiServiceFactory;
 import com.sun.star.sheet.XFunctionAccess;
 import com.sun.star.uno.UnoRuntime;
 import com.sun.star.uno.XComponentContext;
@@ -14,11 +11,13 @@ import java.util.List;
 /** Whether all of it is there and works together: office, Java, functions, Calc. */
 public final class Installation {
   private final XComponentContext context;
+  private final OfficeSettings settings;
   private final Texts texts;
 
   public Installation(XComponentContext context) {
     this.context = context;
-    this.texts = new Texts(setting("/org.openoffice.Setup/L10N", "ooLocale").split("[-_]")[0]);
+    this.settings = new OfficeSettings(context);
+    this.texts = new Texts(settings.language());
   }
 
   /** The functions cannot be loaded; the message says why and what to do. */
@@ -58,9 +57,9 @@ public final class Installation {
         texts.say(
             "versions",
             version,
-            setting("/org.openoffice.Setup/Product", "ooName")
+            settings.value("/org.openoffice.Setup/Product", "ooName")
                 + " "
-                + setting("/org.openoffice.Setup/Product", "ooSetupVersionAboutBox"),
+                + settings.value("/org.openoffice.Setup/Product", "ooSetupVersionAboutBox"),
             System.getProperty("java.version"),
             System.getProperty("java.vendor")));
     boolean sound = false;
@@ -77,9 +76,9 @@ public final class Installation {
   private boolean checks(Functions functions, List<String> lines) {
     List<String> missed = functions.missed();
     if (missed.isEmpty()) {
-      lines.add(texts.say("checksMet", functions.checks()));
+      lines.add(texts.say("checksMet", "" + functions.checks()));
     } else {
-      lines.add(texts.say("checksMissed", missed.size(), functions.checks()));
+      lines.add(texts.say("checksMissed", "" + missed.size(), "" + functions.checks()));
       lines.addAll(missed);
     }
     return missed.isEmpty();
@@ -110,21 +109,6 @@ public final class Installation {
       }
     }
     return "?";
-  }
-
-  private String setting(String path, String name) {
-    try {
-      Object settings =
-          as(
-                  XMultiServiceFactory.class,
-                  service("com.sun.star.configuration.ConfigurationProvider"))
-              .createInstanceWithArguments(
-                  "com.sun.star.configuration.ConfigurationAccess",
-                  new Object[] {new NamedValue("nodepath", path)});
-      return String.valueOf(as(XNameAccess.class, settings).getByName(name));
-    } catch (com.sun.star.uno.Exception e) {
-      throw new com.sun.star.uno.RuntimeException(e, path);
-    }
   }
 
   private Object service(String name) throws com.sun.star.uno.Exception {

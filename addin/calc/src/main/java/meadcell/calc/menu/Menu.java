@@ -25,7 +25,7 @@ import com.sun.star.uno.XComponentContext;
 /** What the entries of the menu do; each arrives as one word. */
 public final class Menu extends WeakBase implements XJobExecutor {
   /** Identifier of our package. */
-  static final String PACKAGE = "meadcell.calc";
+  public static final String PACKAGE = "meadcell.calc";
 
   /** The service that the menu's entries name. */
   public static final String SERVICE = "meadcell.calc.Menu";

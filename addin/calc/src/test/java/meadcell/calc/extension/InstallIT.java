@@ -92,7 +92,9 @@ class InstallIT {
     Path target = folder.resolve("meadcell-second.oxt");
     try (URLClassLoader loader =
         new URLClassLoader(new URL[] {family.toUri().toURL()}, InstallIT.class.getClassLoader())) {
-      new Extension(loader, libraries, folder).write(fixed, PackageIT.SOURCES, target);
+      Files.write(
+          target,
+          new Extension(loader, libraries, folder).archive(fixed, PackageIT.SOURCES).bytes());
     }
     return target;
   }

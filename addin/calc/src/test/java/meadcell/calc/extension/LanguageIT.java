@@ -6,13 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.task.XJobExecutor;
 import com.sun.star.uno.UnoRuntime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import meadcell.calc.CatalogueFunctions;
+import meadcell.calc.WhyIT;
 import meadcell.calc.menu.Installation;
 import meadcell.calc.menu.Menu;
+import meadcell.calc.menu.Texts;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.ReferencePage;
 import meadcell.catalogue.Words;
@@ -49,6 +53,16 @@ class LanguageIT {
         book.cell("A2").setFormula("=CELLAR.WHY(\"GRAVITY.TOBRIX\";1085)");
         assertEquals(
             "sg ist 1085 SG; erlaubt ist 1 bis 1,45. Ist 1,085 gemeint?", book.column(0, 2)[1]);
+        String page =
+            new CatalogueFunctions()
+                .explain(
+                    office.context(),
+                    RemoteOffice.as(XSpreadsheetDocument.class, book.document()),
+                    book.cell("A1"),
+                    new Texts("de"));
+        assertTrue(page.contains("\n  sg = 1,05 SG: "), page);
+        assertTrue(page.contains("\nErgebnis\n  12,3975 °Bx\n"), page);
+        WhyIT.typedNumbersAreReadAsByCalc(book);
       }
       office.service(XJobExecutor.class, Menu.SERVICE).trigger("guide");
       try (Workbook guide = office.openWorkbooks().get(0)) {

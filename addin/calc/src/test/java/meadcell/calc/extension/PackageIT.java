@@ -13,6 +13,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -20,6 +21,8 @@ import java.util.Map;
 import java.util.jar.JarInputStream;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import meadcell.office.uno.TestOffice;
@@ -70,8 +73,10 @@ class PackageIT {
   void theSameSourcesGiveTheSameBytes() throws Exception {
     Path again = folder.resolve("again.oxt");
     Path fixed = TestOffice.extension().resolveSibling("extension");
-    new Extension(Extension.class.getClassLoader(), Extension.libraries(), folder)
-        .write(fixed, SOURCES, again);
+    Archive archive =
+        new Extension(Extension.class.getClassLoader(), Extension.libraries(), folder)
+            .archive(fixed, SOURCES);
+    Files.write(again, archive.bytes());
     assertArrayEquals(Files.readAllBytes(TestOffice.extension()), Files.readAllBytes(again));
   }
 
@@ -131,12 +136,45 @@ class PackageIT {
   }
 
   @Test
+  void withASiteItLinksThereAndTellsOfNewerVersions() throws Exception {
+    byte[] without =
+        Files.readAllBytes(
+            TestOffice.extension().resolveSibling("extension").resolve(Extension.DESCRIPTION));
+    Site site = new Site("https://cellar.example/packages");
+    List<String> added = words(site.described(without));
+    for (String word : words(without)) {
+      assertTrue(added.remove(word), word);
+    }
+    assertEquals(
+        List.of(
+            "/update-information",
+            "src",
+            "update-information",
+            "xlink:href=\"https://cellar.example/packages\"",
+            "xlink:href=\"https://cellar.example/packages/meadcell.update.xml\""),
+        added);
+    String newer = new String(site.updates("2.0.0", "meadcell.oxt"), StandardCharsets.UTF_8);
+    assertTrue(newer.contains("<version value=\"2.0.0\"/>"), newer);
+    assertTrue(
+        newer.contains("<src xlink:href=\"https://cellar.example/packages/meadcell.oxt\"/>"),
+        newer);
+  }
+
+  /** The names, attributes and words of some XML, sorted. */
+  private static List<String> words(byte[] xml) {
+    String text = new String(xml, StandardCharsets.UTF_8).replaceFirst("<\\?[^>]*>", "");
+    return Stream.of(text.split("/?[\\s<>]+"))
+        .filter(word -> !word.isEmpty())
+        .sorted()
+        .collect(Collectors.toCollection(ArrayList::new));
+  }
+
+  @Test
   void theExtensionManagerGetsATextAndNoLicenceToAccept() throws Exception {
     Map<String, byte[]> entries = packed();
     String description = new String(entries.get("description.xml"), StandardCharsets.UTF_8);
     assertFalse(description.contains("license"), "Apache 2.0 asks for no acceptance");
     assertFalse(description.contains("$"), description);
-    assertFalse(description.contains("update-information"), "built without a site");
     Matcher links = Pattern.compile("xlink:href=\"([^\"]+)\"").matcher(description);
     int count = 0;
     for (; links.find(); count++) {

@@ -31,7 +31,7 @@ class InstallationIT {
     String version = Cellar.version();
     assertTrue(lines.get(0).startsWith("Meadcell " + version + " in LibreOffice "), lines.get(0));
     int checks = CheckRow.load(Cellar.catalogue()).size();
-    assertEquals("All %,d check values are met.".formatted(checks), lines.get(1));
+    assertEquals("All %d check values are met.".formatted(checks), lines.get(1));
     assertEquals("Calc calls the functions: CELLAR.VERSION() gives " + version + ".", lines.get(2));
     assertEquals("All is sound.", lines.get(3));
     assertEquals(4, lines.size());

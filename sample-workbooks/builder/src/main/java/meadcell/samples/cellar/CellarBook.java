@@ -26,6 +26,7 @@ public final class CellarBook {
     Analyses.add(book);
     Decide.add(book);
     Lineage.add(book);
+    OneBottle.add(book);
     Cautions.add(book);
     return book.finish();
   }
@@ -43,6 +44,7 @@ public final class CellarBook {
     sheets.put(Analyses.TITLE, "Free SO₂, volatile acid and pH over time, with due dates.");
     sheets.put(Decide.TITLE, "One cask decided from all of these.");
     sheets.put(Lineage.TITLE, "Which liquids are in a lot, and how long they lay in which wood.");
+    sheets.put(OneBottle.TITLE, "A year from the casks to one bottle: shares, strength, air.");
     sheets.put(Cautions.TITLE, "Read before the first day.");
     return sheets;
   }

@@ -1,20 +1,31 @@
-package meadcell.barrel;
+package meadcell.density;
 
 import meadcell.catalogue.General;
 import meadcell.catalogue.Refusal;
 
 /** Strength of what is left when water and ethanol leave through the wood at different rates. */
-final class Evaporation {
+public final class Evaporation {
+  /** Relative humidity at which the strength stands still, %: common practice, no source. */
+  public static final double NEUTRAL_HUMIDITY = 67;
+
   private static final int MOST_ROUNDS = 100;
 
   private Evaporation() {}
 
   /**
-   * Each leaves in proportion to what is there; water also to the dryness of the air, measured
+   * {@return the strength after, % vol}
+   *
+   * <p>Each leaves in proportion to what is there; water also to the dryness of the air, measured
    * against that at which both leave alike. With τ the ethanol's share of time constants gone by,
-   * ethanol falls as e^−τ and water as e^−kτ until only the wanted volume is left.
+   * ethanol falls as e^−τ and water as e^−kτ until only the wanted volume is left. A loss below 0
+   * puts back what would have left.
+   *
+   * @param abv strength before, % vol
+   * @param lossPercent volume lost, %
+   * @param humidity relative humidity, %
+   * @param neutral humidity at which the strength stands still, %
    */
-  static double strength(double abv, double lossPercent, double humidity, double neutral) {
+  public static double strength(double abv, double lossPercent, double humidity, double neutral) {
     double k = (100 - humidity) / (100 - neutral);
     double left = 1 - lossPercent / 100;
     double ethanol = abv / 100;
