@@ -286,7 +286,11 @@ final class Proposals {
     Input day = column(Concept.DATE) == null ? column(Concept.DAY) : column(Concept.DATE);
     Operand capacity = label(Concept.CAPACITY);
     boolean isLong = day != null && day.different() > MOST_SO_FAR;
-    if (site.isOfSeveral() || isLong || topped == null || day == null || volume == null && capacity == null) {
+    if (site.isOfSeveral()
+        || isLong
+        || topped == null
+        || day == null
+        || volume == null && capacity == null) {
       return;
     }
     List<Operand> takes = new ArrayList<>(List.of(row(topped), row(day)));

@@ -34,8 +34,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   private static final double MOST_GRAVITY = 1.3;
 
   private static final Pattern LIKE_A_DATE =
-      Pattern.compile(
-          ".*\\d\\s*(?:[-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
+      Pattern.compile(".*\\d\\s*(?:[-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
 
   /** What programs without the functions show in place of every result. */
   static final Value UNCOMPUTED = new Value.Error("#NAME?");
@@ -183,8 +182,8 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   /**
    * A reading typed as a text. While the cell holds this text, its number counts; once it is
    * corrected to a number, that one does, and any other text is an error. A text that may be taken
-   * for a date, such as {@code 7.5 cm}, is not proven to compare alike everywhere: its number stands
-   * by itself, until the plan fills the log again.
+   * for a date, such as {@code 7.5 cm}, is not proven to compare alike everywhere: its number
+   * stands by itself, until the plan fills the log again.
    */
   private static Input text(
       String name, Cell cell, String typed, Unit headerUnit, Optional<Unit> target) {
@@ -202,8 +201,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     return noted(
         LIKE_A_DATE.matcher(typed).matches()
             ? number
-            : whileItIs(
-                cell, quoted(typed), number, converted(cell.written, headerUnit, target)),
+            : whileItIs(cell, quoted(typed), number, converted(cell.written, headerUnit, target)),
         said + ", read as " + reading.number() + (unit == null ? "" : " " + unit.word()) + ".");
   }
 
