@@ -127,8 +127,6 @@ final class Survey {
     return Site.byConcept(serving);
   }
 
-  // ---- tables -------------------------------------------------------------------------------
-
   private List<Map<Concept, Input>> tables(
       BookSheet sheet,
       Grid grid,
@@ -277,8 +275,6 @@ final class Survey {
         readings.different(),
         verdict.doubt());
   }
-
-  // ---- labels -------------------------------------------------------------------------------
 
   private List<Input> labels(
       BookSheet sheet,
