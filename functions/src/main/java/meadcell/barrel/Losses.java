@@ -66,7 +66,7 @@ public final class Losses {
       source =
           "Weighted linear regression. For comparison, published losses: 1.7 % a year in a cave,"
               + " 6.7 % in a warehouse (Northern California; encyclopaedia entry Wine cave), 1 to"
-              + " 9 % over all cellars (cavesa.ch, glossary).",
+              + " 9 % over all cellars (common practice, no source).",
       example = "BARREL.LOSSRATE({0;30;61;92};{4;0.9;1;0.8};225)",
       note =
           "The first topping only starts the count: it fills what the wood soaked up. Each topping"

@@ -77,7 +77,7 @@ public final class Mixing {
           "Σ mass · c · temperature / Σ mass · c, with c in kJ/(kg·K): water 4.19, honey 2.26, sugar"
               + " 1.24, fruit 4.19 for its water and 0.84 for the rest.",
       source =
-          "Honey of 17.4 % moisture at 20 °C: 0.54 cal/(g·°C), White's value as suppliers repeat it."
+          "Honey of 17.4 % moisture at 20 °C: 0.54 cal/(g·°C), White's value, quoted at second hand."
               + " Fruit: R. L. Earle, Unit Operations in Food Processing, Appendix 7, with USDA's"
               + " water. Water and sugar: from memory.",
       example = "MUST.MIXTEMPERATURE({\"honey\";\"water\"};{30;70};{15;30})",

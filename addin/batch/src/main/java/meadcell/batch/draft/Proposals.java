@@ -14,6 +14,9 @@ final class Proposals {
   private static final String BEFORE_FERMENT =
       "a refractometer reads alcohol, too: right only before the ferment.";
 
+  /** Longer columns are read again and again for each of their rows. */
+  private static final int MOST_SO_FAR = 1000;
+
   private static final String MADE_FOR_60 =
       "the hydrometer is taken as made for 60 °F; write its calibration into the log.";
 
@@ -84,7 +87,7 @@ final class Proposals {
         present,
         end);
     Input day = column(Concept.DATE) == null ? column(Concept.DAY) : column(Concept.DATE);
-    if (day != null && !site.isOfSeveral()) {
+    if (day != null && day.different() <= MOST_SO_FAR && !site.isOfSeveral()) {
       add(
           "State",
           "FERMENT.STATE("
@@ -282,7 +285,12 @@ final class Proposals {
     Input topped = column(Concept.TOPPED);
     Input day = column(Concept.DATE) == null ? column(Concept.DAY) : column(Concept.DATE);
     Operand capacity = label(Concept.CAPACITY);
-    if (site.isOfSeveral() || topped == null || day == null || volume == null && capacity == null) {
+    boolean isLong = day != null && day.different() > MOST_SO_FAR;
+    if (site.isOfSeveral()
+        || isLong
+        || topped == null
+        || day == null
+        || volume == null && capacity == null) {
       return;
     }
     List<Operand> takes = new ArrayList<>(List.of(row(topped), row(day)));

@@ -3,6 +3,7 @@ package meadcell.batch.fill;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
@@ -31,6 +32,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   // beyond these a number is a gravity on another scale, as 1085 is (common practice, no source)
   private static final double LEAST_GRAVITY = 0.9;
   private static final double MOST_GRAVITY = 1.3;
+
+  private static final Pattern LIKE_A_DATE =
+      Pattern.compile(".*\\d\\s*(?:[-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
 
   /** What programs without the functions show in place of every result. */
   static final Value UNCOMPUTED = new Value.Error("#NAME?");
@@ -177,7 +181,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
 
   /**
    * A reading typed as a text. While the cell holds this text, its number counts; once it is
-   * corrected to a number, that one does, and any other text is an error.
+   * corrected to a number, that one does, and any other text is an error. A text that may be taken
+   * for a date, such as {@code 7.5 cm}, is not proven to compare alike everywhere: its number
+   * stands by itself, until the plan fills the log again.
    */
   private static Input text(
       String name, Cell cell, String typed, Unit headerUnit, Optional<Unit> target) {
@@ -191,12 +197,11 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     if (unit != null && target.isPresent() && !unit.fits(target.get())) {
       return problem(said + "; " + unit.word() + " is not a unit for " + target.get().word() + ".");
     }
+    String number = converted(reading.number(), unit, target);
     return noted(
-        whileItIs(
-            cell,
-            quoted(typed),
-            converted(reading.number(), unit, target),
-            converted(cell.written, headerUnit, target)),
+        LIKE_A_DATE.matcher(typed).matches()
+            ? number
+            : whileItIs(cell, quoted(typed), number, converted(cell.written, headerUnit, target)),
         said + ", read as " + reading.number() + (unit == null ? "" : " " + unit.word()) + ".");
   }
 
@@ -217,7 +222,9 @@ record Input(String formula, String note, String problem, boolean isBlank) {
       String formula =
           plain.equals(typed.strip())
               ? "IFERROR(GRAVITY.READ(" + cell.written + "), " + cell.written + ")"
-              : whileItIs(cell, quoted(typed), gravity, cell.written);
+              : LIKE_A_DATE.matcher(typed).matches()
+                  ? gravity
+                  : whileItIs(cell, quoted(typed), gravity, cell.written);
       return noted(formula, said + ", read as " + gravity + ".");
     } catch (Refusal refusal) {
       return refused(said, refusal);

@@ -32,8 +32,7 @@ public final class Vocabulary {
    */
   private record Word(Meaning meaning, Unit last) {
     boolean fits(Header header) {
-      boolean isIn =
-          header.unit().isEmpty() || meaning.concept.in(header.unit().get()).isPresent();
+      boolean isIn = header.unit().isEmpty() || meaning.concept.in(header.unit().get()).isPresent();
       return isIn && (last == null || header.unit().filter(last::equals).isPresent());
     }
   }

@@ -602,6 +602,15 @@ class FillTest {
   }
 
   @Test
+  void aReadingWithAUnitOfTwoLettersIsComputed() throws IOException {
+    rows(sheet, 0, row("Drop (in)"), row("7.5 cm"));
+    plan("*", "Missing", "BARREL.HEADSPACE(50; 62; 80; [Drop])");
+    assertEquals(
+        (Double) Cellar.catalogue().get("BARREL.HEADSPACE").call(50.0, 62.0, 80.0, 7.5),
+        first(filled(), "B2").getNumericCellValue());
+  }
+
+  @Test
   void tablesThatLieAcross() throws IOException {
     rows(sheet, 0, row("OG", 1.1), row());
     rows(sheet, 3, row("Date", 1, 5, 9), row("SG", 1.08, 1.05, 1.02), row("Temp (°F)", 68, 68, 64));
