@@ -135,7 +135,7 @@ final class Destination {
     if (exists && holds(target, content, source, input)) {
       return FileResult.of(file, target, FileResult.Status.UNCHANGED, report);
     }
-    boolean isNew = !inPlace || !target.getFileName().equals(file.getFileName());
+    boolean isNew = !inPlace || !target.equals(SafeFile.real(file));
     if (exists && isNew && !force) {
       return FileResult.failed(
           file,

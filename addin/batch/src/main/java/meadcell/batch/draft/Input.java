@@ -14,6 +14,7 @@ import meadcell.catalogue.Unit;
  * @param unit the unit it is in, or null where it has none
  * @param isUnitWritten whether the log itself says so
  * @param hasTemperature whether its notes end with the temperature of the sample
+ * @param falls whether it falls as the gravity of a ferment does
  * @param different how many different values it holds
  * @param doubt what a person should look at; empty where it can mean only one thing
  */
@@ -26,6 +27,7 @@ record Input(
     Unit unit,
     boolean isUnitWritten,
     boolean hasTemperature,
+    boolean falls,
     int different,
     String doubt) {
 

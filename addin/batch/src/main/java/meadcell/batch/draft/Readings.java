@@ -25,6 +25,9 @@ final class Readings {
   /** A gravity read again scatters less (common practice, no source). */
   private static final double SCATTER = 0.004;
 
+  /** A ferment that has begun has taken more than this (common practice, no source). */
+  private static final double FALL = 0.01;
+
   private static final double POINTS_PER_BRIX = 4;
   private static final double THOUSANDFOLD = 2;
 
@@ -120,6 +123,13 @@ final class Readings {
       }
     }
     return "";
+  }
+
+  /** Whether these gravities fall as those of a ferment do. */
+  boolean fall(Unit unit) {
+    double fall = unit == Unit.GRAVITY ? FALL : 1000 * FALL / POINTS_PER_BRIX;
+    return numbers.size() > 1
+        && inRange(numbers.get(0), unit) - inRange(numbers.get(numbers.size() - 1), unit) > fall;
   }
 
   private static double inRange(double number, Unit unit) {

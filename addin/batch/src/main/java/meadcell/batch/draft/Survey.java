@@ -27,9 +27,14 @@ import meadcell.batch.plan.Vocabulary;
 import meadcell.batch.plan.Vocabulary.Meaning;
 import meadcell.batch.report.ReportSheet;
 import meadcell.catalogue.Catalogue;
+import meadcell.catalogue.Unit;
 
 /** Looks through one log for what the trade's words and the values below them say together. */
 final class Survey {
+  private static final String OTHER_TRADE =
+      "its gravities do not fall as a ferment's do, and no other word of a cellar stands by them;"
+          + " write the original gravity beside the table if they are a mead's.";
+
   private final String log;
   private final Catalogue catalogue;
   private final List<Site> sites = new ArrayList<>();
@@ -73,6 +78,10 @@ final class Survey {
     }
     List<Input> labels = labels(sheet, headings, names, headers, tables);
     for (int i = 0; i < found.size(); i++) {
+      if (isOfAnotherTrade(found.get(i), labels)) {
+        found.get(i).values().forEach(input -> unused(input, OTHER_TRADE));
+        found.set(i, Map.of());
+      }
       sites.add(new Site(log, sheet.name(), found.get(i), serving(labels, tables.get(i))));
     }
     if (found.isEmpty() && !labels.isEmpty() || found.stream().allMatch(Map::isEmpty)) {
@@ -80,6 +89,16 @@ final class Survey {
     } else if (!labels.isEmpty()) {
       sites.add(new Site(log, sheet.name(), Map.of(), unique(labels)));
     }
+  }
+
+  /** Gravities are measured of batteries and of sea water, too. */
+  private static boolean isOfAnotherTrade(Map<Concept, Input> table, List<Input> labels) {
+    Input gravity = table.get(Concept.GRAVITY);
+    return gravity != null
+        && gravity.unit() == Unit.GRAVITY
+        && !gravity.falls()
+        && table.keySet().stream().noneMatch(Concept::isOfCellars)
+        && labels.stream().map(Input::concept).noneMatch(Concept::isOfCellars);
   }
 
   /** Of labels that stand more than once none can be taken without a table below it. */
@@ -254,6 +273,7 @@ final class Survey {
         verdict.unit(),
         isUnitWritten,
         readings.haveTemperature(),
+        readings.fall(verdict.unit()),
         readings.different(),
         verdict.doubt());
   }

@@ -1,7 +1,9 @@
 package meadcell.batch.plan;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import meadcell.catalogue.Range;
 import meadcell.catalogue.Unit;
@@ -64,6 +66,31 @@ public enum Concept {
   VESSEL,
   BATCH,
   REMARK;
+
+  /** What other trades measure or count, too, or what says nothing of any. */
+  private static final Set<Concept> COMMON =
+      EnumSet.of(
+          DATE,
+          DAY,
+          GRAVITY,
+          TEMPERATURE,
+          PH,
+          HEAD,
+          LENGTH,
+          CAPACITY,
+          GROSS,
+          EMPTY,
+          TARE,
+          DENSITY,
+          VOLUME,
+          VESSEL,
+          BATCH,
+          REMARK);
+
+  /** Whether the word alone says that a log is of a cellar. */
+  public boolean isOfCellars() {
+    return !COMMON.contains(this);
+  }
 
   /**
    * A unit that it is kept in, and what can be read in it.

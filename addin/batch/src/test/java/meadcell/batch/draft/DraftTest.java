@@ -156,7 +156,9 @@ class DraftTest {
         "Name;Datum;Stunden;Brutto;Netto\nA;01.02.2024;160;2960,00;2100,12\nB;01.02.2024;150;2625,00;1900,40",
         "Date,Temp (°C),pH,Chlorine\n2024-06-01,26,7.3,1.1\n2024-06-02,27,7.4,0.9",
         "Lorry,Gross (kg),Tare (kg)\nA,24000,11000\nB,23800,11000",
-        "Date,Length,Head,Gap\n2024-06-01,1200,3,0.5\n2024-06-02,1300,4,0.4"
+        "Date,Length,Head,Gap\n2024-06-01,1200,3,0.5\n2024-06-02,1300,4,0.4",
+        "Cell,SG,Temp (C),Date\n1,1.265,22,2024-03-01\n2,1.262,22,2024-03-01\n3,1.268,23,2024-03-01",
+        "Date,SG,Temp,pH\n2024-01-02,1.025,25.1,4.9\n2024-01-09,1.026,25.3,4.8\n2024-01-16,1.024,24.9,5"
       })
   void aLogOfAnotherTradeDraftsNothing(String text) throws IOException {
     Path other = Files.writeString(folder.resolve("other.csv"), text);

@@ -55,7 +55,7 @@ class OutcomesTest {
   void ambiguousHeaders() throws Exception {
     rows(log, 3, row("Date", "SG", "Temp", "SG"));
     Path file = scene.save(book, "log.xlsx");
-    saysWhy(scene.fill(file, "--in-place"), "stands twice");
+    saysWhy(scene.fill(file, "--in-place"), "which is meant by");
   }
 
   @Test
