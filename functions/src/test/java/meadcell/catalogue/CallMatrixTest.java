@@ -36,7 +36,9 @@ class CallMatrixTest {
       }
     }
     for (FunctionSpec function : catalogue.functions()) {
-      assertTrue(function.args().isEmpty() || refused.contains(function.name()), function.name());
+      assertTrue(
+          function.args().isEmpty() || refused.contains(function.name()),
+          function.name() + " refuses nothing: do its arguments say their range?");
     }
   }
 
@@ -52,7 +54,8 @@ class CallMatrixTest {
               place.equals("argument")
                   ? !refusal.argument().isEmpty()
                   : refusal.text(place, Words.ENGLISH).isPresent();
-          assertTrue(filled, call.label() + ": " + place + " of " + refusal.reason());
+          assertTrue(
+              filled, call.label() + ": no value for {" + place + "} of " + refusal.reason());
         }
         for (Words words : Words.all()) {
           assertFalse(refusal.sentence(words).isBlank(), call.label());

@@ -110,16 +110,25 @@ class CheckRowsTest {
             case MEMORY -> recalled.test(words);
           };
       if (!agrees) {
-        faults.add(row.kind().word() + ": " + row.call() + ": " + words);
+        String says =
+            switch (row.kind()) {
+              case PUBLISHED -> "the printed place, such as 'table 2', and no work of our own";
+              case WORKED -> "how: 'by hand', 'in Python' or the library";
+              case PRACTICE -> "'common practice, no source' first in its source";
+              case MEMORY -> "'from memory'";
+            };
+        faults.add(
+            row.call() + " is " + row.kind().word() + ", so is to say " + says + ": " + words);
       }
     }
-    assertEquals(List.of(), faults);
+    assertTrue(faults.isEmpty(), () -> String.join("\n", faults) + "\n");
   }
 
   @Test
   void theReadmeTellsWhatTheCheckValuesAreWorth() throws IOException {
     String told = "%1$d of %1$d check values hold: ".formatted(rows.size()) + CheckRow.totals(rows);
-    assertTrue(Files.readString(Path.of("../README.md")).contains(told), told);
+    assertTrue(
+        Files.readString(Path.of("../README.md")).contains(told), "README.md is to say: " + told);
   }
 
   @Test

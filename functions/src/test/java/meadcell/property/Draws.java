@@ -1,5 +1,6 @@
 package meadcell.property;
 
+import java.lang.annotation.Annotation;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
 import java.lang.reflect.Method;
@@ -50,7 +51,7 @@ final class Draws implements InvocationInterceptor, ParameterResolver {
 
     private Object value(AnnotatedType of) {
       if (of.getType() instanceof ParameterizedType) {
-        Size size = of.getAnnotation(Size.class);
+        Size size = declared(of, Size.class);
         AnnotatedType element =
             ((AnnotatedParameterizedType) of).getAnnotatedActualTypeArguments()[0];
         return IntStream.range(0, size.min() + random.nextInt(size.max() - size.min() + 1))
@@ -59,10 +60,10 @@ final class Draws implements InvocationInterceptor, ParameterResolver {
       }
       Class<?> type = (Class<?>) of.getType();
       if (type == double.class || type == Double.class) {
-        return number(of.getAnnotation(Between.class));
+        return number(declared(of, Between.class));
       }
       if (type == int.class) {
-        return (int) Math.round(number(of.getAnnotation(Between.class)));
+        return (int) Math.round(number(declared(of, Between.class)));
       }
       if (type == long.class) {
         return random.nextLong();
@@ -77,7 +78,16 @@ final class Draws implements InvocationInterceptor, ParameterResolver {
       if (type.isRecord()) {
         return record(type);
       }
-      throw new IllegalArgumentException("no draws of " + type);
+      throw new IllegalArgumentException(
+          "no draws of " + type.getSimpleName() + "; numbers are drawn as a List with @Size");
+    }
+
+    private static <A extends Annotation> A declared(AnnotatedType of, Class<A> limits) {
+      A found = of.getAnnotation(limits);
+      if (found == null) {
+        throw new IllegalArgumentException(of + " has no @" + limits.getSimpleName());
+      }
+      return found;
     }
 
     /** As often near the lower limit, where the numbers of a cellar lie, as anywhere. */
