@@ -152,9 +152,6 @@ public final class Draft {
                 || here.inferred == null);
   }
 
-  // ---- where each line is for
-  // --------------------------------------------------------------------
-
   private void settle() throws IOException {
     List<Row> first = new ArrayList<>();
     Map<Line, List<Proposal>> byLine = new LinkedHashMap<>();
@@ -237,8 +234,6 @@ public final class Draft {
   private static List<String> doubts(List<Proposal> all) {
     return all.stream().flatMap(p -> p.line.doubts().stream()).distinct().toList();
   }
-
-  // ---- what was drafted -----------------------------------------------------------------------
 
   List<Row> rows() {
     return rows;
