@@ -3,7 +3,6 @@ package meadcell.batch.fill;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
@@ -32,9 +31,6 @@ record Input(String formula, String note, String problem, boolean isBlank) {
   // beyond these a number is a gravity on another scale, as 1085 is (common practice, no source)
   private static final double LEAST_GRAVITY = 0.9;
   private static final double MOST_GRAVITY = 1.3;
-
-  private static final Pattern LIKE_A_DATE =
-      Pattern.compile(".*\\d\\s*(?:[-/:]|\\.\\d+\\.).*|.*\\d\\s*[a-zA-Z]{2}.*", Pattern.DOTALL);
 
   /** What programs without the functions show in place of every result. */
   static final Value UNCOMPUTED = new Value.Error("#NAME?");
@@ -199,9 +195,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
     }
     String number = converted(reading.number(), unit, target);
     return noted(
-        LIKE_A_DATE.matcher(typed).matches()
-            ? number
-            : whileItIs(cell, quoted(typed), number, converted(cell.written, headerUnit, target)),
+        whileItIs(cell, quoted(typed), number, converted(cell.written, headerUnit, target)),
         said + ", read as " + reading.number() + (unit == null ? "" : " " + unit.word()) + ".");
   }
 
@@ -222,9 +216,7 @@ record Input(String formula, String note, String problem, boolean isBlank) {
       String formula =
           plain.equals(typed.strip())
               ? "IFERROR(GRAVITY.READ(" + cell.written + "), " + cell.written + ")"
-              : LIKE_A_DATE.matcher(typed).matches()
-                  ? gravity
-                  : whileItIs(cell, quoted(typed), gravity, cell.written);
+              : whileItIs(cell, quoted(typed), gravity, cell.written);
       return noted(formula, said + ", read as " + gravity + ".");
     } catch (Refusal refusal) {
       return refused(said, refusal);

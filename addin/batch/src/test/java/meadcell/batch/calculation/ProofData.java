@@ -40,6 +40,7 @@ final class ProofData {
     cellar();
     oldLog();
     casks();
+    notes();
     names();
   }
 
@@ -197,6 +198,11 @@ final class ProofData {
     XSSFTable table = casks.createTable(new AreaReference("A1:F5", SpreadsheetVersion.EXCEL2007));
     table.setName("Casks");
     table.setDisplayName("Casks");
+  }
+
+  /** Readings as people type them, some of which could be taken for a date. */
+  private void notes() {
+    rows(book.createSheet("Notes"), 0, row("10.5 cm", "~1.063 sg"));
   }
 
   private void names() {

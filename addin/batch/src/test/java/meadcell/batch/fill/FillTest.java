@@ -605,9 +605,12 @@ class FillTest {
   void aReadingWithAUnitOfTwoLettersIsComputed() throws IOException {
     rows(sheet, 0, row("Drop (in)"), row("7.5 cm"));
     plan("*", "Missing", "BARREL.HEADSPACE(50; 62; 80; [Drop])");
+    Cell result = first(filled(), "B2");
     assertEquals(
         (Double) Cellar.catalogue().get("BARREL.HEADSPACE").call(50.0, 62.0, 80.0, 7.5),
-        first(filled(), "B2").getNumericCellValue());
+        result.getNumericCellValue());
+    assertEquals(
+        "BARREL.HEADSPACE(50, 62, 80, IF(A2=\"7.5 cm\", 7.5, A2*2.54))", result.getCellFormula());
   }
 
   @Test
