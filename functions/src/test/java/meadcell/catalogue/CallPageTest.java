@@ -66,6 +66,49 @@ class CallPageTest {
   }
 
   @Test
+  void aPageHasAllSectionsInTheirOrder() {
+    assertEquals(
+        List.of("Purpose", "Arguments", "Result", "Caution", "Source", "Version"),
+        page("BOTTLE.PRIMING(100;5)", Words.ENGLISH).sections().stream()
+            .map(section -> section.heading())
+            .toList());
+  }
+
+  @Test
+  void aLongColumnIsShownByItsFirstRows() {
+    String scores = "scores = 9 × 1 cells: 14; 15; 13.5; 16; 14.5; 15; 14; 13 … points";
+    assertTrue(
+        section("PANEL.SCORE({14;15;13.5;16;14.5;15;14;13;12})", Phrase.ARGUMENTS)
+            .get(0)
+            .startsWith(scores + ": "));
+    assertTrue(
+        section("PANEL.SCORE({14;15;13.5;16;14.5;15;14;13})", Phrase.ARGUMENTS)
+            .get(0)
+            .startsWith(scores.replace("9 ×", "8 ×").replace(" …", "") + ": "));
+  }
+
+  @Test
+  void theLastOfAnyNumberOfArgumentsAreNumbered() {
+    List<String> lines =
+        section("CELLAR.MAP(\"GRAVITY.CORRECT\";{1.1;1.08};{18;19})", Phrase.ARGUMENTS);
+    assertEquals(
+        List.of("function", "column1", "column2"),
+        lines.stream().limit(3).map(line -> line.replaceFirst(" = .*", "")).toList());
+    assertTrue(lines.get(1).startsWith("column1 = 2 × 1 cells: 1.1; 1.08: "), lines.get(1));
+  }
+
+  @Test
+  void linesAreBrokenBetweenWordsAndNoLongerThanAsked() {
+    ReferencePage page =
+        new ReferencePage(
+            "Title", List.of(new ReferencePage.Section("Part", List.of("one two three", "four"))));
+    assertEquals("Title\n\nPart\n  one two\n  three\n  four\n", page.text(9));
+    assertEquals("Title\n\nPart\n  one\n  two\n  three\n  four\n", page.text(8));
+    assertEquals("Title\n\nPart\n  one two three\n  four\n", page.text(15));
+    assertEquals("Title\n\nPart\n  one two\n  three\n  four\n", page.text(14));
+  }
+
+  @Test
   void anErrorOfTheHostIsNamedWithItsPlace() {
     FunctionSpec function = Cellar.catalogue().get("GRAVITY.TOBRIX");
     ReferencePage page =

@@ -23,6 +23,9 @@ class UnitTest {
     for (String word : new String[] {"°C", "° C", "ºC", "°c"}) {
       assertEquals("°C", Unit.named(word).orElseThrow().word(), word);
     }
+    assertEquals(Unit.named("Bx"), Unit.named("degrees Bx"));
+    assertEquals(Optional.empty(), Unit.named("°kg"));
+    assertEquals(Optional.empty(), Unit.named("°furlong"));
     assertEquals(Optional.empty(), Unit.named("furlong"));
   }
 
