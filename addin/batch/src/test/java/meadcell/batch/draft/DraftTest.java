@@ -121,6 +121,24 @@ class DraftTest {
         asked.contains("16 to 24 does not fit its name. Is it in °Bx or °Oe or °Bé?"), asked);
   }
 
+  /** What came in after the first topping is what the days since then took. */
+  @Test
+  void theLossOfAYearFollowsFromTheToppings() throws IOException {
+    rows(sheet, 0, row("Capacity (L)", 225), row(), row("Date", "Topped (L)"));
+    rows(sheet, 3, row(45600, 4), row(45630, 0.9), row(45661, 1), row(45692, 0.8));
+    draft();
+    assertTrue(line("Fill", "BARREL.LOSSRATE").contains("[so far Topped]"));
+    Path file = TestBooks.save(log, folder.resolve("log.xlsx"));
+    Run fill = Run.of("fill", file.toString(), "--plan", plan().toString(), "--in-place");
+    assertEquals(ExitCode.OK, fill.code(), fill.err());
+    try (Workbook filled = TestBooks.open(file)) {
+      assertEquals(
+          100 * (0.9 + 1 + 0.8) / 92 * 365.25 / 225,
+          TestBooks.cell(filled, "Log", "C7").getNumericCellValue(),
+          0.05);
+    }
+  }
+
   @Test
   void anUnknownUnitIsListedAndNotUsed() throws IOException {
     rows(sheet, 0, row("Head (cm)", 50), row("Bilge (cm)", 62), row("Length (cm)", 80), row());
