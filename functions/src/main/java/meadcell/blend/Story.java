@@ -22,7 +22,8 @@ import meadcell.transfers.Transfers;
 /** Where a lot came from, to be read by who drinks it. */
 @Family(name = "BLEND")
 public final class Story {
-  private static final String INDENT = "    ";
+  /** Of spaces that do not break: programs that store texts as XML drop others at their start. */
+  private static final String INDENT = "\u00A0".repeat(4);
 
   /** Less than this part of a day in a vessel is passing through it. */
   private static final double PASSING = 1e-6;
