@@ -3,16 +3,19 @@ package meadcell.blend;
 import java.util.OptionalDouble;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.Quantity;
+import meadcell.catalogue.RowNumber;
 
 /**
  * A vessel as air gets into it.
  *
+ * @param row its place in the table
  * @param vessel its name, as transfers have it
  * @param areaCm2PerL wood for each litre, cm²/L; 0 for glass and steel
  * @param capacityL what it holds when full, L; blank where no air stands over the liquid
  * @param bottles 1 for what is filled into bottles; blank for 0
  */
 public record AirRow(
+    @RowNumber int row,
     @Arg(name = "vessel", help = "Vessel, as transfers name it") String vessel,
     @Arg(
             name = "area",

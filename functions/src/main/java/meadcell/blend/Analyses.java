@@ -9,8 +9,6 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import meadcell.catalogue.Nearest;
-import meadcell.catalogue.Refusal;
 import meadcell.transfers.Step;
 import meadcell.transfers.TransferLog;
 
@@ -44,7 +42,7 @@ final class Analyses {
         if (lot.isPresent()) {
           add(lot.getAsInt(), row, property);
         } else {
-          refuseMisspelt(log, row);
+          Misspelt.refuse(log, row.lot(), "analyses", row.row());
         }
       }
     }
@@ -55,20 +53,6 @@ final class Analyses {
     byLot
         .computeIfAbsent(lot, l -> new TreeMap<>())
         .put(row.day(), new Analysis(lot, row.day(), value, row.standardUncertainty(), row.row()));
-  }
-
-  /** Other lots may be analysed too; one that differs from a known one in a number is another. */
-  private static void refuseMisspelt(TransferLog log, AnalysisRow row) {
-    List<String> alike =
-        log.names().stream().filter(name -> digits(name).equals(digits(row.lot()))).toList();
-    if (Nearest.to(row.lot(), alike).isPresent()) {
-      throw Refusal.unknownName(BlendReason.ANALYSIS_OF_UNKNOWN, row.lot(), alike)
-          .with("row", row.row());
-    }
-  }
-
-  private static String digits(String name) {
-    return name.replaceAll("\\D", "");
   }
 
   /** {@return whether liquid of this name comes from outside the log} */

@@ -56,8 +56,8 @@ enum BlendReason implements Reason {
       "{property} is not carried: carry strength and sugar, or mix gravities with BLEND.GRAVITY."),
   NOT_CONSERVED(INCONSISTENT, "{property} is not conserved, so it is not carried: measure it."),
   NO_SUCH_PROPERTY(UNKNOWN_NAME, "analyses have no property \"{given}\"."),
-  ANALYSIS_OF_UNKNOWN(
-      UNKNOWN_NAME, "Row {row} of analyses is of \"{given}\", which is not in transfers."),
+  NOT_IN_TRANSFERS(
+      UNKNOWN_NAME, "Row {row} of {table} is of \"{given}\", which is not in transfers."),
   ANALYSIS_OF_EMPTY(
       INCONSISTENT,
       "Row {row} of analyses is of \"{lot}\", which holds nothing by then, as far as transfers say."),

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import meadcell.catalogue.Rows;
 import meadcell.transfers.Step;
@@ -36,7 +37,12 @@ final class Uptake {
     this.firstDay = firstDay;
     this.rates = rates;
     for (AirRow row : vessels) {
-      log.indexOf(row.vessel()).ifPresent(index -> air.put(index, row));
+      OptionalInt vessel = log.indexOf(row.vessel());
+      if (vessel.isPresent()) {
+        air.put(vessel.getAsInt(), row);
+      } else {
+        Misspelt.refuse(log, row.vessel(), "vessels", row.row());
+      }
     }
     for (int vessel = 0; vessel < log.size(); vessel++) {
       taken.add(new EnumMap<>(Way.class));

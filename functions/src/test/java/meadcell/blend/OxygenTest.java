@@ -129,4 +129,17 @@ class OxygenTest {
             .getMessage()
             .contains("holds nothing"));
   }
+
+  @Test
+  void aVesselThatIsMisspeltIsNoTightOne() {
+    Object[][] misspelt = {{"Caskk", 90.0, 228.0}};
+    Refusal refusal =
+        assertThrows(
+            Refusal.class, () -> oxygen(LOG, misspelt, "Cask", ALL, OptionalDouble.of(20)));
+    assertEquals(
+        "Row 1 of vessels is of \"Caskk\", which is not in transfers. Did you mean Cask?",
+        refusal.getMessage());
+    Object[][] other = {{"Cask", 90.0, 228.0}, {"Egg 7", 0.0, 500.0}};
+    assertTrue(of("wood", oxygen(LOG, other, "Cask", ALL, OptionalDouble.of(20))) > 0);
+  }
 }
