@@ -141,5 +141,8 @@ class OxygenTest {
         refusal.getMessage());
     Object[][] other = {{"Cask", 90.0, 228.0}, {"Egg 7", 0.0, 500.0}};
     assertTrue(of("wood", oxygen(LOG, other, "Cask", ALL, OptionalDouble.of(20))) > 0);
+    Object[][] log = {{"Mead", "Tank A", 300.0, 1.0}, {"Tank A", "Tank 12", 300.0, 10.0}};
+    Object[][] others = {{"Tank B", 0.0, 400.0}, {"Tank 13", 0.0, 400.0}};
+    assertEquals(0, of("opening", oxygen(log, others, "Tank 12", ALL, ALL)));
   }
 }
