@@ -38,13 +38,13 @@ final class PageTrend {
     return sum;
   }
 
-  /** {@return probability of a sum over all tasters that is at least theirs} */
-  static double exact(int[][] doubled) {
+  /** {@return probability of a sum over all tasters that is at least this one} */
+  static double exact(int[][] doubled, int sum) {
     double[] together = {1};
-    int above = 0;
+    int above = sum;
     for (int[] row : doubled) {
       int[] ascending = Arrays.stream(row).sorted().toArray();
-      above += sum(row) - least(ascending);
+      above -= least(ascending);
       together = convolve(together, sums(ascending));
     }
     double tail = 0;

@@ -90,7 +90,7 @@ final class Ranking {
       sum += (j + 1) * sums[j];
     }
     return PageTrend.isExact(tasters, meads)
-        ? new Ranked.Page(sum, PageTrend.exact(doubled), "exact")
+        ? new Ranked.Page(sum, PageTrend.exact(doubled, (int) Math.rint(2 * sum)), "exact")
         : new Ranked.Page(sum, PageTrend.normal(doubled), "normal");
   }
 

@@ -157,7 +157,7 @@ public final class Scored {
       note =
           "For points from a scale, which crowd at an end and are not normal; no seed is needed, for"
               + " nothing is simulated. Plain percentiles are too narrow for few scores; these are widened"
-              + " for it, and with fewer than five scores are the scores' own range. At least three"
+              + " for it, and at 95 % with fewer than five scores are the scores' own range. At least three"
               + " scores, with at most 3 decimals. Like PANEL.SCORE it says how this panel's mean"
               + " scatters, not whether other people would agree.")
   public static Resampled bootstrap(
