@@ -68,10 +68,10 @@ class ReplicatedTest {
 
   @Property(tries = 100)
   void nothingNearbyIsLikelier(
-      @Size(min = 3, max = 12) List<@Between(max = 8) Integer> given,
+      @Size(min = 3, max = 12) List<@Between(max = 8, decimals = 0) Double> given,
       @Between(max = 1, decimals = 2) double mu,
       @Between(max = 1, decimals = 2) double gamma) {
-    int[] correct = given.stream().mapToInt(Integer::intValue).toArray();
+    int[] correct = given.stream().mapToInt(Double::intValue).toArray();
     BetaBinomial binomials = new BetaBinomial(rows(8, correct).list(), 1 / 3.0);
     assertTrue(binomials.fit().logLikelihood() >= binomials.logLikelihood(mu, gamma) - 1e-7);
   }

@@ -200,7 +200,7 @@ class ScoresTest {
       double[] second = chance.doubles(8).map(u -> chance.nextGaussian()).toArray();
       Scored.Repeatability found = Scored.repeatability(first, second);
       within += found.lower() <= 1 && 1 <= found.upper() ? 1 : 0;
-      exceeded += Math.abs(chance.nextGaussian() - chance.nextGaussian()) > 2.8 ? 1 : 0;
+      exceeded += Math.abs(Math.sqrt(2) * chance.nextGaussian()) > 2.8 ? 1 : 0;
     }
     assertEquals(0.95, within / 4000.0, 0.012);
     assertEquals(0.05, exceeded / 4000.0, 0.012);
