@@ -273,6 +273,15 @@ public final class FunctionSpec {
    */
   record Units(UnitSystem system, boolean isNamed, int before) {}
 
+  /**
+   * {@return the units that a call is asked in}
+   *
+   * @param given what the cells hold, an argument each
+   */
+  public UnitSystem system(Object... given) {
+    return units(given).system();
+  }
+
   Units units(Object... given) {
     int count = given.length;
     while (count > 0 && given[count - 1] == null) {
