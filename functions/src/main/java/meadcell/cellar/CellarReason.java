@@ -30,7 +30,8 @@ enum CellarReason implements Reason {
       "Around argument {place} the function answers nothing else, so what its uncertainty does cannot"
           + " be told."),
   NOTHING_MOVES(
-      Kind.INCONSISTENT, "None of the uncertainties changes the result: there is nothing to share."),
+      Kind.INCONSISTENT,
+      "None of the uncertainties changes the result: there is nothing to share."),
   SHARED_BY_ONE(
       Kind.OUT_OF_RANGE,
       "shared names only place {place}; give the places that one instrument read in one range, such as"
@@ -45,10 +46,10 @@ enum CellarReason implements Reason {
       Kind.NO_SOLUTION,
       "No {name} from {lowest} to {highest} gives {result}; the function gives {least} to {most}"
           + " there."),
-  JUMPS(
-      Kind.NO_SOLUTION, "No {name} gives {result}: the result jumps past it."),
+  JUMPS(Kind.NO_SOLUTION, "No {name} gives {result}: the result jumps past it."),
   FLAT(
-      Kind.NO_SOLUTION, "Many values of {name} around {first} give {result}: the result goes in steps."),
+      Kind.NO_SOLUTION,
+      "Many values of {name} around {first} give {result}: the result goes in steps."),
   SEVERAL(
       Kind.NO_SOLUTION, "Several values of {name} give {result}, {first} and {other} among them.");
 

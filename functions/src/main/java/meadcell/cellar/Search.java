@@ -87,7 +87,11 @@ final class Search {
       }
     }
     if (found.isEmpty()) {
-      throw jumps ? new Refusal(CellarReason.JUMPS).with("name", arg.name()).with("result", wanted, Quantity.NUMBER) : none();
+      throw jumps
+          ? new Refusal(CellarReason.JUMPS)
+              .with("name", arg.name())
+              .with("result", wanted, Quantity.NUMBER)
+          : none();
     }
     if (isFlat(found.get(0))) {
       throw new Refusal(CellarReason.FLAT)
@@ -184,7 +188,10 @@ final class Search {
   private void nearMiss(Point a, Point b, Point c) {
     boolean sameSide = a.miss() * b.miss() > 0 && b.miss() * c.miss() > 0;
     double nearest = Math.abs(b.miss());
-    if (!sameSide || nearest > Math.abs(a.miss()) || nearest > Math.abs(c.miss()) || a.x() == c.x()) {
+    if (!sameSide
+        || nearest > Math.abs(a.miss())
+        || nearest > Math.abs(c.miss())
+        || a.x() == c.x()) {
       return;
     }
     double x =
@@ -222,7 +229,11 @@ final class Search {
 
   private Refusal none() {
     double[] results =
-        points.stream().filter(Point::isAnswered).mapToDouble(p -> p.miss() + wanted).sorted().toArray();
+        points.stream()
+            .filter(Point::isAnswered)
+            .mapToDouble(p -> p.miss() + wanted)
+            .sorted()
+            .toArray();
     return new Refusal(CellarReason.NO_SOLUTION)
         .with("name", arg.name())
         .with("result", wanted, Quantity.NUMBER)

@@ -53,7 +53,7 @@ public final class Uncertainty {
   @CellarFunction(
       summary = "Standard uncertainty of what a function gives, from those of its arguments.",
       formula =
-          "u² = Σ (c u)² with c from central differences over ± u, and the second-order terms ½ Σ of the"
+          "u² = Σ (c u)² with c from central differences over ± 1.732 u, and the second-order terms ½ Σ of the"
               + " squared bends and of the squared mixed differences. Arguments that one instrument read"
               + " step together.",
       source = GUM,
@@ -94,7 +94,7 @@ public final class Uncertainty {
               + " terms; what two add only together is halved between them. Of what one instrument read,"
               + " c u times the sum of all its c u.",
       source = GUM,
-      example = "CELLAR.SHARES(\"ALCOHOL.ABV\";{1.1;0.995};{0.001;0.001})",
+      example = "CELLAR.SHARES(\"BOTTLE.ENERGY\";{100;14;90};{1;0.3;2};{1;3})",
       note =
           "They add up to 100 and stand as the arguments do, in a column or a row. The largest says which"
               + " instrument to better first. Below 0: what this argument shares with another cancels.")
@@ -125,8 +125,13 @@ public final class Uncertainty {
     if (Arrays.stream(u).noneMatch(size -> size > 0)) {
       throw new Refusal(CellarReason.ALL_EXACT);
     }
-    ScalarCall call =
-        new ScalarCall(Cellar.catalogue().get(function), ScalarCall.contents(given));
+    Object[] contents = ScalarCall.contents(given);
+    for (int i = 0; i < u.length; i++) {
+      if (u[i] > 0 && contents[i] != null) {
+        contents[i] = given.get(i).number(); // it may stand there as a text
+      }
+    }
+    ScalarCall call = new ScalarCall(Cellar.catalogue().get(function), contents);
     return new Propagation(call, u, groups(shared, u));
   }
 
@@ -171,6 +176,8 @@ public final class Uncertainty {
         && number <= count) {
       return (int) (double) number - 1;
     }
-    throw new Refusal(CellarReason.NO_PLACE).with("value", String.valueOf(cell)).with("most", count);
+    throw new Refusal(CellarReason.NO_PLACE)
+        .with("value", String.valueOf(cell))
+        .with("most", count);
   }
 }

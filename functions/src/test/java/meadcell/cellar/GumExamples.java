@@ -18,7 +18,11 @@ public final class GumExamples {
   private GumExamples() {}
 
   /** H.1: length in nm of an end gauge by comparison with a standard. */
-  @CellarFunction(summary = ".", formula = ".", source = ".", example = "EXAMPLE.GAUGE(1;1;1;1;1;1)")
+  @CellarFunction(
+      summary = ".",
+      formula = ".",
+      source = ".",
+      example = "EXAMPLE.GAUGE(1;1;1;1;1;1)")
   public static double gauge(
       @Arg(name = "ls", help = ".") double ls,
       @Arg(name = "d", help = ".") double d,
@@ -107,7 +111,11 @@ public final class GumExamples {
   }
 
   /** H.3: correction in °C that the fitted line has at a temperature, of the eleven observed. */
-  @CellarFunction(summary = ".", formula = ".", source = ".", example = "EXAMPLE.LINE(1;1;1;1;1;1;1;1;1;1;1;1)")
+  @CellarFunction(
+      summary = ".",
+      formula = ".",
+      source = ".",
+      example = "EXAMPLE.LINE(1;1;1;1;1;1;1;1;1;1;1;1)")
   public static double line(
       @Arg(name = "at", help = ".") double at,
       @Arg(name = "ba", help = ".") double b1,

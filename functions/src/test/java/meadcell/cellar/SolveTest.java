@@ -16,7 +16,7 @@ class SolveTest {
 
   @Property(tries = 200)
   void findsWhatTheInverseFunctionGives(
-      @Between(min = 1, max = 20) double abv, @Between(min = 0.985, max = 1.1) double present) {
+      @Between(min = 1, max = 15) double abv, @Between(min = 1, max = 1.1) double present) {
     double solved =
         number("CELLAR.SOLVE(\"ALCOHOL.ABV\";%s;1;{\"\";%s})".formatted(text(abv), text(present)));
     double original = number("ALCOHOL.ORIGINAL(%s;%s)".formatted(text(abv), text(present)));
@@ -26,7 +26,8 @@ class SolveTest {
   @Property(tries = 200)
   void findsWhatWentIn(
       @Between(min = 0.1, max = 19) double co2, @Between(min = 1, max = 40) double temperature) {
-    double pressure = number("BOTTLE.PRESSURE(%s;%s;12;10)".formatted(text(co2), text(temperature)));
+    double pressure =
+        number("BOTTLE.PRESSURE(%s;%s;12;10)".formatted(text(co2), text(temperature)));
     assertEquals(
         co2,
         number(
@@ -77,7 +78,7 @@ class SolveTest {
   void severalAreRefused() {
     // the risk of a label rises to both sides
     refused(
-        "Several values of abv give 5, 12.8225 and 13.1775 among them.",
+        "Several values of abv give 5, 12.3244 and 13.1756 among them.",
         "CELLAR.SOLVE(\"BOTTLE.LABELRISK\";5;2;{13;\"\";0.5})");
     refused(
         "Many values of volume around 225.516 give 294: the result goes in steps.",

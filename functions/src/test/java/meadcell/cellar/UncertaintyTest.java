@@ -34,8 +34,7 @@ class UncertaintyTest {
 
   @Test
   void unitsAreOneOfTheArguments() {
-    double kelvin =
-        number("CELLAR.UNCERTAINTY(\"GRAVITY.CORRECT\";{1.05;25;20};{0.0004;1;\"\"})");
+    double kelvin = number("CELLAR.UNCERTAINTY(\"GRAVITY.CORRECT\";{1.05;25;20};{0.0004;1;\"\"})");
     double degreesF =
         number(
             "CELLAR.UNCERTAINTY(\"GRAVITY.CORRECT\";{1.05;77;68;\"\";\"US\"};{0.0004;1.8;\"\";\"\";\"\"})");
@@ -50,8 +49,7 @@ class UncertaintyTest {
     assertEquals(Math.sqrt(0.5), apart, 1e-6);
     assertEquals(0, together, 1e-6);
     double two =
-        number(
-            "CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";{100;12;10;5;5};{0;0.1;1;1;1};{2;3};{4;5})");
+        number("CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";{100;12;10;5;5};{0;0.1;1;1;1};{2;3};{4;5})");
     double sugar = 29 * 0.789239 * 0.1 + 1.7;
     assertEquals(Math.hypot(sugar, 1 + 1.3), two, 1e-3);
   }
@@ -116,8 +114,7 @@ class UncertaintyTest {
     refused(
         "uncertainties are all blank or 0; at least one must be larger.",
         "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{10;12};{0;\"\"})");
-    assertThrows(
-        Refusal.class, () -> call("CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{10;12};{-1;1})"));
+    assertThrows(Refusal.class, () -> call("CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{10;12};{-1;1})"));
     refused(
         "sugar is -1 g/L; it must be 0 to 800.",
         "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{-1;12};{1;1})");
@@ -129,8 +126,7 @@ class UncertaintyTest {
             + " uncertainty and cannot be looked for.",
         "CELLAR.UNCERTAINTY(\"PANEL.TRIANGLE\";{24;12};{1;0})");
     refused(
-        "Argument 1 takes a text, a word or whole numbers, or holds no number; that has no standard"
-            + " uncertainty and cannot be looked for.",
+        "arguments in row 1, column 1 is the text \"much\"; a number is due.",
         "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{\"much\";12};{1;0})");
     refused(
         "None of the uncertainties changes the result: there is nothing to share.",
