@@ -21,8 +21,7 @@ enum BottleReason implements Reason {
       "At {temperature} the mead needs {more} more than the headspace leaves: it pushes the cork or"
           + " bursts the bottle. Leave more headspace, or fill warmer."),
   OVERFLOWS(
-      INCONSISTENT,
-      "At {temperature} the mead would stand {above} above the brim; fill lower."),
+      INCONSISTENT, "At {temperature} the mead would stand {above} above the brim; fill lower."),
   NO_SUCH_SIZE(OUT_OF_RANGE, "label is {label}; the rule has bottles of {range}."),
   BURSTS(
       OUT_OF_RANGE,

@@ -64,8 +64,7 @@ final class FillCheck {
     if (contents.length < FEWEST) {
       return verdict("cannot tell", FillWords.FEW, FEWEST);
     }
-    double t =
-        new TDistribution(null, contents.length - 1).inverseCumulativeProbability(MEAN_TEST);
+    double t = new TDistribution(null, contents.length - 1).inverseCumulativeProbability(MEAN_TEST);
     if (mean < label - t * deviation / Math.sqrt(contents.length)) {
       return verdict("fails", FillWords.MEAN_SHORT, shorter);
     }

@@ -62,7 +62,7 @@ public final class Filling {
       to = 300,
       byDefault = 0)
   @Retention(RetentionPolicy.RUNTIME)
-  private @interface Sugar {}
+  private @interface Extract {}
 
   private Filling() {}
 
@@ -130,7 +130,8 @@ public final class Filling {
    * @param rule whose law
    */
   @CellarFunction(
-      summary = "How much a bottle may lack of what its label says, and the least that any may hold.",
+      summary =
+          "How much a bottle may lack of what its label says, and the least that any may hold.",
       formula =
           "usa: 1 % from 15 L, 1.5 % from 1 L, 2 % at 750 mL, 3 % at 375, 4.5 % at 187 and 100, 9 % at 50;"
               + " sizes between take the smaller percentage. eu: 9 % to 50 mL, 4.5 mL to 100, 4.5 % to 200,"
@@ -243,7 +244,7 @@ public final class Filling {
               zeroIsBlank = true)
           double temperatureC,
       @Shared.Strength double abv,
-      @Sugar double sugar,
+      @Extract double sugar,
       @Shared.GasBefore double co2,
       @Arg(
               name = "corked",
@@ -315,7 +316,7 @@ public final class Filling {
               zeroIsBlank = true)
           double toC,
       @Shared.AnyStrength double abv,
-      @Sugar double sugar) {
+      @Extract double sugar) {
     double rise =
         1000 * Headspace.lost(contentMl, fromC, toC, abv, sugar) / (Math.PI / 4 * neckMm * neckMm);
     if (rise > levelMm) {

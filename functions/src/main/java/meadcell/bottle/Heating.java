@@ -12,7 +12,7 @@ import meadcell.catalogue.Refusal;
 @Family(name = "BOTTLE")
 public final class Heating {
   private static final String HAZARD =
-      "A closed bottle that is heated can burst: mead grows by about 2 % to 60 °C, its gas comes out"
+      "A closed bottle that is heated can burst. Mead grows by about 2 % to 60 °C, its gas comes out"
           + " of solution, and what ferments or sparkles has pressure already. Leave headspace, heat and"
           + " cool slowly (glass cracks by quick changes), only bottles and closures whose maker"
           + " rates them, behind a shield, with goggles. Hot liquid scalds; vapour of alcohol burns. Have the"
@@ -130,7 +130,8 @@ public final class Heating {
    * @param zK how much warmer kills ten times as fast, K
    */
   @CellarFunction(
-      summary = "By how many powers of ten a log of temperatures reduces an organism of known D and z.",
+      summary =
+          "By how many powers of ten a log of temperatures reduces an organism of known D and z.",
       formula = "∫ 10^((T − dTemperature)/z) dt / d. " + ACROSS,
       source =
           "Definitions of D and z of the theory of thermal death (from memory: Bigelow 1921, J. Infectious"

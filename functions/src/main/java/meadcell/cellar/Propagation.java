@@ -7,21 +7,24 @@ import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.Refusal;
 
 /**
- * Standard uncertainty of a function's value: JCGM 100:2008, 5.1.2 with the higher-order terms of its
- * note. Terms, each of an independent source in units of its standard uncertainty:
+ * Standard uncertainty of a function's value: JCGM 100:2008, 5.1.2 with the higher-order terms of
+ * its note. Terms, each of an independent source in units of its standard uncertainty:
  *
  * <p>u² = Σ f′ᵢ² + ½ Σ f″ᵢ² + Σ_{i&lt;j} f″ᵢⱼ²
  *
  * <p>Differences are taken over √3 standard uncertainties to each side, or over what the function
- * takes of it: at this step a central difference also holds what the third derivative adds where the
- * inputs are normal (Nørgaard, Poulsen, Ravn 2000, Automatica 36:1627; from memory). One instrument
- * that read several arguments is one source: they step together.
+ * takes of it: at this step a central difference also holds what the third derivative adds where
+ * the inputs are normal (Nørgaard, Poulsen, Ravn 2000, Automatica 36:1627; from memory). One
+ * instrument that read several arguments is one source: they step together.
  */
 final class Propagation {
   /** How often a step that the function does not take is halved. */
   private static final int HALVINGS = 12;
 
   private static final double STEP = Math.sqrt(3);
+
+  /** A smaller part of a variance is rounding. */
+  private static final double NOISE = 1e-20;
 
   private final ScalarCall call;
   private final double[] values;
@@ -198,24 +201,28 @@ final class Propagation {
   double[] shares() {
     double[] parts = parts();
     double variance = 0;
-    for (double part : parts) {
-      variance += part;
-    }
-    if (variance == 0) {
-      throw new Refusal(CellarReason.NOTHING_MOVES);
-    }
+    double apart = 0;
     double[] shares = new double[uncertainties.length];
     for (int i = 0; i < parts.length; i++) {
       Source source = sources.get(i);
-      double[] own = new double[source.places.length];
+      int count = source.places.length;
       double rest = parts[i];
-      for (int k = 0; k < own.length && own.length > 1; k++) {
-        own[k] = new Source(source.places[k]).slope * source.slope;
-        rest -= own[k];
+      for (int place : source.places) {
+        double slope = count == 1 ? source.slope : new Source(place).slope;
+        apart += slope * slope;
+        shares[place] = slope * source.slope;
+        rest -= shares[place];
       }
-      for (int k = 0; k < own.length; k++) {
-        shares[source.places[k]] = 100 * (own[k] + rest / own.length) / variance;
+      for (int place : source.places) {
+        shares[place] += rest / count;
       }
+      variance += parts[i];
+    }
+    if (variance <= NOISE * apart) {
+      throw new Refusal(CellarReason.NOTHING_MOVES);
+    }
+    for (int place = 0; place < shares.length; place++) {
+      shares[place] *= 100 / variance;
     }
     return shares;
   }

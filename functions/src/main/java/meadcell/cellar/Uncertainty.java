@@ -16,12 +16,13 @@ import meadcell.catalogue.Refusal;
 @Family(name = "CELLAR")
 public final class Uncertainty {
   private static final String GUM =
-      "JCGM 100:2008 (GUM), 5.1.2 with its note on second-order terms, 5.1.3 note 2, 5.2.2 for what is"
-          + " fully correlated (from memory: the sections; its examples H.1 to H.3 are tested).";
+      "JCGM 100:2008 (GUM), 5.1.2 with its note on higher-order terms, 5.2.2 for what is fully"
+          + " correlated (from memory: the sections; its examples H.1 to H.3 are tested). Step of √3:"
+          + " Nørgaard, Poulsen, Ravn 2000, Automatica 36:1627 (from memory).";
 
   @Arg(name = "function", help = "Name of a function that gives one number from single values")
   @Retention(RetentionPolicy.RUNTIME)
-  private @interface Function {}
+  private @interface ScalarFunction {}
 
   @Arg(name = "arguments", help = "Its arguments, one in each cell; blank: left out")
   @Retention(RetentionPolicy.RUNTIME)
@@ -66,12 +67,12 @@ public final class Uncertainty {
               + " twice and add the squares.\n"
               + "It is the uncertainty that comes in by the arguments. The function's own, of its model,"
               + " is not in it: for alcohol see ALCOHOL.UNCERTAINTY.\n"
-              + "Within 5 % of a simulation by JCGM 101 for 16 functions of labels and safety. Where a"
+              + "Within 5 % of a simulation by JCGM 101 for 22 functions of labels and safety. Where a"
               + " value lies at the end of its range, the difference is taken on the side that is left;"
               + " where the function has a corner, the result is rather too large.\n"
               + "A function that takes a range is refused.")
   public static double uncertainty(
-      @Function String function,
+      @ScalarFunction String function,
       @Arguments Cell[][] arguments,
       @Uncertainties Cell[][] uncertainties,
       @SharedPlaces Object... shared) {
@@ -99,7 +100,7 @@ public final class Uncertainty {
           "They add up to 100 and stand as the arguments do, in a column or a row. The largest says which"
               + " instrument to better first. Below 0: what this argument shares with another cancels.")
   public static Object[][] shares(
-      @Function String function,
+      @ScalarFunction String function,
       @Arguments Cell[][] arguments,
       @Uncertainties Cell[][] uncertainties,
       @SharedPlaces Object... shared) {

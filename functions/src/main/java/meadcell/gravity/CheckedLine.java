@@ -5,9 +5,9 @@ import java.util.OptionalDouble;
 import meadcell.catalogue.Refusal;
 
 /**
- * The straight line through what an instrument lacked at its checks: least squares, with the standard
- * uncertainty of a point of it (JCGM 100:2008, H.3). One check, or several at one place, make a level
- * line.
+ * The straight line through what an instrument lacked at its checks: least squares, with the
+ * standard uncertainty of a point of it (JCGM 100:2008, H.3). One check, or several at one place,
+ * make a level line.
  */
 final class CheckedLine {
   private final int checks;

@@ -35,7 +35,7 @@ public final class Gravity {
 
   private static final String BELOW_WATER =
       "Below 0, where there is no sucrose, it is the scale of a hydrometer that goes on in a dry mead: the"
-          + " same formula continued (common practice, no source), within 0.0004 of a straight line at"
+          + " same formula continued (common practice, no source), within 0.0005 of a straight line at"
           + " -5 °Bx.";
 
   private static final double BAUME_MODULUS = 145;
@@ -297,7 +297,8 @@ public final class Gravity {
       summary =
           "Degrees Brix that a refractometer without temperature compensation would show at 20 °C.",
       gives = Quantity.BRIX,
-      formula = "Reading with its offset, plus a correction, linear between the entries of a table.",
+      formula =
+          "Reading with its offset, plus a correction, linear between the entries of a table.",
       source =
           "International table for sucrose, 10 to 30 °C, as in Table A.1 of a GOST on refractometric"
               + " soluble solids; from memory: its rows from 23 °C on.",

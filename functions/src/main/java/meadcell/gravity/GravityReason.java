@@ -16,7 +16,7 @@ enum GravityReason implements Reason {
   OUTSIDE_WITH_OFFSET(OUT_OF_RANGE, "{name} with its offset is {value}; it must be {range}."),
   SALT_BEYOND_TABLE(
       OUT_OF_RANGE,
-      "A solution of salt is tabled for {percents} % at {temperatures} °C; it is {percent} % at"
+      "A solution of salt is tabled up to {most}, from {coldest} to {warmest}; it is {percent} at"
           + " {temperature}."),
   UNCERTAINTY_DUE(
       INCONSISTENT,
@@ -27,7 +27,8 @@ enum GravityReason implements Reason {
       "{name} is {value}, too far from the checks, {least} to {most}; check the instrument nearer to it,"
           + " or give only one check."),
   BEFORE_CHECKS(
-      INCONSISTENT, "date is before the first check, or later than the last by more than all of them"
+      INCONSISTENT,
+      "date is before the first check, or later than the last by more than all of them"
           + " span; check the instrument again."),
   ONE_DAY(INCONSISTENT, "All checks are of one day; a drift needs two days at least."),
   NO_TEMPERATURE(WRONG_KIND, "text is \"{text}\"; it ends with no temperature in C or F."),

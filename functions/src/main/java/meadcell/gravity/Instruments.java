@@ -14,7 +14,9 @@ import meadcell.catalogue.Refusal;
 import meadcell.density.RefractiveIndex;
 import meadcell.density.Sucrose;
 
-/** Checks of hydrometer, refractometer and thermometer, and what they say about the next reading. */
+/**
+ * Checks of hydrometer, refractometer and thermometer, and what they say about the next reading.
+ */
 @Family(name = "GRAVITY")
 public final class Instruments {
   private static final String LINE =
@@ -22,6 +24,9 @@ public final class Instruments {
 
   /** How far beyond the checks the line is taken, as a part of what they span. */
   private static final double BEYOND = 0.2;
+
+  /** K: what a conversion from °F leaves. */
+  private static final double ROUNDING = 1e-9;
 
   private static final double DAYS_IN_YEAR = 365.25;
 
@@ -97,20 +102,19 @@ public final class Instruments {
       refuseBeyondTable(percent, temperatureC);
     }
     double density =
-        isSalt
-            ? Salt.density(percent, temperatureC)
-            : Sucrose.density(percent / 100, temperatureC);
+        isSalt ? Salt.density(percent, temperatureC) : Sucrose.density(percent / 100, temperatureC);
     return Hydrometer.shown(density, temperatureC, calibrationC);
   }
 
   private static void refuseBeyondTable(double percent, double temperatureC) {
-    Range percents = Range.between(0, Salt.MOST);
-    Range temperatures = Range.between(Salt.COLDEST, Salt.WARMEST);
-    if (!percents.contains(percent) || !temperatures.contains(temperatureC)) {
+    if (percent > Salt.MOST
+        || temperatureC < Salt.COLDEST - ROUNDING
+        || temperatureC > Salt.WARMEST + ROUNDING) {
       throw new Refusal(GravityReason.SALT_BEYOND_TABLE)
-          .with("percents", percents, Quantity.NUMBER)
-          .with("temperatures", temperatures, Quantity.TEMPERATURE)
-          .with("percent", percent, Quantity.NUMBER)
+          .with("most", Salt.MOST, Quantity.PERCENT_MASS)
+          .with("coldest", Salt.COLDEST, Quantity.TEMPERATURE)
+          .with("warmest", Salt.WARMEST, Quantity.TEMPERATURE)
+          .with("percent", percent, Quantity.PERCENT_MASS)
           .with("temperature", temperatureC, Quantity.TEMPERATURE);
     }
   }
@@ -148,8 +152,8 @@ public final class Instruments {
       @Gives(value = "its standard uncertainty") double u) {}
 
   /**
-   * {@return what an instrument lacks at a reading and its standard uncertainty, a row, in the unit of
-   * the readings}
+   * {@return what an instrument lacks at a reading and its standard uncertainty, a row, in the unit
+   * of the readings}
    *
    * @param read what the instrument showed at its checks
    * @param due what it should have shown
@@ -204,8 +208,8 @@ public final class Instruments {
       @Gives(value = "standard uncertainty of the drift") double uPerYear) {}
 
   /**
-   * {@return offset of an instrument on a day, its standard uncertainty, its drift in a year and the
-   * standard uncertainty of that, a row}
+   * {@return offset of an instrument on a day, its standard uncertainty, its drift in a year and
+   * the standard uncertainty of that, a row}
    *
    * @param dates days of the checks, day numbers
    * @param offsets what was to be added to the reading on each
@@ -224,7 +228,12 @@ public final class Instruments {
               + " slipped scale or dirt: those come at once, and no line describes them.\n"
               + "date is at most as long after the last check as the checks span.")
   public static Drift drift(
-      @Arg(name = "dates", help = "Days of the checks", is = Quantity.DATE, from = 1, to = 1_000_000)
+      @Arg(
+              name = "dates",
+              help = "Days of the checks",
+              is = Quantity.DATE,
+              from = 1,
+              to = 1_000_000)
           double[] dates,
       @Arg(name = "offsets", help = "What was to be added to the reading on each") double[] offsets,
       @Arg(
@@ -245,10 +254,7 @@ public final class Instruments {
     }
     CheckedLine line = new CheckedLine(dates, offsets, u);
     return new Drift(
-        line.at(date),
-        line.uAt(date),
-        DAYS_IN_YEAR * line.slope(),
-        DAYS_IN_YEAR * line.uOfSlope());
+        line.at(date), line.uAt(date), DAYS_IN_YEAR * line.slope(), DAYS_IN_YEAR * line.uOfSlope());
   }
 
   /**

@@ -87,7 +87,9 @@ class PropagationTest {
         0.5 / Math.sqrt(0.05) * 0.08, u("ROOT", new double[] {0.05}, new double[] {0.08}), 0.05);
     // none does: one side
     assertEquals(
-        Math.sqrt(Math.sqrt(3)) / Math.sqrt(3), u("ROOT", new double[] {0}, new double[] {1}), 1e-12);
+        Math.sqrt(Math.sqrt(3)) / Math.sqrt(3),
+        u("ROOT", new double[] {0}, new double[] {1}),
+        1e-12);
   }
 
   @Property

@@ -30,7 +30,8 @@ class HydrometerTest {
   void atTheCalibrationTemperatureNothingChanges(
       @Between(min = 0.98, max = 1.2) double reading,
       @Between(min = 4, max = 30) double calibrationC) {
-    assertEquals(reading, Gravity.correct(reading, calibrationC, calibrationC, UNFERMENTED, 0, 0), 1e-12);
+    assertEquals(
+        reading, Gravity.correct(reading, calibrationC, calibrationC, UNFERMENTED, 0, 0), 1e-12);
   }
 
   @Property
@@ -127,7 +128,8 @@ class HydrometerTest {
   void aReadingAboveTheOriginalGravityIsNoiseOrARefusal() {
     OptionalDouble original = OptionalDouble.of(1.1);
     assertEquals(1.1015, Gravity.correct(1.1015, 20, 20, original, 0, 0), 1e-12);
-    Refusal refusal = assertThrows(Refusal.class, () -> Gravity.correct(1.1025, 20, 20, original, 0, 0));
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> Gravity.correct(1.1025, 20, 20, original, 0, 0));
     assertEquals(Refusal.Kind.INCONSISTENT, refusal.kind());
   }
 
