@@ -40,7 +40,7 @@ public final class Solving {
   public static double solve(
       @Arg(name = "function", help = "Name of a function that gives one number from single values")
           String function,
-      @Arg(name = "result", help = "The wanted result") double result,
+      @Arg(name = "result", help = "The wanted result", from = -1e9, to = 1e9) double result,
       @Arg(name = "place", help = "Which argument is looked for, from 1", from = 1, to = 30)
           int place,
       @Arg(

@@ -180,7 +180,8 @@ public final class Instruments {
   public static Offset offset(
       @Arg(name = "read", help = "What the instrument showed at its checks") double[] read,
       @Arg(name = "due", help = "What it should have shown") double[] due,
-      @Arg(name = "at", help = "Reading for which the offset is wanted") double at,
+      @Arg(name = "at", help = "Reading for which the offset is wanted", from = -1e6, to = 1e6)
+          double at,
       @OfOneCheck OptionalDouble u) {
     double[] lacking = new double[read.length];
     for (int i = 0; i < read.length; i++) {

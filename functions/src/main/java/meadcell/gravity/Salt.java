@@ -2,10 +2,10 @@ package meadcell.gravity;
 
 /**
  * Solutions of sodium chloride. Density at 20 °C, and what it loses with each K between 15 and 25
- * °C: Poradnik fizykochemiczny, Warsaw 1974, as a university's laboratory prints it. Two slips there
- * are mended: the density of 2 % is 1012.5, as its g/L say, not 1012.2; the column headed 15 °C holds
- * the values of 10 °C and is not used. Refractive index at 20 °C and 589 nm: CRC Handbook of
- * Chemistry and Physics, concentrative properties of aqueous solutions (from memory).
+ * °C: Poradnik fizykochemiczny, Warsaw 1974, as a university's laboratory prints it. Two slips
+ * there are mended: the density of 2 % is 1012.5, as its g/L say, not 1012.2; the column headed 15
+ * °C holds the values of 10 °C and is not used. Refractive index at 20 °C and 589 nm: CRC Handbook
+ * of Chemistry and Physics, concentrative properties of aqueous solutions (from memory).
  */
 final class Salt {
   static final double MOST = 26;

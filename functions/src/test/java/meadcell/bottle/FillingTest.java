@@ -65,8 +65,7 @@ class FillingTest {
     // between two named sizes the smaller percentage
     assertEquals(10, Filling.fillTolerance(500, Rule.USA).error());
     Refusal refusal = assertThrows(Refusal.class, () -> Filling.fillTolerance(10_001, Rule.EU));
-    assertEquals(
-        "label is 10001 mL; the rule has bottles of 5 to 10000.", refusal.getMessage());
+    assertEquals("label is 10001 mL; the rule has bottles of 5 to 10000.", refusal.getMessage());
     assertEquals(150, Filling.fillTolerance(10_000, Rule.EU).error(), 1e-9);
   }
 
@@ -109,8 +108,7 @@ class FillingTest {
   @Test
   void aFullBottleIsRefused() {
     Refusal refusal =
-        assertThrows(
-            Refusal.class, () -> Filling.corkPressure(750, 2, 10, 35, 13, 20, 1, 0));
+        assertThrows(Refusal.class, () -> Filling.corkPressure(750, 2, 10, 35, 13, 20, 1, 0));
     assertEquals(
         "At 35 °C the mead needs 3.2 mL more than the headspace leaves: it pushes the cork or bursts"
             + " the bottle. Leave more headspace, or fill warmer.",

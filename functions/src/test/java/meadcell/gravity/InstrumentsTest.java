@@ -163,9 +163,7 @@ class InstrumentsTest {
             + " the instrument again.";
     refused(beyond, "GRAVITY.DRIFT", column(45000, 45100), column(0, 0), 45201.0, 0.1);
     refused(beyond, "GRAVITY.DRIFT", column(45000, 45100), column(0, 0), 44999.0, 0.1);
-    Cellar.catalogue()
-        .get("GRAVITY.DRIFT")
-        .call(column(45000, 45100), column(0, 0), 45200.0, 0.1);
+    Cellar.catalogue().get("GRAVITY.DRIFT").call(column(45000, 45100), column(0, 0), 45200.0, 0.1);
     refused(
         "reading with its offset is 0.979 SG; it must be 0.98 to 1.3.",
         "GRAVITY.CORRECT",
