@@ -92,7 +92,7 @@ public final class Heating {
   /**
    * {@return time at one temperature for so many units, min}
    *
-   * @param units pasteurisation units that are wanted
+   * @param wanted pasteurisation units that are wanted
    * @param temperatureC temperature of the mead while it is held, °C
    * @param zK how much warmer kills ten times as fast, K
    * @param referenceC temperature at which a minute is one unit, °C
@@ -100,14 +100,14 @@ public final class Heating {
   @CellarFunction(
       summary = "How long to hold mead at one temperature for so many pasteurisation units.",
       gives = Quantity.MINUTES,
-      formula = "units · 10^((reference − T)/z).",
+      formula = "wanted · 10^((reference − T)/z).",
       source = "As BOTTLE.PASTEURUNITS.",
       example = "BOTTLE.PASTEURMINUTES(30;62)",
       note = "Without what warming and cooling add. The core of a bottle lags behind its bath.",
       caution = HAZARD)
   public static double pasteurMinutes(
-      @Arg(name = "units", help = "Pasteurisation units that are wanted", above = 0, to = 10_000)
-          double units,
+      @Arg(name = "wanted", help = "Pasteurisation units that are wanted", above = 0, to = 10_000)
+          double wanted,
       @Arg(
               name = "temperature",
               help = "Temperature of the mead while it is held",
@@ -117,7 +117,7 @@ public final class Heating {
           double temperatureC,
       @TenfoldBy double zK,
       @Reference double referenceC) {
-    return units * Math.pow(10, (referenceC - temperatureC) / zK);
+    return wanted * Math.pow(10, (referenceC - temperatureC) / zK);
   }
 
   /**
