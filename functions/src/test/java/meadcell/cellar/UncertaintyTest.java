@@ -49,9 +49,23 @@ class UncertaintyTest {
     assertEquals(Math.sqrt(0.5), apart, 1e-6);
     assertEquals(0, together, 1e-6);
     double two =
-        number("CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";{100;12;10;5;5};{0;0.1;1;1;1};{2;3};{4;5})");
-    double sugar = 29 * 0.789239 * 0.1 + 1.7;
-    assertEquals(Math.hypot(sugar, 1 + 1.3), two, 1e-3);
+        number("CELLAR.UNCERTAINTY(\"BOTTLE.CO2\";{300;20;12;30};{20;1;0.3;3};{1;2};{3;4})");
+    double one = slope(0, 20) + slope(1, 1);
+    double other = slope(2, 0.3) + slope(3, 3);
+    assertEquals(Math.hypot(one, other), two, 0.01 * two);
+  }
+
+  /** What the carbon dioxide changes by, in a straight line, where one argument does. */
+  private static double slope(int place, double u) {
+    double[] up = {300, 20, 12, 30};
+    double[] down = up.clone();
+    up[place] += u / 100;
+    down[place] -= u / 100;
+    return 50 * (co2(up) - co2(down));
+  }
+
+  private static double co2(double... of) {
+    return number("BOTTLE.CO2(" + of[0] + ";" + of[1] + ";" + of[2] + ";" + of[3] + ")");
   }
 
   @Test

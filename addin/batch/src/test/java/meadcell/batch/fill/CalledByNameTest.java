@@ -69,7 +69,9 @@ class CalledByNameTest {
   void evalAnswersThem() {
     assertEquals(
         "2.15",
-        Run.of("eval", "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{120;15};{8;0.3};{1;2})").out().strip());
+        Run.of("eval", "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{120;15};{8;0.3};{1;2})")
+            .out()
+            .strip());
     assertEquals("150", Run.of("eval", "CELLAR.SOLVE(\"BOTTLE.DELLE\";78;1;{0;14})").out().strip());
     Run none = Run.of("eval", "CELLAR.SOLVE(\"BOTTLE.DELLE\";200;1;{0;10})");
     assertEquals(ExitCode.REFUSED, none.code());
