@@ -9,6 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Drafting;
@@ -67,21 +71,37 @@ public final class Main {
 
   private Main() {}
 
+  /** Every command by its name, in the order of the help. */
+  private static final Map<String, Supplier<Object>> COMMANDS = commands();
+
+  private static final Set<String> SPEAK_OF_OTHERS = Set.of("explain", "help");
+
+  private static Map<String, Supplier<Object>> commands() {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("draft", Drafting::new);
+    commands.put("fill", Fill::new);
+    commands.put("recalc", Recalc::new);
+    commands.put("freeze", Freeze::new);
+    commands.put("thaw", Thaw::new);
+    commands.put("check", Check::new);
+    commands.put("eval", Eval::new);
+    commands.put("functions", Functions::new);
+    commands.put("explain", Explain::new);
+    commands.put("selfcheck", SelfCheck::new);
+    commands.put("samples", Samples::new);
+    commands.put("help", CommandLine.HelpCommand::new);
+    return commands;
+  }
+
   /** The whole tool, ready to run; {@code out} and {@code err} are where it writes. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return commandLine(out, err, COMMANDS.keySet());
+  }
+
+  /** The tool with some of its commands: setting up all of them takes longer than a short run. */
+  private static CommandLine commandLine(PrintWriter out, PrintWriter err, Set<String> names) {
     CommandLine commands = new CommandLine(new Main());
-    commands.addSubcommand(new Drafting());
-    commands.addSubcommand(new Fill());
-    commands.addSubcommand(new Recalc());
-    commands.addSubcommand(new Freeze());
-    commands.addSubcommand(new Thaw());
-    commands.addSubcommand(new Check());
-    commands.addSubcommand(new Eval());
-    commands.addSubcommand(new Functions());
-    commands.addSubcommand(new Explain());
-    commands.addSubcommand(new SelfCheck());
-    commands.addSubcommand(new Samples());
-    commands.addSubcommand(new CommandLine.HelpCommand());
+    names.forEach(name -> commands.addSubcommand(name, COMMANDS.get(name).get()));
     commands.registerConverter(Path.class, Main::path);
     commands.setOut(out);
     commands.setErr(err);
@@ -127,10 +147,17 @@ public final class Main {
   public static void main(String[] args) {
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
-    int code = commandLine(out, err).execute(args);
+    int code = commandLine(out, err, needed(args)).execute(args);
     out.flush();
     err.flush();
     System.exit(code);
+  }
+
+  /** The command that is called, alone unless it speaks of the others. */
+  private static Set<String> needed(String[] args) {
+    String called = args.length == 0 ? "" : args[0];
+    boolean isAlone = COMMANDS.containsKey(called) && !SPEAK_OF_OTHERS.contains(called);
+    return isAlone ? Set.of(called) : COMMANDS.keySet();
   }
 
   /** A file name; where the locale knows only ASCII, Java can make none of an umlaut. */
