@@ -145,12 +145,16 @@ public final class Main {
   }
 
   public static void main(String[] args) {
+    System.exit(SecondJava.run(args).orElseGet(() -> execute(args)));
+  }
+
+  private static int execute(String[] args) {
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = commandLine(out, err, needed(args)).execute(args);
     out.flush();
     err.flush();
-    System.exit(code);
+    return code;
   }
 
   /** The command that is called, alone unless it speaks of the others. */
