@@ -30,23 +30,23 @@ final class DebianPackage {
     Path plain = work.resolve("deb");
     List<String> jpackage =
         List.of(
-        Path.of(System.getProperty("java.home"), "bin", "jpackage").toString(),
-        "--type",
-        "deb",
-        "--name",
-        "meadcell",
-        "--app-version",
-        version,
-        "--app-image",
-        tool.toString(),
-        "--description",
-        "Cellar arithmetic for meadmakers, inside their spreadsheets",
-        "--license-file",
-        project.resolve("LICENSE").toString(),
-        "--linux-app-category",
-        "science",
-        "--dest",
-        plain.toString());
+            Path.of(System.getProperty("java.home"), "bin", "jpackage").toString(),
+            "--type",
+            "deb",
+            "--name",
+            "meadcell",
+            "--app-version",
+            version,
+            "--app-image",
+            tool.toString(),
+            "--description",
+            "Cellar arithmetic for meadmakers, inside their spreadsheets",
+            "--license-file",
+            project.resolve("LICENSE").toString(),
+            "--linux-app-category",
+            "science",
+            "--dest",
+            plain.toString());
     Program.run(jpackage, Map.of("DPKG_DEB_COMPRESSOR_TYPE", "none"));
     Path made = Folders.files(plain).get(0);
     Path tree = work.resolve("tree");

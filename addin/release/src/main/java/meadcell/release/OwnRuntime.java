@@ -32,10 +32,26 @@ final class OwnRuntime {
    * collectors and the second compiler cost more than they save.
    */
   private static final String FLAGS =
-      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true";
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true"
+          + " -Djava.awt.headless=true";
 
   private final Path work;
   private final Path folder;
+
+  /**
+   * What Java links to screens, sound, fonts and picture formats: nothing here draws, and on Linux
+   * each would have to be installed first.
+   */
+  private static final List<String> UNUSED =
+      List.of(
+          "libawt_xawt.so",
+          "libfontmanager.so",
+          "libjavajpeg.so",
+          "libjawt.so",
+          "libjsound.so",
+          "liblcms.so",
+          "libmlib_image.so",
+          "libsplashscreen.so");
 
   /** Makes one from the packed tool and the libraries that it was packed from. */
   OwnRuntime(Path jar, List<Path> libraries, Path work) throws IOException {
@@ -55,6 +71,9 @@ final class OwnRuntime {
             FLAGS,
             "--output",
             folder.toString()));
+    for (String library : UNUSED) {
+      Files.deleteIfExists(folder.resolve("lib").resolve(library));
+    }
   }
 
   Path folder() {
