@@ -8,6 +8,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 
 /** Whole folders, copied and deleted. */
 final class Folders {
@@ -27,6 +29,19 @@ final class Folders {
               StandardCopyOption.COPY_ATTRIBUTES,
               StandardCopyOption.REPLACE_EXISTING,
               LinkOption.NOFOLLOW_LINKS);
+        }
+      }
+    }
+  }
+
+  /** Writes the entries of a zip whose names begin so. */
+  static void unzip(Path zip, String prefix, Path target) throws IOException {
+    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(zip))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        if (entry.getName().startsWith(prefix) && !entry.isDirectory()) {
+          Path file = target.resolve(entry.getName());
+          Files.createDirectories(file.getParent());
+          Files.write(file, in.readAllBytes());
         }
       }
     }

@@ -40,7 +40,12 @@ public final class Release {
   public static void main(String[] arguments) throws IOException, InterruptedException {
     Path project = Path.of(arguments[0]).toRealPath();
     Path target = Path.of(arguments[1]).toAbsolutePath();
-    new Release(project, target, arguments[2], arguments[3]).make();
+    try {
+      new Release(project, target, arguments[2], arguments[3]).make();
+    } catch (IOException e) {
+      System.err.println(e.getMessage()); // Maven itself shows no more than that there was one
+      throw e;
+    }
   }
 
   private void make() throws IOException, InterruptedException {
@@ -50,6 +55,7 @@ public final class Release {
     Files.createDirectories(release);
     Files.copy(packages.resolve("meadcell.oxt"), release.resolve("meadcell.oxt"));
     copyIfMade(packages.resolve("meadcell.cdx.json"));
+    Folders.unzip(release.resolve("meadcell.oxt"), "guide/", release);
     for (Path sample : Folders.files(project.resolve("sample-workbooks"))) {
       if (sample.getParent().endsWith("sample-workbooks")) {
         Path samples = Files.createDirectories(release.resolve("samples"));
