@@ -17,6 +17,7 @@ public final class ShellPages {
   private static final String ZSH =
       """
       #compdef meadcell
+      (( $+functions[compopt] )) || compopt() { :; } # bash alone has it
       %s
       _bash_complete -o default -F _complete_meadcell
       """;
