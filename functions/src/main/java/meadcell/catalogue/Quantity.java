@@ -18,6 +18,8 @@ public enum Quantity {
   DAYS("days"),
   /** A day, as the serial number that the spreadsheet gives it. */
   DATE("day number"),
+  /** A duration in minutes. */
+  MINUTES("min"),
   /** A duration in seconds. */
   SECONDS("s"),
   /** True specific gravity 20/20, such as 1.085. */
@@ -90,6 +92,8 @@ public enum Quantity {
   SQUARE_CENTIMETRE_PER_LITRE("cm²/L"),
   /** A temperature, in °C or °F. */
   TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT, -32 / 1.8),
+  /** How much warmer, in K or degrees Fahrenheit. */
+  TEMPERATURE_DIFFERENCE(Unit.KELVIN, Unit.FAHRENHEIT_DEGREE, 0),
   /** A volume of liquid, in L or US gal. */
   VOLUME(Unit.LITRE, Unit.GALLON, 0),
   /** A mass, in kg or lb. */

@@ -1,7 +1,6 @@
 package meadcell.samples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -110,11 +109,10 @@ class ExercisesTest {
   void thePublishedValueIsShownToTheRightAnswerOnly() {
     type(ENGLISH, "gauge", 200);
     assertStarts("Shown when", shown(ENGLISH, "gauge_answer_published"));
-    assertEquals("", shown(ENGLISH, "gauge_answer_source"));
     assertStarts("Too high. ", type(ENGLISH, "gauge", 2379));
     type(ENGLISH, "gauge", 238);
-    assertStarts("237.915", shown(ENGLISH, "gauge_answer_published"));
-    assertStarts("Call: BARREL.VOLUME(30.3;", shown(ENGLISH, "gauge_answer_source"));
+    assertStarts(
+        "237.915 US gal. Call: BARREL.VOLUME(30.3;", shown(ENGLISH, "gauge_answer_published"));
   }
 
   @ParameterizedTest
@@ -122,7 +120,6 @@ class ExercisesTest {
   void inUsUnitsToo(String exercise, double right) {
     Samples.named(ENGLISH.workbook(), "units").setCellValue("US");
     assertStarts("Right. ", type(ENGLISH, exercise, right));
-    assertNotEquals("", shown(ENGLISH, exercise + "_answer_source"));
   }
 
   @ParameterizedTest

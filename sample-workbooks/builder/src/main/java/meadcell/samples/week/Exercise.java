@@ -1,7 +1,5 @@
 package meadcell.samples.week;
 
-import static meadcell.samples.sheet.Field.TEXT;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -121,19 +119,15 @@ final class Exercise {
             .filter(candidate -> candidate.call().equals(published))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no check value: " + published));
-    String value = Texts.quoted(shown(row.expected()) + unit(row));
     String source =
         texts.formula(
-            "source", Texts.quoted(row.call()), Texts.quoted(row.source() + "; " + row.where()));
+            "source",
+            Texts.quoted(shown(row.expected()) + unit(row)),
+            Texts.quoted(row.call()),
+            Texts.quoted(row.source() + "; " + row.where()));
     block
         .heading(texts.get("compare"))
-        .result(
-            texts.get("value"),
-            TEXT,
-            choice(isRight(), value, texts.formula("later")),
-            typed + "_published",
-            "")
-        .verdict(choice(isRight(), source, "\"\""), 2, typed + "_source");
+        .verdict(choice(isRight(), source, texts.formula("later")), 3, typed + "_published");
   }
 
   private String verdict() {
