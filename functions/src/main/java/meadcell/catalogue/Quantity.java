@@ -74,6 +74,14 @@ public enum Quantity {
   MILLILITRE_PER_SECOND("mL/s"),
   /** Heat. */
   KILOJOULE("kJ"),
+  /** Energy of food, of which a label speaks beside kJ. */
+  KILOCALORIE("kcal"),
+  /** Money of the United States. */
+  US_DOLLAR("USD"),
+  /** Money of the United Kingdom. */
+  POUND_STERLING("GBP"),
+  /** How much acid or alkali a unit of pH takes. */
+  BUFFER_CAPACITY("mmol/L per pH"),
   /** Heat per time. */
   WATT("W"),
   /** The size of a nail or a hole, in both systems. */
@@ -187,7 +195,7 @@ public enum Quantity {
   public int decimals() {
     return switch (this) {
       case TEXT, COUNT, DATE, PENNY -> 0;
-      case PH, AREA, MASS, MILLIMETRE, MILLILITRE_PER_SECOND -> 2;
+      case PH, AREA, MASS, MILLIMETRE, MILLILITRE_PER_SECOND, US_DOLLAR, POUND_STERLING -> 2;
       case NUMBER -> 3;
       case SPECIFIC_GRAVITY, GRAVITY_PER_DAY, REFRACTIVE_INDEX, DENSITY, PROBABILITY, NORMALITY ->
           4;

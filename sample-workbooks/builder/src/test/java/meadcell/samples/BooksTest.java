@@ -53,7 +53,7 @@ class BooksTest {
     Cell scratch = book.workbook().createSheet("scratch").createRow(0).createCell(0);
     metric.forEach(
         (cell, number) -> {
-          if (cell.getSheet().getSheetName().equals("About")) {
+          if (book.workbook().getSheetIndex(cell.getSheet()) == 0) {
             return; // the factors themselves
           }
           scratch.setCellFormula(book.fields().get(cell).following(number));
@@ -69,7 +69,7 @@ class BooksTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"cellar-book, 7", "first-week, 0"})
+  @CsvSource({"cellar-book, 7", "first-week, 0", "erste-woche, 0"})
   void chartsAreInBothFormats(String name, int charts) throws IOException {
     int drawn = 0;
     for (Sheet sheet : Samples.open(name)) {
