@@ -4,10 +4,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import meadcell.catalogue.UnitSystem;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 
@@ -18,6 +21,7 @@ import org.apache.poi.ss.util.CellReference;
  */
 public final class Table {
   private static final Pattern HEADER = Pattern.compile("\\[([^\\]]+)]");
+  private static final Pattern NUMBER = Pattern.compile("#");
 
   /** One column. */
   public record Column(String header, Field field, String formula, boolean always) {
@@ -45,9 +49,11 @@ public final class Table {
   private final int top;
   private final int left;
   private final int rows;
+  private final boolean arrays;
   private final List<Column> columns;
 
-  Table(Page page, int row, int left, int rows, Column... columns) {
+  Table(Page page, int row, int left, int rows, boolean arrays, Column... columns) {
+    this.arrays = arrays;
     this.page = page;
     this.top = row + 2;
     this.left = left;
@@ -87,9 +93,13 @@ public final class Table {
 
   private void writeColumn(int c, Column column) {
     for (int r = top; r < top + rows; r++) {
-      Object value = column.isInput() ? null : "=" + formula(column, r);
+      boolean array = arrays && !column.isInput();
+      Object value = column.isInput() || array ? null : "=" + formula(column, r);
       page.put(
           r, left + c, column.isInput() ? Look.INPUT : Look.RESULT, column.field(), true, value);
+      if (array) {
+        page.array(r, left + c, formula(column, r));
+      }
     }
     if (column.isInput()) {
       page.validate(
@@ -99,6 +109,15 @@ public final class Table {
     }
   }
 
+  /** This column's cells from the header down to the row before. */
+  private String above(int row, int c) {
+    return new AreaReference(
+            new CellReference(top - 2, c, true, true),
+            new CellReference(row - 1, c, false, true),
+            SpreadsheetVersion.EXCEL2007)
+        .formatAsString();
+  }
+
   private String formula(Column column, int row) {
     Set<String> cells = new LinkedHashSet<>();
     String formula =
@@ -106,11 +125,14 @@ public final class Table {
             .matcher(column.formula())
             .replaceAll(
                 match -> {
+                  if (match.group(1).equals("ABOVE")) {
+                    return Matcher.quoteReplacement(above(row, left + columns.indexOf(column)));
+                  }
                   String cell = cell(match, row);
                   cells.add(cell + "=\"\"");
-                  return java.util.regex.Matcher.quoteReplacement(cell);
+                  return Matcher.quoteReplacement(cell);
                 });
-    formula = formula.replace("#", Integer.toString(row - top + 1));
+    formula = NUMBER.matcher(formula).replaceAll( Integer.toString(row - top + 1));
     if (column.always() || cells.isEmpty()) {
       return formula;
     }
