@@ -21,13 +21,18 @@ final class Behind {
   static void add(Book book) {
     moves(new Workings(book, MOVES));
     book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,5)");
-    readings(new Workings(book, "Workings readings"));
+    book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
+    Workings rows = new Workings(book, "Workings readings");
+    readings(rows);
+    analyses(rows);
     Workings state = new Workings(book, STATE);
     lists(state);
     vessels(state);
     lots(state);
     tasks(state);
     CaskPage.workings(state);
+    FermentPage.workings(state);
+    StoryPage.workings(state);
     names(book);
   }
 
@@ -79,6 +84,30 @@ final class Behind {
             "g_open",
             rows,
             "IF(OR([g_gravity]<>\"\",ROW()>ROWS(reading_day)),\"\",IF(COUNTA(INDEX(reading_day,ROW()),INDEX(reading_lot,ROW()),INDEX(reading_gravity,ROW()),INDEX(reading_temperature,ROW()))=0,\"\",ROW()))");
+  }
+
+  private static void analyses(Workings analyses) {
+    int rows = Logs.MOST + SPARE;
+    analyses
+        .column("an_lot", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_lot,ROW()))")
+        .column("an_day", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_day,ROW()))")
+        .column("an_what", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_what,ROW()))")
+        .column(
+            "an_value",
+            rows,
+            "IF(ROW()>ROWS(analysis_day),\"\",IF(OR(INDEX(analysis_lot,ROW())=\"\",INDEX(analysis_what,ROW())=\"\",NOT(ISNUMBER(INDEX(analysis_day,ROW()))),NOT(ISNUMBER(INDEX(analysis_value,ROW())))),\"\",INDEX(analysis_value,ROW())))")
+        .column(
+            "an_u",
+            rows,
+            "IF([an_value]=\"\",\"\",IF(ISNUMBER(INDEX(analysis_u,ROW())),INDEX(analysis_u,ROW()),\"\"))")
+        .column(
+            "an_open",
+            rows,
+            "IF(OR([an_value]<>\"\",ROW()>ROWS(analysis_day)),\"\",IF(COUNTA(INDEX(analysis_lot,ROW()),INDEX(analysis_day,ROW()),INDEX(analysis_what,ROW()),INDEX(analysis_value,ROW()))=0,\"\",ROW()))")
+        .block("analyses_block", "an_lot", "an_u", rows)
+        .column("analyses_end", 1, "SUMPRODUCT(MAX((an_value<>\"\")*ROW(an_value)))")
+        .column("analyses_last", 1, "MAX(1,[analyses_end]-1)")
+        .block("analyses_used", "analyses_last", "analyses_last", 1);
   }
 
   /** Where the last name of a register stands, counted as its names are. */
@@ -211,10 +240,10 @@ final class Behind {
         .arrays(
             "v_sulfite",
             STATES,
-            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,analysis_day,\"\"),IF(FREE,analysis_value,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
+            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,an_day,\"\"),IF(FREE,an_value,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
                 .replace(
                     "FREE",
-                    "(analysis_lot=[v_name])*(analysis_what=\"free SO2\")*ISNUMBER(analysis_day)*ISNUMBER(analysis_value)*(analysis_day>=[v_sulfited])*(analysis_day<=today)"))
+                    "(an_lot=[v_name])*(an_what=\"free SO2\")*(an_day>=[v_sulfited])*(an_day<=today)"))
         .column(
             "v_analyse",
             STATES,
@@ -223,18 +252,18 @@ final class Behind {
 
   /** The last day on which a vessel's property was found, from a day on; 0 if none. */
   private static String lastDay(String property, String from) {
-    return "MAXIFS(analysis_day,analysis_lot,[v_name],analysis_what,\""
+    return "MAXIFS(an_day,an_lot,[v_name],an_what,\""
         + property
-        + "\",analysis_value,\">=0\",analysis_day,\">=\"&"
+        + "\",an_day,\">=\"&"
         + from
-        + ",analysis_day,\"<=\"&today)";
+        + ",an_day,\"<=\"&today)";
   }
 
   /** What was found on that day; empty if nothing. */
   private static String latest(String property, String from) {
-    return "IFERROR(AVERAGEIFS(analysis_value,analysis_lot,[v_name],analysis_what,\""
+    return "IFERROR(AVERAGEIFS(an_value,an_lot,[v_name],an_what,\""
         + property
-        + "\",analysis_day,"
+        + "\",an_day,"
         + lastDay(property, from)
         + "),\"\")";
   }

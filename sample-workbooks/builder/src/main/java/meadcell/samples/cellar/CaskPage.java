@@ -37,7 +37,7 @@ final class CaskPage {
   static void add(Book book) {
     book.formulaName("cask_row", "MATCH(cask,vessel_name,0)");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
-    Page page = book.page(TITLE, 25, 13, 13, 13, 13, 13, 2, 23, 12, 12, 12, 12);
+    Page page = book.page(TITLE, 24, 18, 13, 13, 13, 13, 2, 23, 12, 12, 12, 12);
     Block head =
         page.head(
             TITLE,
@@ -87,9 +87,6 @@ final class CaskPage {
   }
 
   private static void wants(Block block) {
-    String oxygen = "INDEX(v_oxygen,cask_row)";
-    String when =
-        "(analysis_lot=cask)*(analysis_what=\"free SO2\")*ISNUMBER(analysis_day)*ISNUMBER(analysis_value)*(analysis_day>=INDEX(v_sulfited,cask_row))*(analysis_day<=today)";
     block.heading("What it wants");
     line(block, "Top up by", DATE, "INDEX(v_top,cask_row)", "", "Headspace, loss and limit: Vessels, else Start.");
     line(block, "Taste by", DATE, "INDEX(v_taste,cask_row)");

@@ -61,9 +61,10 @@ final class TodayPage {
   /** A complaint is more useful than pages that stay blank. */
   private static String sound() {
     return "IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
-        + "IF(COUNT(mv_open)+COUNT(g_open)=0,\"All rows of Movements and Readings are complete.\","
+        + "IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\","
         + "\"Not counted, because they are not complete: \"&IF(COUNT(mv_open)=0,\"\",COUNT(mv_open)&\" in Movements, first in line \"&(MIN(mv_open)+ROW(INDEX(move_day,1))-1)&\". \")"
-        + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\".\")))";
+        + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\". \")"
+        + "&IF(COUNT(an_open)=0,\"\",COUNT(an_open)&\" in Analyses, first in line \"&(MIN(an_open)+ROW(INDEX(analysis_day,1))-1)&\".\")))";
   }
 
   private static String row() {

@@ -59,7 +59,7 @@ public final class Log {
     page.text(
         FIRST + rows, columns.length - 1, 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
-    page.frame(FIRST, FIRST + rows);
+    page.frame(FIRST, FIRST + rows - 1);
   }
 
   private void validate(Column column, CellRangeAddress where) {

@@ -1,5 +1,6 @@
 package meadcell.samples.sheet;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,7 +25,7 @@ public final class Table {
   private static final Pattern NUMBER = Pattern.compile("#");
 
   /** One column. */
-  public record Column(String header, Field field, String formula, boolean always) {
+  public record Column(String header, Field field, String formula, boolean always, String list) {
     boolean isInput() {
       return formula == null;
     }
@@ -32,20 +33,26 @@ public final class Table {
 
   /** A column to type into. */
   public static Column in(String header, Field field) {
-    return new Column(header, field, null, false);
+    return new Column(header, field, null, false, "");
+  }
+
+  /** A column to choose in, from the list of this name. */
+  public static Column choose(String header, String list) {
+    return new Column(header, Field.TEXT, null, false, list);
   }
 
   /** A computed column. */
   public static Column out(String header, Field field, String formula) {
-    return new Column(header, field, formula, false);
+    return new Column(header, field, formula, false, "");
   }
 
   /** A computed column whose formula itself cares for blank cells. */
   public static Column always(String header, Field field, String formula) {
-    return new Column(header, field, formula, true);
+    return new Column(header, field, formula, true, "");
   }
 
   private final Page page;
+  private final int header;
   private final int top;
   private final int left;
   private final int rows;
@@ -55,14 +62,18 @@ public final class Table {
   Table(Page page, int row, int left, int rows, boolean arrays, Column... columns) {
     this.arrays = arrays;
     this.page = page;
-    this.top = row + 2;
+    this.header = row;
+    boolean units = Arrays.stream(columns).anyMatch(column -> !unit(column.field()).isEmpty());
+    this.top = row + (units ? 2 : 1);
     this.left = left;
     this.rows = rows;
     this.columns = List.of(columns);
     int lines = 1;
     for (int c = 0; c < columns.length; c++) {
       page.text(row, left + c, 1, 1, Look.HEADER, columns[c].header());
-      page.text(row + 1, left + c, 1, 1, Look.UNIT, unit(columns[c].field()));
+      if (units) {
+        page.text(row + 1, left + c, 1, 1, Look.UNIT, unit(columns[c].field()));
+      }
       lines = Math.max(lines, lines(columns[c].header(), page.width(left + c, 1)));
       writeColumn(c, columns[c]);
     }
@@ -102,17 +113,19 @@ public final class Table {
       }
     }
     if (column.isInput()) {
-      page.validate(
-          column.field(),
-          column.header(),
-          new CellRangeAddress(top, top + rows - 1, left + c, left + c));
+      CellRangeAddress cells = new CellRangeAddress(top, top + rows - 1, left + c, left + c);
+      if (column.list().isEmpty()) {
+        page.validate(column.field(), column.header(), cells);
+      } else {
+        page.offer(column.list(), column.header(), "Choose from the list.", true, cells);
+      }
     }
   }
 
   /** This column's cells from the header down to the row before. */
   private String above(int row, int c) {
     return new AreaReference(
-            new CellReference(top - 2, c, true, true),
+            new CellReference(header, c, true, true),
             new CellReference(row - 1, c, false, true),
             SpreadsheetVersion.EXCEL2007)
         .formatAsString();
@@ -215,7 +228,7 @@ public final class Table {
   }
 
   CellReference header(String header) {
-    return new CellReference(page.sheet.getSheetName(), top - 2, left + index(header), true, true);
+    return new CellReference(page.sheet.getSheetName(), this.header, left + index(header), true, true);
   }
 
   CellRangeAddress area(String from, String to) {

@@ -37,10 +37,12 @@ public final class Workings {
       XSSFCell cell = cell(r, column);
       book.later(
           () -> {
-            // the first row's is looked at; a thousand like it are not
-            book.workbook.setCellFormulaValidation(row == 1);
-            Book.formula(cell, inRow(formula, row));
-            book.workbook.setCellFormulaValidation(true);
+            // POI looks at each formula at length: the first is enough
+            if (row == 1) {
+              Book.formula(cell, inRow(formula, row));
+            } else {
+              cell.getCTCell().addNewF().setStringValue(Book.prefixed(inRow(formula, row)));
+            }
           });
     }
     return this;
