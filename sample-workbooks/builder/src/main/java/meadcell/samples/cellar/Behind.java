@@ -70,7 +70,9 @@ final class Behind {
     int rows = Logs.MOST + SPARE;
     readings
         .column(
-            "g_at", rows, "IF(ROW()>ROWS(reading_lot),\"\",IFERROR(MATCH(INDEX(reading_lot,ROW())&\"\",lot_name,0),\"\"))")
+            "g_at",
+            rows,
+            "IF(ROW()>ROWS(reading_lot),\"\",IFERROR(MATCH(INDEX(reading_lot,ROW())&\"\",lot_name,0),\"\"))")
         .column(
             "g_gravity",
             rows,
@@ -155,9 +157,7 @@ final class Behind {
         "INDEX(vessel_head,ROW()),INDEX(vessel_bilge,ROW()),INDEX(vessel_length,ROW()),kept";
     state
         .column(
-            "log_says",
-            1,
-            "IF(COUNT(mv_day)=0,\"\",CELLAR.WHY(\"VESSEL.LIST\",moves,today,kept))")
+            "log_says", 1, "IF(COUNT(mv_day)=0,\"\",CELLAR.WHY(\"VESSEL.LIST\",moves,today,kept))")
         .block("log_why", "log_says", "log_says", 1)
         .array(
             STATES,
@@ -177,23 +177,25 @@ final class Behind {
                 + "),\"\")))")
         .column("v_name", STATES, "IF(ROW()>ROWS(vessel_name),\"\",INDEX(vessel_name,ROW())&\"\")")
         .column(
-            "v_wood", STATES, "IF([v_name]=\"\",\"\",IFERROR(BARREL.AREAPERLITRE(" + sizes + "),0))")
+            "v_wood",
+            STATES,
+            "IF([v_name]=\"\",\"\",IFERROR(BARREL.AREAPERLITRE(" + sizes + "),0))")
         .column(
-            "v_air", STATES, "IF([v_name]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"cask\",[v_capacity],\"\"))")
-        .column("v_bottles", STATES, "IF([v_name]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"bottles\",1,\"\"))")
+            "v_air",
+            STATES,
+            "IF([v_name]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"cask\",[v_capacity],\"\"))")
+        .column(
+            "v_bottles",
+            STATES,
+            "IF([v_name]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"bottles\",1,\"\"))")
         .block("air_block", "v_name", "v_bottles", STATES)
-        .column(
-            "v_at", STATES, "IF([v_name]=\"\",\"\",IFERROR(MATCH([v_name],held_name,0),\"\"))")
+        .column("v_at", STATES, "IF([v_name]=\"\",\"\",IFERROR(MATCH([v_name],held_name,0),\"\"))")
         .column("v_holds", STATES, "IF([v_at]=\"\",\"\",INDEX(held_volume,[v_at]))")
         .column("v_since", STATES, "IF([v_at]=\"\",\"\",today-INDEX(held_days,[v_at]))")
         .column(
-            "v_cask",
-            STATES,
-            "IF([v_at]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"cask\",1,\"\"))")
+            "v_cask", STATES, "IF([v_at]=\"\",\"\",IF(INDEX(vessel_kind,ROW())=\"cask\",1,\"\"))")
         .column(
-            "v_space",
-            STATES,
-            "IF(OR([v_at]=\"\",[v_capacity]=\"\"),\"\",[v_capacity]-[v_holds])")
+            "v_space", STATES, "IF(OR([v_at]=\"\",[v_capacity]=\"\"),\"\",[v_capacity]-[v_holds])")
         .column(
             "v_touched",
             STATES,
@@ -214,23 +216,20 @@ final class Behind {
             "v_tasted",
             STATES,
             "IF([v_cask]=\"\",\"\",MAXIFS(tasting_day,tasting_vessel,[v_name],tasting_score,\">=0\",tasting_day,\">=\"&[v_since],tasting_day,\"<=\"&today))")
-        .column(
-            "v_taste", STATES, "IF([v_cask]=\"\",\"\",MAX([v_since],[v_tasted])+house_taste)")
+        .column("v_taste", STATES, "IF([v_cask]=\"\",\"\",MAX([v_since],[v_tasted])+house_taste)")
         .column("v_ph", STATES, "IF([v_at]=\"\",\"\"," + latest("pH", "[v_since]") + ")")
         .column(
             "v_sulfited",
             STATES,
             "IF([v_cask]=\"\",\"\",MAX([v_since],MAXIFS(addition_day,addition_vessel,[v_name],addition_what,\"*sulfi*\",addition_day,\"<=\"&today)))")
         .column(
-            "v_read",
-            STATES,
-            "IF([v_cask]=\"\",\"\"," + lastDay("free SO2", "[v_sulfited]") + ")")
+            "v_read", STATES, "IF([v_cask]=\"\",\"\"," + lastDay("free SO2", "[v_sulfited]") + ")")
         .column(
-            "v_free",
-            STATES,
-            "IF([v_cask]=\"\",\"\"," + latest("free SO2", "[v_sulfited]") + ")")
+            "v_free", STATES, "IF([v_cask]=\"\",\"\"," + latest("free SO2", "[v_sulfited]") + ")")
         .column(
-            "v_need", STATES, "IF([v_ph]=\"\",\"\",IFERROR(SULFITE.FREENEEDED(house_molecular,[v_ph]),\"\"))")
+            "v_need",
+            STATES,
+            "IF([v_ph]=\"\",\"\",IFERROR(SULFITE.FREENEEDED(house_molecular,[v_ph]),\"\"))")
         .column(
             "v_oxygen",
             STATES,

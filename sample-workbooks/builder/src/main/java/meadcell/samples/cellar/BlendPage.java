@@ -7,7 +7,6 @@ import static meadcell.samples.sheet.Field.GRAMS_PER_LITRE;
 import static meadcell.samples.sheet.Field.PERCENT;
 import static meadcell.samples.sheet.Field.VOLUME;
 import static meadcell.samples.sheet.Field.between;
-import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.always;
 import static meadcell.samples.sheet.Table.choose;
 import static meadcell.samples.sheet.Table.in;
@@ -47,8 +46,20 @@ final class BlendPage {
         .heading("What the blend shall be")
         .form("Volume | blend_volume | BLEND.PLAN volume 0 | 320")
         .headers("Targets", null, null, "Strength", "Sugar", "Acid")
-        .line("at least", null, null, typed(share, 13.0, "blend_abv_low"), typed(grams, 15, "blend_sugar_low"), typed(grams, 4.8, "blend_acid_low"))
-        .line("at most", null, null, typed(share, 14.6, "blend_abv_high"), typed(grams, 25, "blend_sugar_high"), typed(grams, 5.8, "blend_acid_high"));
+        .line(
+            "at least",
+            null,
+            null,
+            typed(share, 13.0, "blend_abv_low"),
+            typed(grams, 15, "blend_sugar_low"),
+            typed(grams, 4.8, "blend_acid_low"))
+        .line(
+            "at most",
+            null,
+            null,
+            typed(share, 14.6, "blend_abv_high"),
+            typed(grams, 25, "blend_sugar_high"),
+            typed(grams, 5.8, "blend_acid_high"));
   }
 
   private static String carried(String property, int place) {
@@ -65,12 +76,23 @@ final class BlendPage {
         block.table(
             LOTS,
             choose("Vessel", "vessel_list"),
-            always("In stock", VOLUME, "IF([Vessel]=\"\",\"\",IFERROR(VESSEL.HOLDS(moves,[Vessel],today,kept)*litre,\"\"))"),
-            in("Cost a unit", between(Quantity.NUMBER, 2, "Of a litre, or of a gallon: only the order counts. Blank: nothing.", 0, 100_000)),
+            always(
+                "In stock",
+                VOLUME,
+                "IF([Vessel]=\"\",\"\",IFERROR(VESSEL.HOLDS(moves,[Vessel],today,kept)*litre,\"\"))"),
+            in(
+                "Cost a unit",
+                between(
+                    Quantity.NUMBER,
+                    2,
+                    "Of a litre, or of a gallon: only the order counts. Blank: nothing.",
+                    0,
+                    100_000)),
             always("Strength", ABV, carried("strength", 1)),
             always("Sugar", GRAMS_PER_LITRE, carried("sugar", 1)),
             always("Acid", GRAMS_PER_LITRE, carried("titratable acidity", 1)),
-            always("Plan", VOLUME, "IF(OR([Vessel]=\"\",blend_why<>\"\"),\"\",INDEX(" + PLAN + ",#))"),
+            always(
+                "Plan", VOLUME, "IF(OR([Vessel]=\"\",blend_why<>\"\"),\"\",INDEX(" + PLAN + ",#))"),
             always("Share", PERCENT, "IF([Plan]=\"\",\"\",100*[Plan]/blend_volume)"),
             always("Strength ±", ABV, carried("strength", 2)),
             always(
@@ -85,7 +107,12 @@ final class BlendPage {
         Carboys | 7.40
         Tank 1 | 6.20
         """);
-    stock.name("Vessel", "blend_vessels").name("Plan", "blend_plan").name("Strength", "blend_abvs").name("Sugar", "blend_sugars").name("Acid", "blend_acids");
+    stock
+        .name("Vessel", "blend_vessels")
+        .name("Plan", "blend_plan")
+        .name("Strength", "blend_abvs")
+        .name("Sugar", "blend_sugars")
+        .name("Acid", "blend_acids");
     block.note(
         "Put in only vessels of which all three are known. The share is also the mL of each in a bench blend of 100 mL: mix it, taste it, measure its pH, which does not blend by volume.");
     block.warning(UsHoneyWine.BLEND);

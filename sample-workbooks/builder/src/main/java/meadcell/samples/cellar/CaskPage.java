@@ -73,38 +73,121 @@ final class CaskPage {
         "MAXIFS(mv_day,mv_to,cask,mv_from,\"gauge\",mv_day,\"<=\"&today,mv_day,\">=\"&cask_since)";
     String losses = "INDEX(VESSEL.LOSSES(moves,cask,cask_since,today,kept),1,";
     block.heading("What it holds");
-    line(block, "Liquid", TEXT, "INDEX(held_liquid,cask_at)", "cask_liquid", "Of which most is in it: page Story has all.");
+    line(
+        block,
+        "Liquid",
+        TEXT,
+        "INDEX(held_liquid,cask_at)",
+        "cask_liquid",
+        "Of which most is in it: page Story has all.");
     line(block, "Filled on", DATE, "INDEX(v_since,cask_row)", "cask_since", "");
     line(block, "Days in it", DAYS, "today-cask_since");
     line(block, "Holds by the log", VOLUME, "INDEX(v_holds,cask_row)*litre", "cask_holds", "");
-    line(block, "Headspace", VOLUME, "IF(INDEX(v_space,cask_row)=\"\",\"\",INDEX(v_space,cask_row)*litre)", "", "After the last row of Movements; what was lost since comes on top.");
+    line(
+        block,
+        "Headspace",
+        VOLUME,
+        "IF(INDEX(v_space,cask_row)=\"\",\"\",INDEX(v_space,cask_row)*litre)",
+        "",
+        "After the last row of Movements; what was lost since comes on top.");
     line(block, "Last dip on", DATE, "IF(" + dipped + "=0,\"\"," + dipped + ")", "cask_dipped", "");
-    line(block, "by which it held", VOLUME, "AVERAGEIFS(mv_volume,mv_to,cask,mv_from,\"gauge\",mv_day,cask_dipped)*litre");
-    line(block, "Topped up since filling", VOLUME, "SUMIFS(mv_volume,mv_to,cask,mv_from,\"<>gauge\",mv_day,\">\"&cask_since,mv_day,\"<=\"&today)*litre", "cask_topped", "");
-    line(block, "Lost since filling", VOLUME, losses + "1)*litre", "", "What dips found missing beyond all rows.");
+    line(
+        block,
+        "by which it held",
+        VOLUME,
+        "AVERAGEIFS(mv_volume,mv_to,cask,mv_from,\"gauge\",mv_day,cask_dipped)*litre");
+    line(
+        block,
+        "Topped up since filling",
+        VOLUME,
+        "SUMIFS(mv_volume,mv_to,cask,mv_from,\"<>gauge\",mv_day,\">\"&cask_since,mv_day,\"<=\"&today)*litre",
+        "cask_topped",
+        "");
+    line(
+        block,
+        "Lost since filling",
+        VOLUME,
+        losses + "1)*litre",
+        "",
+        "What dips found missing beyond all rows.");
     line(block, "± (standard)", VOLUME, losses + "2)*litre");
-    line(block, "A year", of(Quantity.PERCENT_PER_YEAR, 1), losses + "3)", "", "Of what it held. Type it into Vessels, and Today reckons with it.");
+    line(
+        block,
+        "A year",
+        of(Quantity.PERCENT_PER_YEAR, 1),
+        losses + "3)",
+        "",
+        "Of what it held. Type it into Vessels, and Today reckons with it.");
   }
 
   private static void wants(Block block) {
     block.heading("What it wants");
-    line(block, "Top up by", DATE, "INDEX(v_top,cask_row)", "", "Headspace, loss and limit: Vessels, else Start.");
+    line(
+        block,
+        "Top up by",
+        DATE,
+        "INDEX(v_top,cask_row)",
+        "",
+        "Headspace, loss and limit: Vessels, else Start.");
     line(block, "Taste by", DATE, "INDEX(v_taste,cask_row)");
     line(block, "Analyse by", DATE, "INDEX(v_analyse,cask_row)");
-    line(block, "Sulfite by", DATE, "INDEX(v_sulfite,cask_row)", "", "The earliest day by SULFITE.LASTS, from its readings if they surely fall, else from oxygen.");
-    line(block, "Free SO₂ needed", MG_PER_L, "INDEX(v_need,cask_row)", "", "For the molecular SO₂ on Start, at the last pH.");
-    line(block, "Last free SO₂", MG_PER_L, "INDEX(v_free,cask_row)", "cask_free", "Since the last filling or sulfite.");
+    line(
+        block,
+        "Sulfite by",
+        DATE,
+        "INDEX(v_sulfite,cask_row)",
+        "",
+        "The earliest day by SULFITE.LASTS, from its readings if they surely fall, else from oxygen.");
+    line(
+        block,
+        "Free SO₂ needed",
+        MG_PER_L,
+        "INDEX(v_need,cask_row)",
+        "",
+        "For the molecular SO₂ on Start, at the last pH.");
+    line(
+        block,
+        "Last free SO₂",
+        MG_PER_L,
+        "INDEX(v_free,cask_row)",
+        "cask_free",
+        "Since the last filling or sulfite.");
     line(block, "Last pH", of(Quantity.PH, 2), "INDEX(v_ph,cask_row)", "cask_ph", "");
-    line(block, "Molecular SO₂", of(Quantity.MILLIGRAM_PER_LITRE, 2), "IF(OR(cask_free=\"\",cask_ph=\"\"),\"\",SULFITE.MOLECULAR(cask_free,cask_ph))");
+    line(
+        block,
+        "Molecular SO₂",
+        of(Quantity.MILLIGRAM_PER_LITRE, 2),
+        "IF(OR(cask_free=\"\",cask_ph=\"\"),\"\",SULFITE.MOLECULAR(cask_free,cask_ph))");
   }
 
   private static void wood(Block block) {
     block.heading("What the wood gives");
-    String sizes = "INDEX(vessel_head,cask_row),INDEX(vessel_bilge,cask_row),INDEX(vessel_length,cask_row),kept";
-    line(block, "Fill", COUNT, "INDEX(held_fills,cask_at)+INDEX(vessel_before,cask_row)", "cask_fill", "Counted by Movements, with those before it in Vessels.");
-    line(block, "Wood", TEXT, "IF(INDEX(vessel_wood,cask_row)=\"\",\"\",INDEX(vessel_wood,cask_row)&\", \"&INDEX(vessel_toast,cask_row))");
-    line(block, "Wood for each litre", of(Quantity.SQUARE_CENTIMETRE_PER_LITRE, 0), "IF(INDEX(v_wood,cask_row)=0,\"\",INDEX(v_wood,cask_row))");
-    line(block, "Held in the staves", VOLUME, "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre", "cask_soaked", "6 mm deep, half of it liquid.");
+    String sizes =
+        "INDEX(vessel_head,cask_row),INDEX(vessel_bilge,cask_row),INDEX(vessel_length,cask_row),kept";
+    line(
+        block,
+        "Fill",
+        COUNT,
+        "INDEX(held_fills,cask_at)+INDEX(vessel_before,cask_row)",
+        "cask_fill",
+        "Counted by Movements, with those before it in Vessels.");
+    line(
+        block,
+        "Wood",
+        TEXT,
+        "IF(INDEX(vessel_wood,cask_row)=\"\",\"\",INDEX(vessel_wood,cask_row)&\", \"&INDEX(vessel_toast,cask_row))");
+    line(
+        block,
+        "Wood for each litre",
+        of(Quantity.SQUARE_CENTIMETRE_PER_LITRE, 0),
+        "IF(INDEX(v_wood,cask_row)=0,\"\",INDEX(v_wood,cask_row))");
+    line(
+        block,
+        "Held in the staves",
+        VOLUME,
+        "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre",
+        "cask_soaked",
+        "6 mm deep, half of it liquid.");
     block.warning(
         "A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.");
   }
@@ -118,10 +201,22 @@ final class CaskPage {
                 "Tasted on",
                 DATE,
                 "IF(cask_at=\"\",\"\",IFERROR(IF(MINIFS(tasting_day,tasting_vessel,cask,tasting_score,\">=0\",tasting_day,\">\"&MAX(cask_since-1,MAX([ABOVE])),tasting_day,\"<=\"&today)=0,\"\",MINIFS(tasting_day,tasting_vessel,cask,tasting_score,\">=0\",tasting_day,\">\"&MAX(cask_since-1,MAX([ABOVE])),tasting_day,\"<=\"&today)),\"\"))"),
-            always("Months in it", of(Quantity.NUMBER, 1), "IF([Tasted on]=\"\",\"\",IFERROR(BLEND.AGE(moves,cask,cask,[Tasted on],,kept)/30.4375,\"\"))"),
-            always("Mean score", SCORE, "IF([Tasted on]=\"\",\"\",AVERAGEIFS(tasting_score,tasting_vessel,cask,tasting_day,[Tasted on]))"),
-            always("Tasters", COUNT, "IF([Tasted on]=\"\",\"\",COUNTIFS(tasting_vessel,cask,tasting_day,[Tasted on],tasting_score,\">=0\"))"),
-            always("Say bottle", COUNT, "IF([Tasted on]=\"\",\"\",COUNTIFS(tasting_vessel,cask,tasting_day,[Tasted on],tasting_verdict,\"bottle\"))"));
+            always(
+                "Months in it",
+                of(Quantity.NUMBER, 1),
+                "IF([Tasted on]=\"\",\"\",IFERROR(BLEND.AGE(moves,cask,cask,[Tasted on],,kept)/30.4375,\"\"))"),
+            always(
+                "Mean score",
+                SCORE,
+                "IF([Tasted on]=\"\",\"\",AVERAGEIFS(tasting_score,tasting_vessel,cask,tasting_day,[Tasted on]))"),
+            always(
+                "Tasters",
+                COUNT,
+                "IF([Tasted on]=\"\",\"\",COUNTIFS(tasting_vessel,cask,tasting_day,[Tasted on],tasting_score,\">=0\"))"),
+            always(
+                "Say bottle",
+                COUNT,
+                "IF([Tasted on]=\"\",\"\",COUNTIFS(tasting_vessel,cask,tasting_day,[Tasted on],tasting_verdict,\"bottle\"))"));
     table.name("Tasted on", "cask_tasted").name("Mean score", "cask_scores");
     String trend = "PANEL.TREND(cask_tasted,cask_scores)";
     block.verdict(
@@ -160,7 +255,8 @@ final class CaskPage {
   private static void occupants(Block block) {
     block.heading("What it held, oldest first");
     String earlier = "COUNTIF(past_vessel,cask)";
-    String line = "SMALL(IF(past_vessel=cask,ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
+    String line =
+        "SMALL(IF(past_vessel=cask,ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
     // rows of the register first, then those of Movements, whose present one stands first there
     String back = "COUNT(fill_from)+" + earlier + "-[No.]+2";
     Table fills =
@@ -169,7 +265,10 @@ final class CaskPage {
             always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
             always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
             always("From", DATE, pick("past_from", "fill_from", line, back)),
-            always("Volume", VOLUME, "IF([No.]=\"\",\"\"," + pick("past_volume", "fill_volume", line, back) + "*litre)"),
+            always(
+                "Volume",
+                VOLUME,
+                "IF([No.]=\"\",\"\"," + pick("past_volume", "fill_volume", line, back) + "*litre)"),
             always(
                 "Share",
                 PERCENT,

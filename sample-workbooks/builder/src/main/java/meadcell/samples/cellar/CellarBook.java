@@ -18,6 +18,7 @@ public final class CellarBook {
     PanelPage.add(book);
     BlendPage.add(book);
     StoryPage.add(book);
+    MustPlan.add(book);
     Cautions.add(book);
     Season season = new TarnHollow();
     Registers.add(book, season);
@@ -30,11 +31,17 @@ public final class CellarBook {
     Map<String, String> pages = new LinkedHashMap<>();
     pages.put(TodayPage.TITLE, "What the cellar wants this week, by date, and why.");
     pages.put(CasksNow.TITLE, "What is where; what each vessel wants next.");
-    pages.put(FermentPage.TITLE, "Its readings made true; falling, finished or stalled; where it will end.");
+    pages.put(
+        FermentPage.TITLE,
+        "Its readings made true; falling, finished or stalled; where it will end.");
     pages.put(CaskPage.TITLE, "What it holds and wants; its losses, wood, tastings, air.");
-    pages.put(PanelPage.TITLE, "Do these meads differ, and which is liked better? May two be pooled?");
+    pages.put(
+        PanelPage.TITLE, "Do these meads differ, and which is liked better? May two be pooled?");
     pages.put(BlendPage.TITLE, "The cheapest blend on target from today's stock; the bench trial.");
-    pages.put(StoryPage.TITLE, "Which liquids are in it, how long they lay where, what air they took up.");
+    pages.put(
+        StoryPage.TITLE,
+        "Which liquids are in it, how long they lay where, what air they took up.");
+    pages.put(MustPlan.TITLE, "How much honey, water, fruit and nutrient; heat and gas.");
     pages.put(Cautions.TITLE, "Read before the first day.");
     return pages;
   }

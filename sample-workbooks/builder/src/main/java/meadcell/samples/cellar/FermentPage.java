@@ -77,13 +77,31 @@ final class FermentPage {
     return new Table.Column[] {
       always("Read on", DATE, "IF(ISNUMBER(" + key + "),INT(" + key + "),\"\")"),
       out("Day", COUNT, "IF(ferment_pitched=\"\",\"\",[Read on]-ferment_pitched)"),
-      out("As read", of(Quantity.SPECIFIC_GRAVITY, 3), "IF([Read on]=\"\",\"\",INDEX(reading_gravity," + row + "))"),
-      out("Sample", TEMPERATURE, "IF([Read on]=\"\",\"\",INDEX(reading_temperature," + row + ")*degree+freezing)"),
+      out(
+          "As read",
+          of(Quantity.SPECIFIC_GRAVITY, 3),
+          "IF([Read on]=\"\",\"\",INDEX(reading_gravity," + row + "))"),
+      out(
+          "Sample",
+          TEMPERATURE,
+          "IF([Read on]=\"\",\"\",INDEX(reading_temperature," + row + ")*degree+freezing)"),
       out("Gravity", SG, "IF([Read on]=\"\",\"\",INDEX(g_gravity," + row + "))"),
-      out("Strength", ABV, "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.ABV(ferment_original,[Gravity]),\"\"))"),
-      out("Sugar left", GRAMS_PER_LITRE, "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.SUGARLEFT(ferment_original,[Gravity]),\"\"))"),
-      out("at least", GRAMS_PER_LITRE, "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,1),\"\"))"),
-      out("at most", GRAMS_PER_LITRE, "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,2),\"\"))")
+      out(
+          "Strength",
+          ABV,
+          "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.ABV(ferment_original,[Gravity]),\"\"))"),
+      out(
+          "Sugar left",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.SUGARLEFT(ferment_original,[Gravity]),\"\"))"),
+      out(
+          "at least",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,1),\"\"))"),
+      out(
+          "at most",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,2),\"\"))")
     };
   }
 
@@ -144,13 +162,7 @@ final class FermentPage {
         "Refused until the readings show an end.");
     line(block, "at least", SG, "INDEX(" + FORECAST + ",1,5)", "ferment_lower", "");
     line(block, "at most", SG, "INDEX(" + FORECAST + ",1,6)", "ferment_upper", "95 % limits.");
-    line(
-        block,
-        "within 0.001 of it on",
-        DATE,
-        "ROUNDUP(INDEX(" + FORECAST + ",1,3),0)",
-        "",
-        "");
+    line(block, "within 0.001 of it on", DATE, "ROUNDUP(INDEX(" + FORECAST + ",1,3),0)", "", "");
     block.verdict(
         "IF(COUNT(ferment_days)=0,\"\",IF(ferment_end=\"\",CELLAR.WHY(\"FERMENT.FORECAST\",ferment_days,ferment_gravities),\"\"))",
         2);
@@ -161,7 +173,10 @@ final class FermentPage {
         .heading("The forecast, as drawn")
         .table(
             2,
-            always("From and to", DATE, "IF(ferment_end=\"\",\"\",IF(#=1,MIN(ferment_days),MAX(ferment_days)))"),
+            always(
+                "From and to",
+                DATE,
+                "IF(ferment_end=\"\",\"\",IF(#=1,MIN(ferment_days),MAX(ferment_days)))"),
             always("Forecast", SG, "IF(ferment_end=\"\",\"\",ferment_end)"),
             always("At least", SG, "IF(ferment_end=\"\",\"\",ferment_lower)"),
             always("At most", SG, "IF(ferment_end=\"\",\"\",ferment_upper)"));

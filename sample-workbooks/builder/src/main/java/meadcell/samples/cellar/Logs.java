@@ -92,7 +92,11 @@ final class Logs {
             "analysis_u",
             8,
             between(
-                Quantity.NUMBER, 2, "Standard uncertainty: half of the ± that a laboratory prints.", 0, 1000)),
+                Quantity.NUMBER,
+                2,
+                "Standard uncertainty: half of the ± that a laboratory prints.",
+                0,
+                1000)),
         typed("Remarks", "analysis_note", 44, TEXT));
   }
 

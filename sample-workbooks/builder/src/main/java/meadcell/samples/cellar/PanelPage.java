@@ -49,9 +49,19 @@ final class PanelPage {
     block
         .choose("First mead", "vessel_list", "C1", "panel_1", "")
         .choose("Second", "vessel_list", "C2", "panel_2", "")
-        .choose("Third", "vessel_list", "C3", "panel_3", "Leave blank what is not compared, from the last on.")
+        .choose(
+            "Third",
+            "vessel_list",
+            "C3",
+            "panel_3",
+            "Leave blank what is not compared, from the last on.")
         .choose("Fourth", "vessel_list", "C4", "panel_4", "")
-        .input("Tasted on", DATE, null, "panel_day", "Blank: the last day on which the first was tasted.")
+        .input(
+            "Tasted on",
+            DATE,
+            null,
+            "panel_day",
+            "Blank: the last day on which the first was tasted.")
         .result(
             "Day taken",
             DATE,
@@ -105,7 +115,8 @@ final class PanelPage {
               "panel_sum_" + i);
     }
     block.line("Mead", names).line("Mean", means).line("± 95 %", spreads).line("Rank sum", sums);
-    block.note("1 is best. Ranks come from the scores; a taster who did not taste all meads is not ranked.");
+    block.note(
+        "1 is best. Ranks come from the scores; a taster who did not taste all meads is not ranked.");
   }
 
   private static void verdict(Block block) {

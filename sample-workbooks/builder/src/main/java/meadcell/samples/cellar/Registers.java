@@ -76,7 +76,8 @@ final class Registers {
             "Top up at",
             "vessel_limit",
             11,
-            between(Quantity.VOLUME, 1, "Headspace at which to top up. Blank: the house's.", 0, 500)),
+            between(
+                Quantity.VOLUME, 1, "Headspace at which to top up. Blank: the house's.", 0, 500)),
         typed(
             "Loss",
             "vessel_loss",

@@ -1,6 +1,5 @@
 package meadcell.samples.cellar;
 
-import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;

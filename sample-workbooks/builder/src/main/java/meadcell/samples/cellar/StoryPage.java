@@ -11,7 +11,6 @@ import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Chart;
-import meadcell.samples.sheet.Field;
 import meadcell.samples.sheet.Page;
 import meadcell.samples.sheet.Table;
 import meadcell.samples.sheet.Workings;
@@ -61,7 +60,10 @@ final class StoryPage {
     left.heading("What it is like");
     left.table(
         4,
-        always("Property", TEXT, "CHOOSE(#,\"strength\",\"sugar\",\"titratable acidity\",\"total SO2\")"),
+        always(
+            "Property",
+            TEXT,
+            "CHOOSE(#,\"strength\",\"sugar\",\"titratable acidity\",\"total SO2\")"),
         always("Value", NUMBER, carried(1)),
         always("±", NUMBER, carried(2)));
     left.note(
@@ -74,7 +76,14 @@ final class StoryPage {
             always("Oxygen", of(Quantity.MILLIGRAM_PER_LITRE, 1), told("story_oxygen")),
             always("At least", of(Quantity.MILLIGRAM_PER_LITRE, 1), told("story_least")),
             always("At most", of(Quantity.MILLIGRAM_PER_LITRE, 1), told("story_most")));
-    chart(page, top, "Days of each liquid, and where", "days", story, "Liquid, and where it was", "Days");
+    chart(
+        page,
+        top,
+        "Days of each liquid, and where",
+        "days",
+        story,
+        "Liquid, and where it was",
+        "Days");
     chart(page, top + 19, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
   }
 

@@ -94,19 +94,28 @@ final class TarnHollow implements Season {
     rows.add("2026-02-23 | C2 | Shore 25 | 60 | | | a first small bottling");
     rows.add("2026-02-23 | Tank 1 | C2 | 58 | | | filled up again");
     rows.add("2026-02-23 | Shore 25 | loss | 1 | | | on the line");
-    return rows.stream().sorted(java.util.Comparator.comparing(row -> row.substring(0, 10)))
+    return rows.stream()
+        .sorted(java.util.Comparator.comparing(row -> row.substring(0, 10)))
         .collect(Collectors.joining("\n"));
   }
 
   /** A dip every five weeks, and a topping to the bung's edge. */
   private static List<String> visits(
-      String cask, double head, double bilge, double length, LocalDate filled, String last, String from) {
+      String cask,
+      double head,
+      double bilge,
+      double length,
+      LocalDate filled,
+      String last,
+      String from) {
     Cask sizes = new Cask(head, bilge, length, Cask.Shape.ELLIPSE);
     double full = Gauging.volume(sizes);
     List<String> rows = new ArrayList<>();
     double held = full - 0.4;
     LocalDate before = filled;
-    for (LocalDate day = filled.plusDays(28); !day.isAfter(LocalDate.parse(last)); day = day.plusDays(35)) {
+    for (LocalDate day = filled.plusDays(28);
+        !day.isAfter(LocalDate.parse(last));
+        day = day.plusDays(35)) {
       held -= full * LOSS / 100 * ChronoUnit.DAYS.between(before, day) / 365.25;
       double dip = Forward.rounded(Gauging.dip(sizes, held), 1);
       double topped = Forward.rounded(full - 0.4 - held, 1);
@@ -120,11 +129,97 @@ final class TarnHollow implements Season {
 
   @Override
   public String readings() {
-    return ferment("Heather 25", "2025-03-03", 1.1065, Forward.fall(1.108, 0.9965, 13, 0.27), 0, 2, 4, 7, 10, 14, 18, 23, 28, 35, 42, 49, 56)
-        + ferment("Bochet 25", "2025-04-07", 1.128, Forward.fall(1.1295, 1.0245, 14, 0.24), 0, 3, 7, 10, 14, 18, 23, 28, 35, 42, 49, 56, 63)
-        + ferment("Cherry 25", "2025-04-21", 1.092, Forward.fall(1.0932, 0.998, 11, 0.3), 0, 2, 4, 7, 10, 14, 18, 25, 35, 46, 56, 63, 70)
-        + ferment("Bochet 26", "2025-12-01", 1.118, Forward.fall(1.1195, 1.041, 12, 0.28), 0, 3, 7, 10, 14, 21, 28, 42, 56, 63, 70, 77, 84)
-        + ferment("Heather 26", "2026-01-26", 1.106, Forward.fall(1.1075, 0.9958, 16, 0.22), 0, 2, 4, 7, 9, 11, 14, 16, 18, 21, 23, 25, 28, 30);
+    return ferment(
+            "Heather 25",
+            "2025-03-03",
+            1.1065,
+            Forward.fall(1.108, 0.9965, 13, 0.27),
+            0,
+            2,
+            4,
+            7,
+            10,
+            14,
+            18,
+            23,
+            28,
+            35,
+            42,
+            49,
+            56)
+        + ferment(
+            "Bochet 25",
+            "2025-04-07",
+            1.128,
+            Forward.fall(1.1295, 1.0245, 14, 0.24),
+            0,
+            3,
+            7,
+            10,
+            14,
+            18,
+            23,
+            28,
+            35,
+            42,
+            49,
+            56,
+            63)
+        + ferment(
+            "Cherry 25",
+            "2025-04-21",
+            1.092,
+            Forward.fall(1.0932, 0.998, 11, 0.3),
+            0,
+            2,
+            4,
+            7,
+            10,
+            14,
+            18,
+            25,
+            35,
+            46,
+            56,
+            63,
+            70)
+        + ferment(
+            "Bochet 26",
+            "2025-12-01",
+            1.118,
+            Forward.fall(1.1195, 1.041, 12, 0.28),
+            0,
+            3,
+            7,
+            10,
+            14,
+            21,
+            28,
+            42,
+            56,
+            63,
+            70,
+            77,
+            84)
+        + ferment(
+            "Heather 26",
+            "2026-01-26",
+            1.106,
+            Forward.fall(1.1075, 0.9958, 16, 0.22),
+            0,
+            2,
+            4,
+            7,
+            9,
+            11,
+            14,
+            16,
+            18,
+            21,
+            23,
+            25,
+            28,
+            30);
   }
 
   /** A fall of gravity, as a hydrometer shows it in a cellar that cools from 19 to 13 °C. */

@@ -35,9 +35,7 @@ final class TodayPage {
         block.table(
             LINES,
             always(
-                "Due",
-                DATE,
-                "IFERROR(IF(SMALL(tasks,#)<today+8,INT(SMALL(tasks,#)),\"\"),\"\")"),
+                "Due", DATE, "IFERROR(IF(SMALL(tasks,#)<today+8,INT(SMALL(tasks,#)),\"\"),\"\")"),
             always("Days late", COUNT, "IF([Due]=\"\",\"\",IF([Due]<=today,today-[Due],\"\"))"),
             always(
                 "Where",
@@ -76,9 +74,12 @@ final class TodayPage {
   }
 
   private static String why() {
-    String litres = "FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
+    String litres =
+        "FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
     return "IF([Due]=\"\",\"\",CHOOSE(KIND,"
-        + "\"lacks \"&" + litres + "&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\","
+        + "\"lacks \"&"
+        + litres
+        + "&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\","
         + "IF(INDEX(v_tasted,ROWN)=0,\"not tasted since it was filled\",\"last tasted \"&(today-INDEX(v_tasted,ROWN))&\" days ago\"),"
         + "\"free SO2 was \"&FIXED(INDEX(v_free,ROWN),0,TRUE)&\" mg/L \"&(today-INDEX(v_read,ROWN))&\" days ago, and \"&FIXED(INDEX(v_need,ROWN),0,TRUE)&\" are needed at pH \"&FIXED(INDEX(v_ph,ROWN),2,TRUE),"
         + "IF(INDEX(v_free,ROWN)=\"\",\"no free SO2 since the last filling or sulfite\",IF(INDEX(v_ph,ROWN)=\"\",\"no pH since it was filled\",\"last analysed \"&(today-INDEX(v_read,ROWN))&\" days ago\")),"

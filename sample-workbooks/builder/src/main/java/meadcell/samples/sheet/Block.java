@@ -151,7 +151,12 @@ public final class Block {
   /** A cell to choose in, from the list of this name. */
   public Block choose(String label, String list, String demo, String name, String note) {
     XSSFCell cell = line(Look.INPUT, label, Field.TEXT, demo, name, note);
-    page.offer(list, label, "Choose from the list.", true, CellRangeAddress.valueOf(cell.getAddress().formatAsString()));
+    page.offer(
+        list,
+        label,
+        "Choose from the list.",
+        true,
+        CellRangeAddress.valueOf(cell.getAddress().formatAsString()));
     return this;
   }
 
@@ -276,7 +281,9 @@ public final class Block {
     return table;
   }
 
-  /** One formula for as many columns as fields, over some rows; what it does not fill is an error. */
+  /**
+   * One formula for as many columns as fields, over some rows; what it does not fill is an error.
+   */
   public Block array(int rows, String formula, Field... fields) {
     page.array(row, column, rows, fields.length, Look.RESULT, fields, formula);
     row += rows;

@@ -26,11 +26,6 @@ public final class Book {
   /** Fixed, so that the same book gives the same bytes. */
   private static final Date CREATED = Date.from(Instant.parse("2026-11-01T00:00:00Z"));
 
-  /**
-   * LibreOffice keeps stored texts, when functions are missing, only of files by known programs.
-   */
-  private static final String TRUSTED = "Microsoft Excel";
-
   /** Functions of Excel 2019. */
   private static final Pattern NEWER = Pattern.compile("\\b(MAXIFS|MINIFS|TEXTJOIN)\\(");
 
@@ -52,12 +47,12 @@ public final class Book {
         .getProperties()
         .getExtendedProperties()
         .getUnderlyingProperties()
-        .setApplication(TRUSTED);
+        .setApplication("Meadcell");
   }
 
   /**
-   * From now on what is typed keeps the unit named in the cell {@code kept}, while results are shown
-   * in that of {@code units}: names of typed cells stand for what they are in the latter.
+   * From now on what is typed keeps the unit named in the cell {@code kept}, while results are
+   * shown in that of {@code units}: names of typed cells stand for what they are in the latter.
    */
   public Book keeping() {
     keeping = true;

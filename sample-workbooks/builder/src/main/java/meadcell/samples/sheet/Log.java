@@ -13,8 +13,8 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
  * A long table to type into, one event or thing a row, alone on its sheet, which is not protected:
  * rows may be inserted, sorted, filtered. Nothing is worked out in it.
  *
- * <p>Each column has a name that formulas use. It reaches from the header to the line below the last
- * row, so that a row inserted anywhere is inside: its first value stands at 2.
+ * <p>Each column has a name that formulas use. It reaches from the header to the line below the
+ * last row, so that a row inserted anywhere is inside: its first value stands at 2.
  */
 public final class Log {
   private static final int UNITS = 2;
@@ -22,7 +22,8 @@ public final class Log {
   private static final int FIRST = 4;
 
   /** A column: {@code list} is the name of a list to choose from, or empty. */
-  public record Column(String header, String name, int width, Field field, String list, boolean strictly) {}
+  public record Column(
+      String header, String name, int width, Field field, String list, boolean strictly) {}
 
   /** A column to type into. */
   public static Column typed(String header, String name, int width, Field field) {
@@ -57,7 +58,12 @@ public final class Log {
     }
     page.sheet.getRow(HEADER).setHeightInPoints(18);
     page.text(
-        FIRST + rows, columns.length - 1, 1, 1, Look.NOTE, "More room: insert rows above this line.");
+        FIRST + rows,
+        columns.length - 1,
+        1,
+        1,
+        Look.NOTE,
+        "More room: insert rows above this line.");
     table();
     page.frame(FIRST, FIRST + rows - 1);
   }
@@ -69,7 +75,9 @@ public final class Log {
       page.offer(
           column.list(),
           column.header(),
-          column.strictly() ? "Choose from the list." : "Choose from the list, or type another name.",
+          column.strictly()
+              ? "Choose from the list."
+              : "Choose from the list, or type another name.",
           column.strictly(),
           where);
     }
@@ -97,7 +105,8 @@ public final class Log {
                 new CellReference(HEADER, 0),
                 new CellReference(FIRST + rows - 1, columns.size() - 1),
                 org.apache.poi.ss.SpreadsheetVersion.EXCEL2007));
-    String name = page.sheet.getSheetName().toLowerCase(java.util.Locale.ROOT).replace(' ', '_') + "_table";
+    String name =
+        page.sheet.getSheetName().toLowerCase(java.util.Locale.ROOT).replace(' ', '_') + "_table";
     table.setName(name);
     table.setDisplayName(name);
     CTTable xml = table.getCTTable();

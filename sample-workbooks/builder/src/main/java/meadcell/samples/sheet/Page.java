@@ -232,8 +232,7 @@ public final class Page {
   void finish() {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
-    int lastRow =
-        open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+    int lastRow = open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
@@ -268,13 +267,15 @@ public final class Page {
   }
 
   /** A formula over several cells at once (counted from 0). */
-  public void array(int row, int column, int rows, int columns, Look look, Field[] fields, String formula) {
+  public void array(
+      int row, int column, int rows, int columns, Look look, Field[] fields, String formula) {
     for (int r = row; r < row + rows; r++) {
       for (int c = 0; c < columns; c++) {
         put(r, column + c, look, fields[c], true, null);
       }
     }
-    CellRangeAddress cells = new CellRangeAddress(row, row + rows - 1, column, column + columns - 1);
+    CellRangeAddress cells =
+        new CellRangeAddress(row, row + rows - 1, column, column + columns - 1);
     book.later(() -> sheet.setArrayFormula(Book.prefixed(formula), cells));
   }
 
@@ -286,7 +287,9 @@ public final class Page {
     change.getNumFmt().setNumFmtId(book.workbook.createDataFormat().getFormat(format));
     int id = book.workbook.getStylesSource().putDxf(change) - 1;
     XSSFConditionalFormattingRule rule =
-        sheet.getSheetConditionalFormatting().createConditionalFormattingRule(to.system() + "=\"US\"");
+        sheet
+            .getSheetConditionalFormatting()
+            .createConditionalFormattingRule(to.system() + "=\"US\"");
     int index =
         sheet
             .getSheetConditionalFormatting()

@@ -72,7 +72,14 @@ public final class Table {
     for (int c = 0; c < columns.length; c++) {
       page.text(row, left + c, 1, 1, Look.HEADER, columns[c].header());
       if (units) {
-        page.text(row + 1, left + c, 1, 1, Look.UNIT, unit(columns[c].field()));
+        String system = page.book.isKeeping() && columns[c].isInput() ? "kept" : "units";
+        page.text(
+            row + 1,
+            left + c,
+            1,
+            1,
+            Look.UNIT,
+            unit(columns[c].field()).replace("units=", system + "="));
       }
       lines = Math.max(lines, lines(columns[c].header(), page.width(left + c, 1)));
       writeColumn(c, columns[c]);
@@ -145,7 +152,7 @@ public final class Table {
                   cells.add(cell + "=\"\"");
                   return Matcher.quoteReplacement(cell);
                 });
-    formula = NUMBER.matcher(formula).replaceAll( Integer.toString(row - top + 1));
+    formula = NUMBER.matcher(formula).replaceAll(Integer.toString(row - top + 1));
     if (column.always() || cells.isEmpty()) {
       return formula;
     }
@@ -228,7 +235,8 @@ public final class Table {
   }
 
   CellReference header(String header) {
-    return new CellReference(page.sheet.getSheetName(), this.header, left + index(header), true, true);
+    return new CellReference(
+        page.sheet.getSheetName(), this.header, left + index(header), true, true);
   }
 
   CellRangeAddress area(String from, String to) {
