@@ -32,6 +32,7 @@ final class Behind {
     tasks(state);
     CaskPage.workings(state);
     FermentPage.workings(state);
+    BottlePage.workings(state);
     StoryPage.workings(state);
     names(book);
   }
@@ -72,7 +73,7 @@ final class Behind {
         .column(
             "g_at",
             rows,
-            "IF(ROW()>ROWS(reading_lot),\"\",IFERROR(MATCH(INDEX(reading_lot,ROW())&\"\",lot_name,0),\"\"))")
+            "IF(ROW()>ROWS(reading_lot),\"\",IFERROR(MATCH(INDEX(reading_lot,ROW())&\"\",lot_name,0),IFERROR(MATCH(INDEX(held_lot,MATCH(INDEX(reading_lot,ROW())&\"\",held_name,0)),lot_name,0),\"\")))")
         .column(
             "g_gravity",
             rows,
@@ -168,6 +169,7 @@ final class Behind {
             "held_days",
             "held_fills")
         // Calc does not find texts that come from an add-in until they went through one of its own
+        .column("held_lot", STATES, "IFERROR(INDEX(held_liquid,ROW())&\"\",\"\")")
         .column("held_name", STATES, "IFERROR(INDEX(held_vessel,ROW())&\"\",\"\")")
         .column(
             "v_capacity",

@@ -17,6 +17,7 @@ public final class CellarBook {
     FermentPage.add(book);
     PanelPage.add(book);
     BlendPage.add(book);
+    BottlePage.add(book);
     StoryPage.add(book);
     MustPlan.add(book);
     Cautions.add(book);

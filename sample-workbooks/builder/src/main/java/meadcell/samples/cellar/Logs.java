@@ -68,10 +68,10 @@ final class Logs {
     return new Log(
         book,
         READINGS,
-        "Hydrometers as read, at the temperature of the sample. Page This ferment corrects them.",
+        "Hydrometers as read, at the temperature of the sample: of a lot while it ferments, of a vessel at rest before it is bottled. Pages correct them.",
         MOST,
         typed("Day", "reading_day", 12, DATE),
-        chosen("Lot", "reading_lot", 18, "lot_list", true),
+        chosen("Lot or vessel", "reading_lot", 18, "source_list", true),
         typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4)),
         typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1)),
         typed("Remarks", "reading_note", 48, TEXT));

@@ -219,8 +219,19 @@ final class TarnHollow implements Season {
             23,
             25,
             28,
-            30);
+            30)
+        + AT_REST;
   }
+
+  /** A mead at rest, read in the warm. */
+  private static final String AT_REST =
+      """
+      2026-01-05 | C2 | 0.9960 | 20 | a bottle of it, kept warm
+      2026-01-19 | C2 | 0.9955 | 20 |
+      2026-02-02 | C2 | 0.9960 | 20 |
+      2026-02-16 | C2 | 0.9955 | 20 |
+      2026-03-02 | C2 | 0.9960 | 20 |
+      """;
 
   /** A fall of gravity, as a hydrometer shows it in a cellar that cools from 19 to 13 °C. */
   private static String ferment(
