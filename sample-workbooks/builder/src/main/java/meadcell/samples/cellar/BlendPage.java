@@ -34,8 +34,8 @@ final class BlendPage {
             TITLE,
             "The cheapest blend on target from what is in stock today. Contents come from Movements, strength, sugar and acid from Analyses, carried through every transfer.");
     targets(block);
-    Table stock = stock(block);
-    plan(block, stock);
+    stock(block);
+    plan(block);
     bench(block);
   }
 
@@ -70,7 +70,7 @@ final class BlendPage {
         + "),\"\"))";
   }
 
-  private static Table stock(Block block) {
+  private static void stock(Block block) {
     block.heading("Stock and plan");
     Table stock =
         block.table(
@@ -116,12 +116,12 @@ final class BlendPage {
     block.note(
         "Put in only vessels of which all three are known. The share is also the mL of each in a bench blend of 100 mL: mix it, taste it, measure its pH, which does not blend by volume.");
     block.warning(UsHoneyWine.BLEND);
-    return stock.nameBlock("In stock", "Acid", "blend_stock");
+    stock.nameBlock("In stock", "Acid", "blend_stock");
   }
 
   private static final String PLAN = "BLEND.PLAN(blend_stock,blend_targets,blend_volume,units)";
 
-  private static void plan(Block block, Table stock) {
+  private static void plan(Block block) {
     block
         .heading("What comes out")
         .result(

@@ -1,7 +1,5 @@
 package meadcell.samples.cellar;
 
-import static meadcell.samples.sheet.Field.ABV;
-import static meadcell.samples.sheet.Field.COUNT;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Table.always;
@@ -17,7 +15,9 @@ final class BottlePage {
   static final String TITLE = "Bottle this";
   private static final int READINGS = 12;
 
-  /** Wait until it is still; then the bottle must bear all that may ferment. A blank is no verdict. */
+  /**
+   * Wait until it is still; then the bottle must bear all that may ferment. A blank is no verdict.
+   */
   private static final String VERDICT =
       """
       IF(bottle_lot="","Choose what to bottle.",
@@ -64,14 +64,16 @@ final class BottlePage {
     label(left);
     Block right = page.at(top, 5, 2);
     String key = "INDEX(rest_keys,COUNT(rest_keys)-#+2)";
-    right.heading("Readings at rest")
+    right
+        .heading("Readings at rest")
         .table(
             READINGS,
             always("Read on", DATE, "IF(#>COUNT(rest_keys),\"\",INT(KEY))".replace("KEY", key)),
             always(
                 "Gravity",
                 SG,
-                "IF([Read on]=\"\",\"\",INDEX(g_gravity,ROUND(MOD(KEY,1)*100000,0)))".replace("KEY", key)))
+                "IF([Read on]=\"\",\"\",INDEX(g_gravity,ROUND(MOD(KEY,1)*100000,0)))"
+                    .replace("KEY", key)))
         .name("Read on", "rest_days")
         .name("Gravity", "rest_gravities");
     right.note("The last of this vessel in Readings, since it was filled.");

@@ -54,7 +54,7 @@ final class CaskPage {
     Block right = page.at(top, RIGHT, 5);
     Table tastings = tastings(right);
     occupants(right);
-    oxygen(page, right);
+    oxygen(right);
     charts(page, tastings, Math.max(left.row(), right.row()) + 1);
   }
 
@@ -290,7 +290,7 @@ final class CaskPage {
         + ")))";
   }
 
-  private static void oxygen(Page page, Block block) {
+  private static void oxygen(Block block) {
     block.heading("Oxygen since it was pitched").headers("By", "mg/L", "at least", "at most");
     block.array(
         6,

@@ -30,7 +30,6 @@ final class TodayPage {
             "Empty this cell and the book follows the calendar. A day typed here shows the cellar as it was.")
         .result("Today is", DATE, "IF(today_typed=\"\",TODAY(),today_typed)", "today", "")
         .verdict(sound(), 2, "book_sound");
-    int top = block.row();
     Table tasks =
         block.table(
             LINES,

@@ -106,7 +106,7 @@ public final class Page {
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
     cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
     book.fields.put(cell, field);
-    if (field.isDimensional() && !(inTable && field.fine() == field)) {
+    if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
       String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
       String system = book.isKeeping() && look != Look.RESULT ? "kept" : "units";
       unitFormats
