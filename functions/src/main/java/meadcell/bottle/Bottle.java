@@ -11,7 +11,7 @@ import meadcell.density.Sucrose;
 @Family(
     name = "BOTTLE",
     about = "Bottling: counts, label, tax, sweetness, pressure.",
-    says = BottleReason.class)
+    says = {BottleReason.class, FillWords.class})
 public final class Bottle {
   private Bottle() {}
 
@@ -84,7 +84,7 @@ public final class Bottle {
       note =
           "A sweet mead expands more: with 140 g/L of sugar at 14 % vol a fifth more than without.\n"
               + "750 mL of 12 % vol grow by 1.6 mL from 10 to 20 °C and by 2.4 mL from 20 to 30 °C: a"
-              + " bottle filled cold to the cork pushes it.")
+              + " bottle filled cold to the cork pushes it: BOTTLE.CORKPRESSURE, BOTTLE.FILLHEIGHT.")
   public static double volumeAt(
       @Arg(
               name = "volume",
@@ -118,9 +118,14 @@ public final class Bottle {
               to = 600,
               byDefault = 0)
           double sugar) {
+    return volumeL * growth(fromC, toC, abv, sugar);
+  }
+
+  /** {@return volume at the second temperature by that at the first} */
+  static double growth(double fromC, double toC, double abv, double sugar) {
     double ethanol = EthanolWater.massFraction(abv / 100);
     double dissolved = Sucrose.massFractionFromGravity(Sucrose.gravityFromGramsPerLitre(sugar));
-    return volumeL * density(ethanol, dissolved, fromC) / density(ethanol, dissolved, toC);
+    return density(ethanol, dissolved, fromC) / density(ethanol, dissolved, toC);
   }
 
   /** Tabarié: to water with ethanol comes what the sugar alone would add to water. */

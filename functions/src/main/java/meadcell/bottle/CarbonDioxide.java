@@ -23,7 +23,7 @@ final class CarbonDioxide {
   }
 
   /** g/L per kPa: Regulation (EEC) 2676/90 at 20 °C, carried over by the solubility in water. */
-  private static double solubility(double temperatureC, double abv, double sugar) {
+  static double solubility(double temperatureC, double abv, double sugar) {
     double at20 = 1.951e-2 * (0.86 - 0.01 * abv) * (1 - 0.00144 * sugar);
     return at20 * Math.exp(logInWater(temperatureC) - logInWater(20));
   }

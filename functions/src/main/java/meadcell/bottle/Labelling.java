@@ -8,11 +8,13 @@ import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Statement;
+import meadcell.catalogue.Verdict;
 import meadcell.density.EthanolWater;
 import meadcell.law.UsHoneyWine;
 
 /** What a label says, and what law and tax make of it. */
-@Family(name = "BOTTLE")
+@Family(name = "BOTTLE", says = Declaration.class)
 public final class Labelling {
   /** Whose law a label follows. */
   public enum Rule {
@@ -49,6 +51,10 @@ public final class Labelling {
     /** Put in from a cylinder. */
     ARTIFICIAL
   }
+
+  private static final double SULFITE_LIMIT = 10;
+
+  private static final double ONE_SIDED_95 = 1.645;
 
   @Arg(name = "label", help = "Strength on the label", is = Quantity.PERCENT_VOL, from = 1, to = 24)
   @Retention(RetentionPolicy.RUNTIME)
@@ -143,9 +149,7 @@ public final class Labelling {
    * {@return US tax class, a text}
    *
    * @param abv true strength, % vol
-   * @param co2 carbon dioxide, g/L
-   * @param carbonation where the gas came from
-   * @param honeyAndWaterOnly 1 if made from nothing but honey and water, else 0
+   * @param gas what decides beside the strength
    */
   @CellarFunction(
       summary = "US federal tax class of a mead, in words.",
@@ -169,22 +173,8 @@ public final class Labelling {
   public static String taxClass(
       @Arg(name = "abv", help = "True strength", is = Quantity.PERCENT_VOL, from = 1, to = 60)
           double abv,
-      @Arg(
-              name = "co2",
-              help = "Carbon dioxide",
-              is = Quantity.GRAM_PER_LITRE,
-              from = 0,
-              to = 20,
-              byDefault = 0)
-          double co2,
-      @Arg(name = "carbonation", help = "Where the gas came from", byDefaultWord = "natural")
-          Carbonation carbonation,
-      @Arg(
-              name = "honeyAndWaterOnly",
-              help = "1 if made from nothing but honey and water, else 0",
-              byDefault = 0)
-          boolean honeyAndWaterOnly) {
-    return TaxClass.of(abv, co2, carbonation, honeyAndWaterOnly);
+      Gas gas) {
+    return gas.taxClass(abv).words();
   }
 
   /**
@@ -256,8 +246,13 @@ public final class Labelling {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
 
+  /** Energy as a label states it. */
+  public record Energy(
+      @Gives(value = "energy", is = Quantity.KILOJOULE) double kilojoule,
+      @Gives(value = "energy", is = Quantity.KILOCALORIE) double kilocalorie) {}
+
   /**
-   * {@return energy, kJ}
+   * {@return energy, a row}
    *
    * @param amountMl amount of mead, 100 for a label, mL
    * @param abv strength, % vol
@@ -266,19 +261,20 @@ public final class Labelling {
    * @param acid organic acids, g/L
    */
   @CellarFunction(
-      summary = "Energy of an amount of mead, by the EU's factors.",
-      gives = Quantity.KILOJOULE,
+      summary = "Energy of an amount of mead, by the EU's factors, in kJ and in kcal.",
       formula =
-          "29 kJ/g ethanol + 17 kJ/g sugar + 10 kJ/g glycerol (a polyol) + 13 kJ/g organic acid;"
-              + " ethanol 0.789239 g/mL.",
+          "kJ: 29 kJ/g ethanol + 17 kJ/g sugar + 10 kJ/g glycerol (a polyol) + 13 kJ/g organic acid; kcal:"
+              + " 7, 4, 2.4 and 3 kcal/g; ethanol 0.789239 g/mL.",
       source =
           "Regulation (EU) 1169/2011 of 25 October 2011, Annex XIV, read in the identical Austrian"
               + " regulation NWKV § 6; ethanol at 20 °C: OIML R 22 (1975).",
       example = "BOTTLE.ENERGY(100;14.5;90;7;6)",
       note =
-          "A label's kcal come from factors of their own, 7, 4, 2.4 and 3 kcal/g, not from the kJ.",
+          "The second number is not the first one converted: the law gives each its own factors. A cell"
+              + " alone shows kJ; INDEX(…;1;2) gives kcal. Proteins and other carbohydrates of a mead are"
+              + " small and not counted; sugars that yeast leaves, as trehalose, belong to sugar.",
       caution = Shared.CHECK_LAW)
-  public static double energy(
+  public static Energy energy(
       @Arg(
               name = "amount",
               help = "Amount of mead, 100 for a label",
@@ -305,8 +301,62 @@ public final class Labelling {
               to = 50,
               byDefault = 0)
           double acid) {
-    double perMl = 17 * sugar + 10 * glycerol + 13 * acid;
-    return amountMl * (29 * ethanolGramsPerMl(abv) + perMl / 1000);
+    double ethanol = 1000 * ethanolGramsPerMl(abv);
+    double litres = amountMl / 1000;
+    return new Energy(
+        litres * (29 * ethanol + 17 * sugar + 10 * glycerol + 13 * acid),
+        litres * (7 * ethanol + 4 * sugar + 2.4 * glycerol + 3 * acid));
+  }
+
+  /**
+   * {@return whether a label must name sulfites, a text}
+   *
+   * @param so2 total sulfur dioxide as measured, mg/L
+   * @param u its standard uncertainty, mg/L
+   */
+  @CellarFunction(
+      summary =
+          "Whether a label must say that the mead contains sulfites: declare, or not required.",
+      gives = Quantity.TEXT,
+      formula =
+          "not required if so2 + 1.645 u is below 10 mg/L (95 % sure), else declare; the law's limit is"
+              + " 10 mg/L of total sulfur dioxide.",
+      source =
+          "27 CFR 4.32(e), as the TTB's page on sulfite waivers states it, read in 2026: 10 or more parts"
+              + " per million. Regulation (EU) 1169/2011, Annex II, 12: more than 10 mg/kg or 10 mg/L, read"
+              + " in 2026 at second hand.",
+      example = "BOTTLE.SULFITES(45;3)",
+      note =
+          "Total, not free, and in the mead as sold; yeast makes some of its own, so measure even where"
+              + " none was added. In the United States a label without the statement needs an analysis by"
+              + " the authority's own laboratory.",
+      caution =
+          "Sulfites can bring on asthma: when in doubt, declare. Other allergens have no limit: in the EU"
+              + " egg and milk (fining), fish (isinglass for wine is exempt), nuts, cereals with gluten,"
+              + " soya, mustard and others of Annex II, as far as they are in the bottle. "
+              + Shared.CHECK_LAW)
+  public static Verdict sulfites(
+      @Arg(
+              name = "so2",
+              help = "Total sulfur dioxide as measured",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              from = 0,
+              to = 1000)
+          double so2,
+      @Arg(
+              name = "u",
+              help = "Its standard uncertainty",
+              is = Quantity.MILLIGRAM_PER_LITRE,
+              above = 0,
+              to = 100)
+          double u) {
+    double highest = so2 + ONE_SIDED_95 * u;
+    boolean below = highest < SULFITE_LIMIT;
+    return new Verdict(
+        below ? "not required" : "declare",
+        Statement.of(below ? Declaration.SULFITES_BELOW : Declaration.SULFITES_DECLARED)
+            .with("highest", highest, Quantity.MILLIGRAM_PER_LITRE, 3)
+            .with("limit", SULFITE_LIMIT, Quantity.MILLIGRAM_PER_LITRE));
   }
 
   private static double ethanolGramsPerMl(double abv) {

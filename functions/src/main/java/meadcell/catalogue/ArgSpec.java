@@ -104,6 +104,16 @@ public final class ArgSpec {
     return words.text(declared.key(), declared.help());
   }
 
+  /**
+   * {@return whether a number is in the range}
+   *
+   * @param value the number, in the caller's unit
+   * @param system the units of the caller
+   */
+  public boolean takes(double value, UnitSystem system) {
+    return range.contains(quantity().toMetric(value, system)) && !(value == 0 && zeroIsBlank());
+  }
+
   Class<?> type() {
     return type;
   }

@@ -19,6 +19,11 @@ public final class Cell {
     return raw == null;
   }
 
+  /** {@return what it holds: a number as it stands there or a text; null for nothing} */
+  public Object content() {
+    return raw;
+  }
+
   /** {@return the number it holds, in the metric unit; a blank and a text are refused} */
   public double number() {
     if (raw == null) {

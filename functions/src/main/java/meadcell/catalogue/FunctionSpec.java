@@ -35,6 +35,9 @@ public final class FunctionSpec {
     this.args = signature.args();
     this.handle = signature.handle();
     this.result = ResultSpec.of(method, declaration.gives(), name());
+    if (args.stream().anyMatch(arg -> arg.name().equals(UNITS))) {
+      throw new IllegalStateException(name() + ": an argument has the name " + UNITS);
+    }
     this.takesUnits = result.isDimensional() || args.stream().anyMatch(ArgSpec::isDimensional);
     this.columns = new Columns(args);
     this.required = (int) args.stream().filter(arg -> !arg.isOptional()).count();
@@ -272,6 +275,15 @@ public final class FunctionSpec {
    * @param before how many arguments stand before that
    */
   record Units(UnitSystem system, boolean isNamed, int before) {}
+
+  /**
+   * {@return the units that a call is asked in}
+   *
+   * @param given what the cells hold, an argument each
+   */
+  public UnitSystem system(Object... given) {
+    return units(given).system();
+  }
 
   Units units(Object... given) {
     int count = given.length;

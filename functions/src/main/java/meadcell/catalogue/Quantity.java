@@ -18,6 +18,8 @@ public enum Quantity {
   DAYS("days"),
   /** A day, as the serial number that the spreadsheet gives it. */
   DATE("day number"),
+  /** A duration in minutes. */
+  MINUTES("min"),
   /** A duration in seconds. */
   SECONDS("s"),
   /** True specific gravity 20/20, such as 1.085. */
@@ -72,6 +74,14 @@ public enum Quantity {
   MILLILITRE_PER_SECOND("mL/s"),
   /** Heat. */
   KILOJOULE("kJ"),
+  /** Energy of food, of which a label speaks beside kJ. */
+  KILOCALORIE("kcal"),
+  /** Money of the United States. */
+  US_DOLLAR("USD"),
+  /** Money of the United Kingdom. */
+  POUND_STERLING("GBP"),
+  /** How much acid or alkali a unit of pH takes. */
+  BUFFER_CAPACITY("mmol/L per pH"),
   /** Heat per time. */
   WATT("W"),
   /** The size of a nail or a hole, in both systems. */
@@ -82,6 +92,8 @@ public enum Quantity {
   SQUARE_CENTIMETRE_PER_LITRE("cm²/L"),
   /** A temperature, in °C or °F. */
   TEMPERATURE(Unit.CELSIUS, Unit.FAHRENHEIT, -32 / 1.8),
+  /** How much warmer, in K or degrees Fahrenheit. */
+  TEMPERATURE_DIFFERENCE(Unit.KELVIN, Unit.FAHRENHEIT_DEGREE, 0),
   /** A volume of liquid, in L or US gal. */
   VOLUME(Unit.LITRE, Unit.GALLON, 0),
   /** A mass, in kg or lb. */
@@ -183,7 +195,7 @@ public enum Quantity {
   public int decimals() {
     return switch (this) {
       case TEXT, COUNT, DATE, PENNY -> 0;
-      case PH, AREA, MASS, MILLIMETRE, MILLILITRE_PER_SECOND -> 2;
+      case PH, AREA, MASS, MILLIMETRE, MILLILITRE_PER_SECOND, US_DOLLAR, POUND_STERLING -> 2;
       case NUMBER -> 3;
       case SPECIFIC_GRAVITY, GRAVITY_PER_DAY, REFRACTIVE_INDEX, DENSITY, PROBABILITY, NORMALITY ->
           4;

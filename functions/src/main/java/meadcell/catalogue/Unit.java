@@ -18,6 +18,10 @@ public enum Unit {
   CELSIUS(Dimension.TEMPERATURE, 1, "°C", "c", "celsius"),
   /** The degree Fahrenheit, 5/9 of a degree Celsius; its scale begins elsewhere. */
   FAHRENHEIT(Dimension.TEMPERATURE, 1 / 1.8, "°F", "f", "fahrenheit"),
+  /** The kelvin: a difference of 1 °C. */
+  KELVIN(Dimension.TEMPERATURE_DIFFERENCE, 1, "K", "kelvin"),
+  /** A difference of 1 °F. */
+  FAHRENHEIT_DEGREE(Dimension.TEMPERATURE_DIFFERENCE, 1 / 1.8, "F°", "fahrenheit degrees"),
   /** The litre. */
   LITRE(Dimension.VOLUME, 1, "L", "ltr", "litre", "litres", "liter", "liters"),
   /** 1/100 of a litre. */
@@ -132,6 +136,8 @@ public enum Unit {
   public enum Dimension {
     /** How warm it is; the scales begin at different points. */
     TEMPERATURE,
+    /** How much warmer; both scales begin at none. */
+    TEMPERATURE_DIFFERENCE,
     /** The volume of a liquid. */
     VOLUME,
     /** The mass of a thing. */

@@ -7,6 +7,7 @@ import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
 import meadcell.catalogue.Quantity;
+import meadcell.catalogue.Range;
 import meadcell.catalogue.Refusal;
 import meadcell.density.EthanolWater;
 import meadcell.density.Mixture;
@@ -32,11 +33,36 @@ public final class Gravity {
       "n = 1.33298807 + 0.14294802 w + 0.05202587 w² + 0.02395537 w³ − 0.00582385 w⁴, w = °Bx / 100.";
   private static final String MUST = "Specific gravity of the unfermented must";
 
+  private static final String BELOW_WATER =
+      "Below 0, where there is no sucrose, it is the scale of a hydrometer that goes on in a dry mead: the"
+          + " same formula continued (common practice, no source), within 0.0005 of a straight line at"
+          + " -5 °Bx.";
+
   private static final double BAUME_MODULUS = 145;
 
   @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.45)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Sg {}
+
+  @Arg(
+      name = "thermometer",
+      help = "What the thermometer lacks, added to the temperature: GRAVITY.OFFSET",
+      is = Quantity.TEMPERATURE_DIFFERENCE,
+      from = -5,
+      to = 5,
+      byDefault = 0)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface ThermometerOffset {}
+
+  /** What a hydrometer shows, dry meads too, which are lighter than water. */
+  @Arg(
+      name = "sg",
+      help = "Specific gravity, 20/20 °C",
+      is = Quantity.SPECIFIC_GRAVITY,
+      from = 0.98,
+      to = 1.45)
+  @Retention(RetentionPolicy.RUNTIME)
+  private @interface ScaleSg {}
 
   private Gravity() {}
 
@@ -47,13 +73,15 @@ public final class Gravity {
    * @param temperatureC temperature of the sample, °C
    * @param calibrationC temperature the hydrometer is made for, °C
    * @param original original gravity, only once the batch ferments, SG
+   * @param offset what is added to the reading, SG
+   * @param thermometerK what is added to the temperature as read, K
    */
   @CellarFunction(
       summary =
           "Specific gravity that the same hydrometer would read at its calibration temperature.",
       gives = Quantity.SPECIFIC_GRAVITY,
       formula =
-          "A floating glass body measures the density ρ(t) = reading · ρw(cal) · (1 − 25·10⁻⁶ (t −"
+          "A floating glass body measures the density ρ(t) = (reading + offset) · ρw(cal) · (1 − 25·10⁻⁶ (t −"
               + " cal)). The sugar content whose density at t is ρ(t) is found, with the alcohol that"
               + " original implies, and its density at the calibration temperature divided by"
               + " ρw(cal).",
@@ -70,6 +98,8 @@ public final class Gravity {
               + " (from memory), less this, calibrated at 20 °C: at 10 °C -0.0002 for 1.000, +0.0007 for"
               + " 1.080, +0.0014 for 1.150; at 30 °C +0.0001, -0.0005, -0.0009; at 40 °C +0.0003,"
               + " -0.0007, -0.0014.\n"
+              + "What the hydrometer and the thermometer lack, as a check in water or in a known solution"
+              + " shows (GRAVITY.SOLUTION, GRAVITY.OFFSET), is added before anything else.\n"
               + "Degas a fermenting sample: bubbles lift the hydrometer. Above 40 °C the ethanol formula"
               + " is stretched beyond its range. Water is densest at 4 °C:"
               + " below 8 °C a sample near 1.000 hardly changes with temperature.")
@@ -104,25 +134,51 @@ public final class Gravity {
               is = Quantity.SPECIFIC_GRAVITY,
               from = 1,
               to = 1.3)
-          OptionalDouble original) {
-    return Hydrometer.corrected(reading, temperatureC, calibrationC, original);
+          OptionalDouble original,
+      @Arg(
+              name = "offset",
+              help = "What this hydrometer lacks, added to its reading: GRAVITY.OFFSET",
+              from = -0.02,
+              to = 0.02,
+              byDefault = 0)
+          double offset,
+      @ThermometerOffset double thermometerK) {
+    return Hydrometer.corrected(
+        within(reading + offset, "reading", Quantity.SPECIFIC_GRAVITY, 0.98, 1.3),
+        within(temperatureC + thermometerK, "temperature", Quantity.TEMPERATURE, 0, 45),
+        calibrationC,
+        original);
+  }
+
+  /** A reading with its offset, which must be what the function takes without one. */
+  private static double within(
+      double value, String reading, Quantity quantity, double from, double to) {
+    Range range = Range.between(from, to);
+    if (!range.contains(value)) {
+      throw new Refusal(GravityReason.OUTSIDE_WITH_OFFSET)
+          .with("name", reading)
+          .with("value", value, quantity)
+          .with("range", range, quantity);
+    }
+    return value;
   }
 
   /**
    * {@return sucrose solution of the same specific gravity, °Bx}
    *
-   * @param sg specific gravity of the unfermented must, SG
+   * @param sg specific gravity 20/20 °C, SG
    */
   @CellarFunction(
-      summary = "Degrees Brix (g sucrose in 100 g) of a must of this specific gravity.",
+      summary = "Degrees Brix (g sucrose in 100 g) at this specific gravity.",
       gives = Quantity.BRIX,
       formula = "The sucrose content w whose density at 20 °C divided by water's is SG; 100 w.",
       source = SPS4,
       example = "GRAVITY.TOBRIX(1.1)",
       note =
           "Printed tables of gravity often hold apparent gravities, weighed in air: at 20 °Bx they"
-              + " are 0.0001 higher than true ones.")
-  public static double toBrix(@Sg double sg) {
+              + " are 0.0001 higher than true ones.\n"
+              + BELOW_WATER)
+  public static double toBrix(@ScaleSg double sg) {
     return 100 * Sucrose.massFractionFromGravity(sg);
   }
 
@@ -132,13 +188,14 @@ public final class Gravity {
    * @param brix degrees Brix at 20 °C, °Bx
    */
   @CellarFunction(
-      summary = "Specific gravity 20/20 °C of a must of these degrees Brix.",
+      summary = "Specific gravity 20/20 °C at these degrees Brix.",
       gives = Quantity.SPECIFIC_GRAVITY,
       formula = "Density of the sucrose solution at 20 °C divided by water's.",
       source = SPS4,
-      example = "GRAVITY.FROMBRIX(24)")
+      example = "GRAVITY.FROMBRIX(24)",
+      note = BELOW_WATER)
   public static double fromBrix(
-      @Arg(name = "brix", help = "Degrees Brix at 20 °C", is = Quantity.BRIX, from = 0, to = 83)
+      @Arg(name = "brix", help = "Degrees Brix at 20 °C", is = Quantity.BRIX, from = -5, to = 83)
           double brix) {
     return Sucrose.specificGravity(brix / 100);
   }
@@ -149,17 +206,21 @@ public final class Gravity {
    * @param be degrees Baumé, modulus 145, at 20 °C, °Bé
    */
   @CellarFunction(
-      summary = "Specific gravity 20/20 °C of a must of these degrees Baumé (heavier than water).",
+      summary = "Specific gravity 20/20 °C at these degrees Baumé (the scale for must and wine).",
       gives = Quantity.SPECIFIC_GRAVITY,
       formula = "145 / (145 − °Bé)",
       source = BAUME,
-      example = "GRAVITY.FROMBAUME(13)")
+      example = "GRAVITY.FROMBAUME(13)",
+      note =
+          "Below 0 in a dry mead, which is lighter than water: the same formula, as a hydrometer for wine"
+              + " goes on (common practice, no source). It is not the other Baumé scale, for liquids"
+              + " lighter than water, on which water is 10.")
   public static double fromBaume(
       @Arg(
               name = "be",
               help = "Degrees Baumé, modulus 145, at 20 °C",
               is = Quantity.BAUME,
-              from = 0,
+              from = -2.9,
               to = 45)
           double be) {
     return BAUME_MODULUS / (BAUME_MODULUS - be);
@@ -168,10 +229,10 @@ public final class Gravity {
   /**
    * {@return degrees Baumé from specific gravity, °Bé}
    *
-   * @param sg specific gravity of the unfermented must, SG
+   * @param sg specific gravity 20/20 °C, SG
    */
   @CellarFunction(
-      summary = "Degrees Baumé (heavier than water) of a must of this specific gravity.",
+      summary = "Degrees Baumé (the scale for must and wine) at this specific gravity.",
       gives = Quantity.BAUME,
       formula = "145 − 145 / SG",
       source = BAUME,
@@ -179,7 +240,7 @@ public final class Gravity {
       note =
           "Other moduli are in use, such as 144.3 (from memory): 0.06 °Bé less at 1.100. Look what your"
               + " instrument says.")
-  public static double toBaume(@Sg double sg) {
+  public static double toBaume(@ScaleSg double sg) {
     return BAUME_MODULUS - BAUME_MODULUS / sg;
   }
 
@@ -189,13 +250,14 @@ public final class Gravity {
    * @param oe degrees Oechsle, °Oe
    */
   @CellarFunction(
-      summary = "Specific gravity 20/20 °C of a must of these degrees Oechsle.",
+      summary = "Specific gravity 20/20 °C at these degrees Oechsle.",
       gives = Quantity.SPECIFIC_GRAVITY,
       formula = "1 + °Oe / 998.2, the density of water at 20 °C in kg/m³",
       source = OECHSLE,
-      example = "GRAVITY.FROMOECHSLE(100)")
+      example = "GRAVITY.FROMOECHSLE(100)",
+      note = "Below 0 in a dry mead, which is lighter than water; the definition covers it.")
   public static double fromOechsle(
-      @Arg(name = "oe", help = "Degrees Oechsle", is = Quantity.OECHSLE, from = 0, to = 449)
+      @Arg(name = "oe", help = "Degrees Oechsle", is = Quantity.OECHSLE, from = -19.96, to = 449)
           double oe) {
     return 1 + oe / Sucrose.WATER_20;
   }
@@ -203,17 +265,22 @@ public final class Gravity {
   /**
    * {@return degrees Oechsle from specific gravity, °Oe}
    *
-   * @param sg specific gravity of the unfermented must, SG
+   * @param sg specific gravity 20/20 °C, SG
    */
   @CellarFunction(
-      summary = "Degrees Oechsle of a must of this specific gravity.",
+      summary = "Degrees Oechsle at this specific gravity.",
       gives = Quantity.OECHSLE,
-      formula = "Density of the must less density of water at 20 °C, in kg/m³.",
+      formula = "Density less density of water at 20 °C, in kg/m³.",
       source = OECHSLE,
       example = "GRAVITY.TOOECHSLE(1.1)",
       note = "Often simplified to 1000 (SG − 1), which is 0.2 % more.")
   public static double toOechsle(
-      @Arg(name = "sg", help = MUST, is = Quantity.SPECIFIC_GRAVITY, from = 1, to = 1.449)
+      @Arg(
+              name = "sg",
+              help = "Specific gravity, 20/20 °C",
+              is = Quantity.SPECIFIC_GRAVITY,
+              from = 0.98,
+              to = 1.449)
           double sg) {
     return (sg - 1) * Sucrose.WATER_20;
   }
@@ -223,12 +290,15 @@ public final class Gravity {
    *
    * @param brix degrees Brix as read, °Bx
    * @param temperatureC temperature of prism and sample, °C
+   * @param offset what is added to the reading, °Bx
+   * @param thermometerK what is added to the temperature as read, K
    */
   @CellarFunction(
       summary =
           "Degrees Brix that a refractometer without temperature compensation would show at 20 °C.",
       gives = Quantity.BRIX,
-      formula = "Reading plus a correction, linear between the entries of a table.",
+      formula =
+          "Reading with its offset, plus a correction, linear between the entries of a table.",
       source =
           "International table for sucrose, 10 to 30 °C, as in Table A.1 of a GOST on refractometric"
               + " soluble solids; from memory: its rows from 23 °C on.",
@@ -245,8 +315,20 @@ public final class Gravity {
               is = Quantity.TEMPERATURE,
               from = 10,
               to = 30)
-          double temperatureC) {
-    return brix + Refractometer.correction(brix, temperatureC);
+          double temperatureC,
+      @Arg(
+              name = "offset",
+              help = "What this refractometer lacks, added to its reading: GRAVITY.OFFSET",
+              is = Quantity.BRIX,
+              from = -5,
+              to = 5,
+              byDefault = 0)
+          double offset,
+      @ThermometerOffset double thermometerK) {
+    double read = within(brix + offset, "brix", Quantity.BRIX, 0, 70);
+    double warmth =
+        within(temperatureC + thermometerK, "temperature", Quantity.TEMPERATURE, 10, 30);
+    return read + Refractometer.correction(read, warmth);
   }
 
   /**

@@ -34,6 +34,12 @@ final class Hydrometer {
     return Mixture.density(mead.gravity(), mead.abvFraction(), calibrationC) / water;
   }
 
+  /** {@return what a faultless one shows in a liquid of that density, kg/m³} */
+  static double shown(double density, double temperatureC, double calibrationC) {
+    return density
+        / (Sucrose.density(0, calibrationC) * (1 - GLASS * (temperatureC - calibrationC)));
+  }
+
   private static void refuseAbove(double gravity, double original) {
     if (gravity > original + READING_NOISE) {
       throw new Refusal(GravityReason.ABOVE_ORIGINAL)

@@ -8,7 +8,7 @@ import meadcell.catalogue.Family;
 import meadcell.catalogue.Quantity;
 
 /** Titration arithmetic. */
-@Family(name = "LAB", about = "Titration arithmetic.")
+@Family(name = "LAB", about = "Titration arithmetic.", says = LabReason.class)
 public final class Lab {
   // g that one mole of alkali titrates, or one of iodine atoms; molar masses from standard atomic
   // weights
@@ -18,7 +18,7 @@ public final class Lab {
 
   private static final double MILLIGRAMS = 1000;
 
-  private static final String CAUTION =
+  static final String CAUTION =
       "Titrants and reagents are corrosive: wear goggles and gloves, and follow a laboratory's own"
           + " procedure.";
 

@@ -2,6 +2,7 @@ package meadcell.panel;
 
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
+import java.util.List;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -37,20 +38,24 @@ public final class Panel {
   /** Kinds of test that ask for one right answer. */
   public enum Protocol {
     /** Which of three is the odd one. */
-    TRIANGLE(1 / 3.0, 0, 1, -2),
+    TRIANGLE(1 / 3.0, 0, 1, -2, "AAB", "ABA", "BAA", "BBA", "BAB", "ABB"),
     /** Which of two is like the reference. */
-    DUO_TRIO(0.5, 0, 0.5, 0),
+    DUO_TRIO(0.5, 0, 0.5, 0, "AAB", "ABA", "BAB", "BBA"),
     /** Which of two has more of a named property. */
-    PAIRED(0.5, 0.5, 0, 0),
+    PAIRED(0.5, 0.5, 0, 0, "AB", "BA"),
     /** Which of three has most of a named property. */
-    THREE_AFC(1 / 3.0, 0.5, 0, 1),
+    THREE_AFC(1 / 3.0, 0.5, 0, 1, "AAB", "ABA", "BAA"),
     /** Four glasses to be put in two groups. */
-    TETRAD(1 / 3.0, 0, 0, 4);
+    TETRAD(1 / 3.0, 0, 0, 4, "AABB", "ABAB", "ABBA", "BAAB", "BABA", "BBAA");
 
     final Discrimination model;
 
-    Protocol(double guess, double single, double product, double integral) {
+    /** Every order in which its glasses may be served. */
+    final List<String> orders;
+
+    Protocol(double guess, double single, double product, double integral, String... orders) {
       model = new Discrimination(guess, single, product, integral);
+      this.orders = List.of(orders);
     }
   }
 

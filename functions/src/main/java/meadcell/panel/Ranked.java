@@ -5,6 +5,7 @@ import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Gives;
 import meadcell.catalogue.Quantity;
 
 /** Meads put in order by every taster. */
@@ -72,5 +73,38 @@ public final class Ranked {
       note = RANK_NOTE)
   public static double agreement(@Ranks double[][] ranks) {
     return Ranking.of(ranks).agreement();
+  }
+
+  /** A trend of ranks. */
+  public record Page(
+      @Gives("L") double sum,
+      @Gives(value = "probability", is = Quantity.PROBABILITY) double probability,
+      @Gives(value = "exact or normal", is = Quantity.TEXT) String way) {}
+
+  /**
+   * {@return Page's test of a trend, a row}
+   *
+   * @param ranks A row for each taster, a column for each mead, in the order expected
+   */
+  @CellarFunction(
+      summary =
+          "Page's test: probability of ranks that rise so much from column to column if no mead were"
+              + " better.",
+      formula =
+          "L = Σ j·R(j), R rank sums of the columns j. Every order of every taster's ranks counted for up"
+              + " to 30 tasters and 10 meads; else normal, mean J·P·(P+1)²/4, variance J·P²(P+1)²(P−1)/144,"
+              + " less for ties; J tasters, P meads. One side.",
+      source =
+          "Page 1963, Journal of the American Statistical Association 58:216 (from memory: the reference);"
+              + " table of Siegel and Castellan in the manual of the R package crank.",
+      example = "PANEL.PAGE({1,2,3,4;2,1,4,3;1,3,2,4;1,2,4,3})",
+      note =
+          "Columns stand in the order you expected before tasting: the same mead after 3, 6 and 9 months"
+              + " in wood, and rank 1 for the least liked. It asks about rising only; for falling turn the"
+              + " columns round. A trend over months is not proof that the wood made it: keep some of the"
+              + " lot in glass and taste it along. "
+              + RANK_NOTE)
+  public static Page page(@Ranks double[][] ranks) {
+    return Ranking.of(ranks).page();
   }
 }

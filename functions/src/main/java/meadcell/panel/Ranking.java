@@ -83,6 +83,17 @@ final class Ranking {
     return Gamma.regularizedGammaQ((meads - 1) / 2.0, friedman() / 2); // χ² with meads − 1
   }
 
+  /** Page's trend in the order of the columns. */
+  Ranked.Page page() {
+    double sum = 0;
+    for (int j = 0; j < meads; j++) {
+      sum += (j + 1) * sums[j];
+    }
+    return PageTrend.isExact(tasters, meads)
+        ? new Ranked.Page(sum, PageTrend.exact(doubled, (int) Math.rint(2 * sum)), "exact")
+        : new Ranked.Page(sum, PageTrend.normal(doubled), "normal");
+  }
+
   /** Kendall's W. */
   double agreement() {
     return friedman() / (tasters * (meads - 1.0));

@@ -128,4 +128,96 @@ public final class Scored {
           int last) {
     return Scores.trend(days, scores, last);
   }
+
+  /** Mean of scores with limits that take no shape for granted. */
+  public record Resampled(
+      @Gives(value = "mean", is = Quantity.SCORE) double mean,
+      @Gives(value = "its standard error", is = Quantity.SCORE) double standardError,
+      @Gives(value = "lower limit", is = Quantity.SCORE) double lower,
+      @Gives(value = "upper limit", is = Quantity.SCORE) double upper) {}
+
+  /**
+   * {@return mean of scores on a scale with its limits, a row}
+   *
+   * @param scores scores of one mead, points
+   * @param confidencePercent confidence of the limits, %
+   */
+  @CellarFunction(
+      summary =
+          "Mean of scores on a scale of steps, with limits that stay on the scale: an exact bootstrap.",
+      formula =
+          "Distribution of the mean of n scores drawn with return from the n scores, every draw counted;"
+              + " standard error √(Σ(x − x̄)²)/n. Limits at the tails Φ(t·√(n/(n−1))), t of Student with n −"
+              + " 1 degrees of freedom.",
+      source =
+          "Efron 1979, Annals of Statistics 7:1 (from memory: the reference). Expanded percentiles:"
+              + " Hesterberg 2014, arXiv 1411.5279, as the R package resample, function ExpandProbs,"
+              + " describes them.",
+      example = "PANEL.BOOTSTRAP({14;15;13.5;16;14.5;15})",
+      note =
+          "For points from a scale, which crowd at an end and are not normal; no seed is needed, for"
+              + " nothing is simulated. Plain percentiles are too narrow for few scores; these are widened"
+              + " for it, and at 95 % with fewer than five scores are the scores' own range. At least three"
+              + " scores, with at most 3 decimals. Like PANEL.SCORE it says how this panel's mean"
+              + " scatters, not whether other people would agree.")
+  public static Resampled bootstrap(
+      @Arg(
+              name = "scores",
+              help = "Scores of one mead",
+              is = Quantity.SCORE,
+              from = -1000,
+              to = 1000)
+          double[] scores,
+      @Arg(
+              name = "confidence",
+              help = "Confidence of the limits",
+              is = Quantity.PERCENT,
+              from = 50,
+              to = 99.9,
+              byDefault = 95)
+          double confidencePercent) {
+    return Scores.resampled(scores, confidencePercent);
+  }
+
+  /** How well a taster repeats. */
+  public record Repeatability(
+      @Gives(value = "standard deviation of one score", is = Quantity.SCORE) double deviation,
+      @Gives(value = "its lower 95 % limit", is = Quantity.SCORE) double lower,
+      @Gives(value = "its upper 95 % limit", is = Quantity.SCORE) double upper,
+      @Gives(value = "difference of two that is exceeded 1 time in 20", is = Quantity.SCORE)
+          double limit) {}
+
+  /**
+   * {@return a taster's repeatability, a row}
+   *
+   * @param first score of each mead when tasted first, points
+   * @param second score of the same mead tasted again, points
+   */
+  @CellarFunction(
+      summary = "How well a taster repeats their own scores, from meads tasted twice blind.",
+      formula =
+          "s = √(Σd²/(2m)), d differences of m pairs; limits s·√(m/χ²), m degrees of freedom; 2.8 s.",
+      source = "ISO 5725-2 and 5725-6 (from memory: the standards).",
+      example = "PANEL.REPEATABILITY({14;15;13;16;12;15};{13.5;15.5;13;14;12.5;15})",
+      note =
+          "Both glasses of a pair carry codes of their own and stand in different places (PANEL.SERVING,"
+              + " PANEL.CODES). Two scores of this taster that differ by less than the last number say"
+              + " nothing. At least two pairs; six or more, or the limits are wide.")
+  public static Repeatability repeatability(
+      @Arg(
+              name = "first",
+              help = "Score of each mead when tasted first",
+              is = Quantity.SCORE,
+              from = -1000,
+              to = 1000)
+          double[] first,
+      @Arg(
+              name = "second",
+              help = "Score of the same mead tasted again",
+              is = Quantity.SCORE,
+              from = -1000,
+              to = 1000)
+          double[] second) {
+    return Scores.repeatability(first, second);
+  }
 }

@@ -3,6 +3,7 @@ package meadcell.panel;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 import meadcell.catalogue.Refusal;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -11,6 +12,9 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
 final class Scores {
   /** 365.25 days by 12. */
   private static final double DAYS_PER_MONTH = 30.4375;
+
+  /** 1.96 · √2, rounded as the standard does. */
+  private static final double REPEATABILITY_LIMIT = 2.8;
 
   private Scores() {}
 
@@ -72,6 +76,36 @@ final class Scores {
     double t = student(used - 2).inverseCumulativeProbability(0.975);
     double half = t * line.getSlopeStdErr() * DAYS_PER_MONTH;
     return new Scored.Trend(slope, slope - half, slope + half);
+  }
+
+  static Scored.Resampled resampled(double[] scores, double confidencePercent) {
+    int n = scores.length;
+    atLeast("scores", n, 3);
+    Bootstrap means = Bootstrap.of(scores);
+    double tail = Bootstrap.expanded((1 - confidencePercent / 100) / 2, n);
+    return new Scored.Resampled(
+        StatUtils.mean(scores),
+        Math.sqrt(StatUtils.populationVariance(scores) / n),
+        means.lower(tail),
+        means.upper(tail));
+  }
+
+  static Scored.Repeatability repeatability(double[] first, double[] second) {
+    int pairs = first.length;
+    atLeast("first", pairs, 2);
+    double squares = 0;
+    for (int i = 0; i < pairs; i++) {
+      squares += (first[i] - second[i]) * (first[i] - second[i]);
+    }
+    if (squares == 0) {
+      throw new Refusal(PanelReason.REPEATED_ALIKE);
+    }
+    ChiSquaredDistribution chi = new ChiSquaredDistribution(null, pairs);
+    return new Scored.Repeatability(
+        Math.sqrt(squares / (2 * pairs)),
+        Math.sqrt(squares / 2 / chi.inverseCumulativeProbability(0.975)),
+        Math.sqrt(squares / 2 / chi.inverseCumulativeProbability(0.025)),
+        REPEATABILITY_LIMIT * Math.sqrt(squares / (2 * pairs)));
   }
 
   private static void atLeast(String what, int given, int least) {

@@ -1,7 +1,5 @@
 package meadcell.panel;
 
-import java.lang.annotation.Retention;
-import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
@@ -12,10 +10,6 @@ import meadcell.catalogue.Refusal;
 /** What a test can notice, and how far apart two meads are. */
 @Family(name = "PANEL")
 public final class Sensitivity {
-  @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle")
-  @Retention(RetentionPolicy.RUNTIME)
-  private @interface Test {}
-
   private Sensitivity() {}
 
   /**
@@ -44,7 +38,7 @@ public final class Sensitivity {
               from = 1,
               to = 100)
           double discriminatorsPercent,
-      @Test Panel.Protocol test,
+      @Shared.Test Panel.Protocol test,
       @Shared.Alpha double alpha) {
     return RightAnswers.power(tasters, discriminatorsPercent / 100, test.model, alpha);
   }
@@ -80,7 +74,7 @@ public final class Sensitivity {
               from = 10,
               to = 100)
           double discriminatorsPercent,
-      @Test Panel.Protocol test,
+      @Shared.Test Panel.Protocol test,
       @Shared.Alpha double alpha) {
     double noticing = discriminatorsPercent / 100;
     return new Tasters(
@@ -113,7 +107,7 @@ public final class Sensitivity {
               from = 1,
               to = 99.9)
           double correctPercent,
-      @Test Panel.Protocol test) {
+      @Shared.Test Panel.Protocol test) {
     double share = correctPercent / 100;
     if (share < test.model.guess - 1e-12) {
       throw new Refusal(PanelReason.BELOW_GUESSING)

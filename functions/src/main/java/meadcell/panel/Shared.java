@@ -26,5 +26,9 @@ final class Shared {
   @Retention(RetentionPolicy.RUNTIME)
   @interface Alpha {}
 
+  @Arg(name = "test", help = "Kind of test", byDefaultWord = "triangle")
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface Test {}
+
   private Shared() {}
 }

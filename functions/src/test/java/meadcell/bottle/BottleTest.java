@@ -105,9 +105,25 @@ class BottleTest {
   @Property
   void energyAddsUp(
       @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
-    double apart = Labelling.energy(100, abv, 0, 0, 0) + Labelling.energy(100, 0, sugar, 0, 0);
-    assertEquals(apart, Labelling.energy(100, abv, sugar, 0, 0), 1e-9);
-    assertEquals(3 * apart, Labelling.energy(300, abv, sugar, 0, 0), 1e-9);
+    Labelling.Energy spirit = Labelling.energy(100, abv, 0, 0, 0);
+    Labelling.Energy sweet = Labelling.energy(100, 0, sugar, 0, 0);
+    Labelling.Energy both = Labelling.energy(100, abv, sugar, 0, 0);
+    Labelling.Energy thrice = Labelling.energy(300, abv, sugar, 0, 0);
+    assertEquals(spirit.kilojoule() + sweet.kilojoule(), both.kilojoule(), 1e-9);
+    assertEquals(spirit.kilocalorie() + sweet.kilocalorie(), both.kilocalorie(), 1e-9);
+    assertEquals(3 * both.kilojoule(), thrice.kilojoule(), 1e-9);
+    assertEquals(3 * both.kilocalorie(), thrice.kilocalorie(), 1e-9);
+    assertEquals(
+        4.184, sweet.kilojoule() / Math.max(1e-9, sweet.kilocalorie()), sugar == 0 ? 5 : 0.07);
+  }
+
+  @Test
+  void sulfitesAreDeclaredUnlessTheyAreSurelyBelowTheLimit() {
+    assertEquals("declare", Labelling.sulfites(10, 0.001).word());
+    assertEquals("not required", Labelling.sulfites(9.99, 0.001).word());
+    assertEquals("not required", Labelling.sulfites(5, 3.03).word());
+    assertEquals("declare", Labelling.sulfites(5, 3.04).word());
+    assertEquals("not required", Labelling.sulfites(0, 6).word());
   }
 
   @Test

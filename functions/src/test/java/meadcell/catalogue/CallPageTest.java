@@ -119,7 +119,7 @@ class CallPageTest {
   @Test
   void aRefusalIsASentence() {
     assertEquals(
-        List.of("sg is 1085 SG; it must be 1 to 1.45. Did you mean 1.085?"),
+        List.of("sg is 1085 SG; it must be 0.98 to 1.45. Did you mean 1.085?"),
         section("GRAVITY.TOBRIX(1085)", Phrase.REFUSED));
   }
 

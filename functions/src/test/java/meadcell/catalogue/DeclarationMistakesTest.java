@@ -26,6 +26,11 @@ class DeclarationMistakesTest {
       return maybe + needed;
     }
 
+    @CellarFunction(summary = "s", formula = "f", source = "test", example = "SLIP.TAKEN(1)")
+    public static double taken(@Arg(name = "units", help = "Any", from = 0, to = 9) double units) {
+      return units;
+    }
+
     @CellarFunction(summary = "s", formula = "f", source = "test", example = "SLIP.RESULT(1)")
     public static List<Double> result(@Arg(name = "x", help = "Any", from = 0, to = 9) double x) {
       return List.of(x);
@@ -59,6 +64,7 @@ class DeclarationMistakesTest {
   @Test
   void ofAFunction() {
     assertEquals("SLIP.ORDER: an optional argument before a required one", mistake("SLIP.ORDER"));
+    assertEquals("SLIP.TAKEN: an argument has the name units", mistake("SLIP.TAKEN"));
     assertEquals(
         "public static java.util.List "
             + Slip.class.getName()

@@ -97,7 +97,7 @@ class WordsTest {
         "head ist 25 in; es muss mindestens die Hälfte von bilge sein, 25,0625 in.",
         refusal("BARREL.VOLUME", 25.0, 50.125, 32.0, "US").sentence(german));
     assertEquals(
-        "sg ist 1085 SG; erlaubt ist 1 bis 1,45. Ist 1,085 gemeint?",
+        "sg ist 1085 SG; erlaubt ist 0,98 bis 1,45. Ist 1,085 gemeint?",
         refusal("GRAVITY.TOBRIX", 1085.0).sentence(german));
     FunctionSpec why = catalogue.get("CELLAR.WHY");
     assertEquals(

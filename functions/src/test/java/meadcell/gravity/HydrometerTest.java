@@ -30,7 +30,8 @@ class HydrometerTest {
   void atTheCalibrationTemperatureNothingChanges(
       @Between(min = 0.98, max = 1.2) double reading,
       @Between(min = 4, max = 30) double calibrationC) {
-    assertEquals(reading, Gravity.correct(reading, calibrationC, calibrationC, UNFERMENTED), 1e-12);
+    assertEquals(
+        reading, Gravity.correct(reading, calibrationC, calibrationC, UNFERMENTED, 0, 0), 1e-12);
   }
 
   @Property
@@ -41,7 +42,7 @@ class HydrometerTest {
     double reading = original - 0.002 - share * (original - 0.99);
     assertEquals(
         reading,
-        Gravity.correct(reading, calibrationC, calibrationC, OptionalDouble.of(original)),
+        Gravity.correct(reading, calibrationC, calibrationC, OptionalDouble.of(original), 0, 0),
         1e-12);
   }
 
@@ -62,11 +63,11 @@ class HydrometerTest {
   @Test
   void theDefaultCalibrationFollowsTheUnits() {
     assertEquals(
-        Gravity.correct(1.08, 30, SIXTY_FAHRENHEIT, UNFERMENTED),
+        Gravity.correct(1.08, 30, SIXTY_FAHRENHEIT, UNFERMENTED, 0, 0),
         (Double) CORRECT.call(1.08, 86.0, "US"),
         1e-13);
     assertEquals(
-        Gravity.correct(1.08, 30, 20, UNFERMENTED), (Double) CORRECT.call(1.08, 30.0), 1e-13);
+        Gravity.correct(1.08, 30, 20, UNFERMENTED, 0, 0), (Double) CORRECT.call(1.08, 30.0), 1e-13);
   }
 
   @Property
@@ -74,8 +75,8 @@ class HydrometerTest {
       @Between(min = 0.98, max = 1.19) double reading,
       @Between(min = 2, max = 45) double temperatureC) {
     assertTrue(
-        Gravity.correct(reading + 1e-4, temperatureC, 20, UNFERMENTED)
-            > Gravity.correct(reading, temperatureC, 20, UNFERMENTED));
+        Gravity.correct(reading + 1e-4, temperatureC, 20, UNFERMENTED, 0, 0)
+            > Gravity.correct(reading, temperatureC, 20, UNFERMENTED, 0, 0));
   }
 
   @Property
@@ -84,8 +85,8 @@ class HydrometerTest {
       @Between(min = 2, max = 45) double temperatureC) {
     OptionalDouble original = OptionalDouble.of(1.15);
     assertTrue(
-        Gravity.correct(reading + 1e-4, temperatureC, 20, original)
-            > Gravity.correct(reading, temperatureC, 20, original));
+        Gravity.correct(reading + 1e-4, temperatureC, 20, original, 0, 0)
+            > Gravity.correct(reading, temperatureC, 20, original, 0, 0));
   }
 
   // Liquids lighten as they warm, water only above 4 °C; glass lightens its own reading a little.
@@ -94,8 +95,8 @@ class HydrometerTest {
       @Between(min = 0.98, max = 1.2) double reading,
       @Between(min = 8, max = 44) double temperatureC) {
     assertTrue(
-        Gravity.correct(reading, temperatureC + 0.5, 20, UNFERMENTED)
-            > Gravity.correct(reading, temperatureC, 20, UNFERMENTED));
+        Gravity.correct(reading, temperatureC + 0.5, 20, UNFERMENTED, 0, 0)
+            > Gravity.correct(reading, temperatureC, 20, UNFERMENTED, 0, 0));
   }
 
   @Property
@@ -104,30 +105,31 @@ class HydrometerTest {
       @Between(min = 0.99, max = 1.1) double fermenting,
       @Between(min = 2, max = 44) double temperatureC) {
     assertTrue(
-        Gravity.correct(sweet, temperatureC + 0.5, 20, UNFERMENTED)
-            > Gravity.correct(sweet, temperatureC, 20, UNFERMENTED));
+        Gravity.correct(sweet, temperatureC + 0.5, 20, UNFERMENTED, 0, 0)
+            > Gravity.correct(sweet, temperatureC, 20, UNFERMENTED, 0, 0));
     OptionalDouble original = OptionalDouble.of(1.12);
     assertTrue(
-        Gravity.correct(fermenting, temperatureC + 0.5, 20, original)
-            > Gravity.correct(fermenting, temperatureC, 20, original));
+        Gravity.correct(fermenting, temperatureC + 0.5, 20, original, 0, 0)
+            > Gravity.correct(fermenting, temperatureC, 20, original, 0, 0));
   }
 
   @Property
   void theOriginalGravityMattersLittleNearIt(
       @Between(min = 1.02, max = 1.2) double original,
       @Between(min = 2, max = 45) double temperatureC) {
-    double start = Gravity.correct(original - 0.01, temperatureC, 20, UNFERMENTED);
+    double start = Gravity.correct(original - 0.01, temperatureC, 20, UNFERMENTED, 0, 0);
     assertEquals(
         start,
-        Gravity.correct(original - 0.01, temperatureC, 20, OptionalDouble.of(start + 1e-9)),
+        Gravity.correct(original - 0.01, temperatureC, 20, OptionalDouble.of(start + 1e-9), 0, 0),
         1e-8);
   }
 
   @Test
   void aReadingAboveTheOriginalGravityIsNoiseOrARefusal() {
     OptionalDouble original = OptionalDouble.of(1.1);
-    assertEquals(1.1015, Gravity.correct(1.1015, 20, 20, original), 1e-12);
-    Refusal refusal = assertThrows(Refusal.class, () -> Gravity.correct(1.1025, 20, 20, original));
+    assertEquals(1.1015, Gravity.correct(1.1015, 20, 20, original, 0, 0), 1e-12);
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> Gravity.correct(1.1025, 20, 20, original, 0, 0));
     assertEquals(Refusal.Kind.INCONSISTENT, refusal.kind());
   }
 
@@ -138,7 +140,7 @@ class HydrometerTest {
     StringBuilder errors = new StringBuilder("at " + temperatureC + " °C");
     for (double reading : new double[] {1, 1.08, 1.15}) {
       double rule = reading * cubic(fahrenheit(temperatureC)) / cubic(fahrenheit(20));
-      double error = rule - Gravity.correct(reading, temperatureC, 20, UNFERMENTED);
+      double error = rule - Gravity.correct(reading, temperatureC, 20, UNFERMENTED, 0, 0);
       errors.append(String.format(Locale.ROOT, " %+.4f", error));
       if (temperatureC == 10) {
         errors.append(String.format(Locale.ROOT, " for %.3f", reading));

@@ -42,16 +42,16 @@ class ScalesTest {
 
   @Property
   void aRefractometerIsRightAtTwentyDegrees(@Between(min = 0, max = 70) double brix) {
-    assertEquals(brix, Gravity.brixCorrect(brix, 20));
+    assertEquals(brix, Gravity.brixCorrect(brix, 20, 0, 0));
   }
 
   @Property
   void warmerAndHigherReadingsAreCorrectedUpwards(
       @Between(min = 0, max = 69.9) double brix,
       @Between(min = 10, max = 29.9) double temperatureC) {
-    double corrected = Gravity.brixCorrect(brix, temperatureC);
-    assertTrue(Gravity.brixCorrect(brix, temperatureC + 0.1) > corrected);
-    assertTrue(Gravity.brixCorrect(brix + 0.1, temperatureC) > corrected);
+    double corrected = Gravity.brixCorrect(brix, temperatureC, 0, 0);
+    assertTrue(Gravity.brixCorrect(brix, temperatureC + 0.1, 0, 0) > corrected);
+    assertTrue(Gravity.brixCorrect(brix + 0.1, temperatureC, 0, 0) > corrected);
   }
 
   @Property

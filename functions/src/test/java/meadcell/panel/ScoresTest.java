@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import meadcell.catalogue.Refusal;
 import meadcell.property.Between;
 import meadcell.property.Property;
 import meadcell.property.Size;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 
@@ -95,5 +97,136 @@ class ScoresTest {
     assertThrows(Refusal.class, () -> Scored.trend(same, scores, 0));
     assertThrows(Refusal.class, () -> Scored.score(one));
     assertThrows(Refusal.class, () -> Scored.outlier(two, 0.05));
+  }
+
+  /** All draws of up to five scores, one by one. */
+  @Property(tries = 200)
+  void theBootstrapCountsEveryDraw(
+      @Size(min = 3, max = 5) List<@Between(max = 20, decimals = 1) Double> given) {
+    double[] scores = array(given);
+    if (Arrays.stream(scores).distinct().count() == 1) {
+      return;
+    }
+    int n = scores.length;
+    int draws = (int) Math.pow(n, n);
+    double[] means = new double[draws];
+    for (int draw = 0; draw < draws; draw++) {
+      for (int i = 0, rest = draw; i < n; i++, rest /= n) {
+        means[draw] += scores[rest % n] / n;
+      }
+    }
+    Arrays.sort(means);
+    Bootstrap bootstrap = Bootstrap.of(scores);
+    for (double tail : new double[] {0.0001, 0.0249, 0.1001, 0.3001}) {
+      int cut = (int) Math.floor(tail * draws);
+      assertEquals(means[cut], bootstrap.lower(tail), 1e-9);
+      assertEquals(means[draws - 1 - cut], bootstrap.upper(tail), 1e-9);
+    }
+  }
+
+  /** Resample's help page of ExpandProbs: z at the tail times √((n−1)/n) is Student's t. */
+  @Test
+  void tailsAreExpandedAsPublished() {
+    for (int n : new int[] {3, 5, 10, 40, 200}) {
+      double t = TDistribution.of(n - 1).inverseSurvivalProbability(0.025);
+      double z =
+          NormalDistribution.of(0, 1).inverseSurvivalProbability(Bootstrap.expanded(0.025, n));
+      assertEquals(t, z * Math.sqrt((n - 1.0) / n), 1e-6);
+    }
+  }
+
+  /**
+   * Six to twelve scores on half points, crowded at the upper end: limits of 95 % hold the true
+   * mean nearly as often as they say, and oftener than plain percentiles.
+   */
+  @Test
+  void simulatedScoresLieWithinTheirLimits() {
+    double[] points = {6, 7, 8, 8.5, 9, 9.5, 10};
+    double[] share = {0.05, 0.1, 0.15, 0.2, 0.2, 0.2, 0.1};
+    double truth = 0;
+    for (int i = 0; i < points.length; i++) {
+      truth += points[i] * share[i];
+    }
+    Random chance = new Random(3);
+    int panels = 4000;
+    int within = 0;
+    int plain = 0;
+    for (int panel = 0; panel < panels; panel++) {
+      double[] scores = new double[6 + panel % 7];
+      for (int i = 0; i < scores.length; i++) {
+        double u = chance.nextDouble();
+        int k = 0;
+        while (u > share[k]) {
+          u -= share[k++];
+        }
+        scores[i] = points[k];
+      }
+      if (Arrays.stream(scores).distinct().count() == 1) {
+        continue; // refused
+      }
+      Scored.Resampled found = Scored.bootstrap(scores, 95);
+      within += found.lower() <= truth && truth <= found.upper() ? 1 : 0;
+      Bootstrap bootstrap = Bootstrap.of(scores);
+      plain += bootstrap.lower(0.025) <= truth && truth <= bootstrap.upper(0.025) ? 1 : 0;
+    }
+    double covered = (double) within / panels;
+    assertTrue(covered > 0.93 && covered < 0.98, "covered " + covered);
+    assertTrue(plain < within, "plain percentiles " + (double) plain / panels);
+  }
+
+  @Property
+  void repeatabilityIsTheSameWhicheverGlassCameFirst(@Between(min = 1, max = 1_000_000) int seed) {
+    Random chance = new Random(seed);
+    double[] first = new double[6];
+    double[] second = new double[6];
+    for (int i = 0; i < 6; i++) {
+      first[i] = 12 + chance.nextGaussian();
+      second[i] = 12 + chance.nextGaussian();
+    }
+    Scored.Repeatability found = Scored.repeatability(first, second);
+    Scored.Repeatability swapped = Scored.repeatability(second, first);
+    assertEquals(found, swapped);
+    assertTrue(found.lower() < found.deviation() && found.deviation() < found.upper());
+    assertEquals(2.8 * found.deviation(), found.limit(), 1e-12);
+  }
+
+  @Test
+  void repeatabilityOfSimulatedTastersIsWithinItsLimits() {
+    Random chance = new Random(5);
+    int within = 0;
+    int exceeded = 0;
+    for (int taster = 0; taster < 4000; taster++) {
+      double[] first = chance.doubles(8).map(u -> chance.nextGaussian()).toArray();
+      double[] second = chance.doubles(8).map(u -> chance.nextGaussian()).toArray();
+      Scored.Repeatability found = Scored.repeatability(first, second);
+      within += found.lower() <= 1 && 1 <= found.upper() ? 1 : 0;
+      exceeded += Math.abs(Math.sqrt(2) * chance.nextGaussian()) > 2.8 ? 1 : 0;
+    }
+    assertEquals(0.95, within / 4000.0, 0.012);
+    assertEquals(0.05, exceeded / 4000.0, 0.012);
+  }
+
+  @Test
+  void whatDoesNotShowScatterIsRefused() {
+    double[] same = {7, 7, 7};
+    double[] two = {7, 8};
+    double[] thirds = {7, 7 + 1 / 3.0, 8};
+    double[] fine = {7, 7.333, 8};
+    double[] one = {7};
+    assertEquals(
+        "scores are all the same: how far their mean is uncertain does not show.",
+        assertThrows(Refusal.class, () -> Scored.bootstrap(same, 95)).getMessage());
+    assertEquals(
+        "scores are too many or too finely divided to count every draw; at most 3 decimals. PANEL.SCORE"
+            + " takes them.",
+        assertThrows(Refusal.class, () -> Scored.bootstrap(thirds, 95)).getMessage());
+    assertEquals(7, Scored.bootstrap(fine, 95).lower(), 1e-12);
+    assertThrows(Refusal.class, () -> Scored.bootstrap(two, 95));
+    assertThrows(Refusal.class, () -> Scored.bootstrap(new double[2000], 95));
+    assertThrows(Refusal.class, () -> Scored.repeatability(one, one));
+    assertEquals(
+        "first and second are the same in every row: the scale is too coarse to show how well the taster"
+            + " repeats.",
+        assertThrows(Refusal.class, () -> Scored.repeatability(same, same)).getMessage());
   }
 }

@@ -125,12 +125,16 @@ public final class Main {
   }
 
   public static void main(String[] args) {
+    System.exit(SecondJava.run(args).orElseGet(() -> execute(args)));
+  }
+
+  private static int execute(String[] args) {
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
     int code = commandLine(out, err).execute(args);
     out.flush();
     err.flush();
-    System.exit(code);
+    return code;
   }
 
   /** A file name; where the locale knows only ASCII, Java can make none of an umlaut. */

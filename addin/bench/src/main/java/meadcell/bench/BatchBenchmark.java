@@ -17,10 +17,11 @@ import meadcell.office.uno.Workbook;
 /**
  * The batch tool beside a bare POI program and beside a headless office, each in processes of their
  * own, in one run. Times are the best of several rounds taken in turn; memory is the smallest heap
- * that suffices.
+ * that suffices, and where GNU time is installed, what a process took at most.
  */
 public final class BatchBenchmark {
   private static final int ROWS = 10_000;
+  private static final int MANY_ROWS = 40_000;
   private static final int ROUNDS = 7;
   private static final int FILES = Integer.getInteger("files", 1000);
   private static final int ROWS_A_FILE = 100;
@@ -45,7 +46,37 @@ public final class BatchBenchmark {
   public static void main(String[] arguments) throws Exception {
     BatchBenchmark benchmark = new BatchBenchmark(Path.of(arguments[0]), Path.of(arguments[1]));
     benchmark.oneLongLog();
+    benchmark.oneVeryLongLog();
     benchmark.manyLogs();
+  }
+
+  private void oneVeryLongLog() throws Exception {
+    Path log = folder.resolve("longer.xlsx");
+    Logs.write(log, MANY_ROWS);
+    List<String> fill =
+        programs.meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"), "--force");
+    List<String> bare = programs.bare(log, folder.resolve("bare.xlsx"));
+    if (Files.notExists(Usage.TIME)) {
+      print("processor time and peak memory: not measured, %s is not installed", Usage.TIME);
+      return;
+    }
+    Usage our = Usage.least();
+    Usage other = Usage.least();
+    for (int round = 0; round < ROUNDS; round++) {
+      our = our.orLess(Usage.of(programs, fill));
+      other = other.orLess(Usage.of(programs, bare));
+    }
+    print(
+        "fill, %d rows × %d results: %.2f s of processor time, bare POI %.2f s, ratio %.2f;"
+            + " at most %d MB, bare POI %d MB, ratio %.2f",
+        MANY_ROWS,
+        Logs.RESULTS,
+        our.seconds(),
+        other.seconds(),
+        our.seconds() / other.seconds(),
+        our.megabytes(),
+        other.megabytes(),
+        (double) our.megabytes() / other.megabytes());
   }
 
   private void oneLongLog() throws Exception {

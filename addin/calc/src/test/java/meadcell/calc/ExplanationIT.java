@@ -46,7 +46,7 @@ class ExplanationIT {
     assertEquals("shows Err:502", lines.get(1));
     assertTrue(after(lines, "Arguments").startsWith("  sg = 1085 SG (from B1)"), "" + lines);
     assertEquals(
-        "  sg is 1085 SG; it must be 1 to 1.45. Did you mean 1.085?", after(lines, "Refused"));
+        "  sg is 1085 SG; it must be 0.98 to 1.45. Did you mean 1.085?", after(lines, "Refused"));
   }
 
   @Test

@@ -14,12 +14,23 @@ record PackedTool(int code, String out) {
 
   /** What it wrote includes its problems. */
   static PackedTool run(String... args) throws IOException, InterruptedException {
-    List<String> command = new ArrayList<>();
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-jar", jar().toString()));
-    command.addAll(List.of(args));
-    Process run = new ProcessBuilder(command).redirectErrorStream(true).start();
+    return run(List.of(), args);
+  }
+
+  /** The same, with options for Java. */
+  static PackedTool run(List<String> javaOptions, String... args)
+      throws IOException, InterruptedException {
+    Process run = start(javaOptions, args);
     String out = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     return new PackedTool(run.waitFor(), out);
+  }
+
+  static Process start(List<String> javaOptions, String... args) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(javaOptions);
+    command.addAll(List.of("-jar", jar().toString()));
+    command.addAll(List.of(args));
+    return new ProcessBuilder(command).redirectErrorStream(true).start();
   }
 }

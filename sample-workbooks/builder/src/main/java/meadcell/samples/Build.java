@@ -4,6 +4,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -19,7 +20,11 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class Build {
   /** The books by their files' names. */
   static final Map<String, Supplier<Book>> BOOKS =
-      new TreeMap<>(Map.of("cellar-book", CellarBook::build, "first-week", FirstWeek::build));
+      new TreeMap<>(
+          Map.of(
+              "cellar-book", CellarBook::build,
+              "first-week", () -> FirstWeek.build(Locale.ENGLISH),
+              "erste-woche", () -> FirstWeek.build(Locale.GERMAN)));
 
   /** The log and its plan, for the batch tool. */
   static final Map<String, Supplier<XSSFWorkbook>> LOGS =

@@ -29,6 +29,8 @@ public final class Samples implements Callable<Integer> {
       List.of(
           "first-week.xlsx",
           "first-week.ods",
+          "erste-woche.xlsx",
+          "erste-woche.ods",
           "cellar-book.xlsx",
           "cellar-book.ods",
           "old-log.xlsx",

@@ -15,6 +15,10 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.zip.ZipFile;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
 import org.apache.poi.ss.usermodel.CellType;
@@ -60,6 +64,18 @@ class CsvTest {
     assertEquals(ExitCode.OK, run.code(), run.out() + run.err());
     assertArrayEquals(before, Files.readAllBytes(log));
     return open(folder.resolve("out/log.xlsx"));
+  }
+
+  @Test
+  void equalTextsGiveEqualBytesWhateverTheTimeOfDay() throws IOException {
+    filled("SG,Temp\n1.080,20\n", StandardCharsets.UTF_8).close();
+    try (ZipFile zip = new ZipFile(folder.resolve("out/log.xlsx").toFile())) {
+      Set<Integer> years =
+          zip.stream()
+              .map(entry -> entry.getTimeLocal().getYear())
+              .collect(Collectors.toCollection(TreeSet::new));
+      assertEquals(Set.of(1980), years);
+    }
   }
 
   @Test

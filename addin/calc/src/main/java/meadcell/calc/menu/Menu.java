@@ -62,7 +62,7 @@ public final class Menu extends WeakBase implements XJobExecutor {
     try {
       switch (entry) {
         case "sample":
-          open(texts, "first-week.ods", "cellar-book.ods");
+          open(texts, texts.say("firstWeek"), "cellar-book.ods");
           break;
         case "guide":
           open(texts, guide(texts.language()));

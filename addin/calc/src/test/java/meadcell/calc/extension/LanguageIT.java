@@ -52,7 +52,7 @@ class LanguageIT {
         assertEquals(Cellar.catalogue().get("GRAVITY.TOBRIX").call(1.05), book.column(0, 1)[0]);
         book.cell("A2").setFormula("=CELLAR.WHY(\"GRAVITY.TOBRIX\";1085)");
         assertEquals(
-            "sg ist 1085 SG; erlaubt ist 1 bis 1,45. Ist 1,085 gemeint?", book.column(0, 2)[1]);
+            "sg ist 1085 SG; erlaubt ist 0,98 bis 1,45. Ist 1,085 gemeint?", book.column(0, 2)[1]);
         String page =
             new CatalogueFunctions()
                 .explain(

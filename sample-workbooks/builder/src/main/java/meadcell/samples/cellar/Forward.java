@@ -20,7 +20,9 @@ final class Forward {
         new BrentSolver(1e-9)
             .solve(
                 100,
-                r -> Gravity.correct(r, temperatureC, 20, OptionalDouble.of(original)) - gravity,
+                r ->
+                    Gravity.correct(r, temperatureC, 20, OptionalDouble.of(original), 0, 0)
+                        - gravity,
                 gravity - 0.002,
                 gravity + 0.002);
     return rounded(reading, 3);

@@ -18,6 +18,7 @@ import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Format;
 import meadcell.batch.book.Limits;
 import meadcell.batch.book.xlsx.XlsxFormat;
+import meadcell.batch.book.zip.PackageParts;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -84,9 +85,11 @@ public final class CsvFormat implements Format {
           }
         }
       }
-      ByteArrayOutputStream out = new ByteArrayOutputStream();
-      book.write(out);
-      return new XlsxFormat().read(out.toByteArray(), limits);
+      ByteArrayOutputStream written = new ByteArrayOutputStream();
+      book.write(written);
+      ByteArrayOutputStream timeless = new ByteArrayOutputStream();
+      new PackageParts(written.toByteArray(), Limits.NONE).writeTimeless(timeless);
+      return new XlsxFormat().read(timeless.toByteArray(), limits);
     } catch (InvalidFormatException e) {
       throw new IllegalStateException(e); // the day that is written above
     } catch (IllegalArgumentException | UncheckedIOException e) {

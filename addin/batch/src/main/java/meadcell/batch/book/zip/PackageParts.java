@@ -113,6 +113,16 @@ public final class PackageParts {
     }
   }
 
+  /** Writes the package as it is, but with no time of its own: equal content gives equal bytes. */
+  public void writeTimeless(OutputStream out) throws IOException {
+    try (ZipArchiveOutputStream target = new ZipArchiveOutputStream(out)) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntriesInPhysicalOrder())) {
+        entry.setTime(NO_TIME);
+        target.addRawArchiveEntry(entry, zip.getRawInputStream(entry));
+      }
+    }
+  }
+
   private static void put(ZipArchiveOutputStream target, String name, long time, Content content)
       throws IOException {
     ZipArchiveEntry entry = new ZipArchiveEntry(name);

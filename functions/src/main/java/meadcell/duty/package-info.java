@@ -1,0 +1,2 @@
+/** Excise on a lot. */
+package meadcell.duty;

@@ -1,0 +1,48 @@
+package meadcell.samples.week;
+
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The words of the exercises in one language. */
+final class Texts {
+  private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+  private final Properties texts = new Properties();
+
+  Texts(Locale language) {
+    String file = language.getLanguage() + ".properties";
+    try (Reader reader =
+        new InputStreamReader(Texts.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
+      texts.load(reader);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  String get(String key) {
+    String text = texts.getProperty(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no text for " + key);
+    }
+    return text;
+  }
+
+  /** The text as a formula that puts these formulas into its places, such as {@code {0}}. */
+  String formula(String key, String... formulas) {
+    Matcher place = PLACE.matcher(quoted(get(key)));
+    return place.replaceAll(
+        found ->
+            Matcher.quoteReplacement("\"&" + formulas[Integer.parseInt(found.group(1))] + "&\""));
+  }
+
+  static String quoted(String text) {
+    return "\"" + text.replace("\"", "\"\"") + "\"";
+  }
+}
