@@ -48,24 +48,11 @@ class UncertaintyTest {
         number("CELLAR.UNCERTAINTY(\"BARREL.BYWEIGHT\";{280;50;1};{0.5;0.5;0};{1;2})");
     assertEquals(Math.sqrt(0.5), apart, 1e-6);
     assertEquals(0, together, 1e-6);
+    // a quotient of products: relative uncertainties, a scale's and a laboratory's
     double two =
-        number("CELLAR.UNCERTAINTY(\"BOTTLE.CO2\";{300;20;12;30};{20;1;0.3;3};{1;2};{3;4})");
-    double one = slope(0, 20) + slope(1, 1);
-    double other = slope(2, 0.3) + slope(3, 3);
-    assertEquals(Math.hypot(one, other), two, 0.01 * two);
-  }
-
-  /** What the carbon dioxide changes by, in a straight line, where one argument does. */
-  private static double slope(int place, double u) {
-    double[] up = {300, 20, 12, 30};
-    double[] down = up.clone();
-    up[place] += u / 100;
-    down[place] -= u / 100;
-    return 50 * (co2(up) - co2(down));
-  }
-
-  private static double co2(double... of) {
-    return number("BOTTLE.CO2(" + of[0] + ";" + of[1] + ";" + of[2] + ";" + of[3] + ")");
+        number("CELLAR.UNCERTAINTY(\"SULFITE.DOSE\";{225;20;57.6;33};{1;0.1;0.2;0.2};{1;2};{3;4})");
+    double relative = Math.hypot(1 / 225.0 + 0.1 / 20, -0.2 / 57.6 + 0.2 / 67);
+    assertEquals(relative * number("SULFITE.DOSE(225;20;57.6;33)"), two, 1e-3 * two);
   }
 
   @Test

@@ -42,7 +42,9 @@ public final class Build {
       office.install(Path.of(args[1]));
       office.start();
       for (Map.Entry<String, Supplier<Book>> book : BOOKS.entrySet()) {
-        byte[] xlsx = xlsx(book.getValue().get().workbook());
+        XSSFWorkbook workbook = book.getValue().get().workbook();
+        Computed.store(workbook, office);
+        byte[] xlsx = xlsx(workbook);
         Files.write(folder.resolve(book.getKey() + ".xlsx"), xlsx);
         Files.write(folder.resolve(book.getKey() + ".ods"), OpenDocument.from(xlsx, office));
       }

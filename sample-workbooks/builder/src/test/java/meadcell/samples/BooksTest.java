@@ -18,6 +18,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -35,10 +36,10 @@ class BooksTest {
         Samples.differences(new XSSFWorkbook(new ByteArrayInputStream(built)), Samples.open(name)));
   }
 
-  @ParameterizedTest
-  @MethodSource(NAMES)
-  void inUsUnitsEveryNumberIsTheSameQuantity(String name) {
-    Book book = Build.BOOKS.get(name).get();
+  /** The cellar book's, which an office computes: OfficeIT. */
+  @Test
+  void inUsUnitsEveryNumberIsTheSameQuantity() {
+    Book book = Build.BOOKS.get("first-week").get();
     Map<XSSFCell, Double> metric = new HashMap<>();
     book.fields()
         .forEach(
@@ -69,7 +70,7 @@ class BooksTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"cellar-book, 7", "first-week, 0", "erste-woche, 0"})
+  @CsvSource({"cellar-book, 4", "first-week, 0", "erste-woche, 0"})
   void chartsAreInBothFormats(String name, int charts) throws IOException {
     int drawn = 0;
     for (Sheet sheet : Samples.open(name)) {
@@ -88,9 +89,12 @@ class BooksTest {
   @MethodSource(NAMES)
   void formulasAreLockedAndInputsAreOpen(String name) throws IOException {
     for (Sheet sheet : Samples.open(name)) {
-      assertTrue(sheet.getProtect(), sheet.getSheetName());
-      assertTrue(sheet.getPaneInformation().isFreezePane(), sheet.getSheetName());
-      assertTrue(sheet.getFitToPage(), sheet.getSheetName());
+      boolean log = !((XSSFSheet) sheet).getTables().isEmpty();
+      assertEquals(!log, sheet.getProtect(), sheet.getSheetName());
+      if (!hidden(sheet)) {
+        assertTrue(sheet.getPaneInformation().isFreezePane(), sheet.getSheetName());
+        assertTrue(sheet.getFitToPage(), sheet.getSheetName());
+      }
       int open = 0;
       for (Row row : sheet) {
         for (Cell cell : row) {
@@ -101,7 +105,13 @@ class BooksTest {
           }
         }
       }
-      assertTrue(open == 0 || !sheet.getDataValidations().isEmpty(), sheet.getSheetName());
+      assertTrue(
+          open == 0 || hidden(sheet) || !sheet.getDataValidations().isEmpty(),
+          sheet.getSheetName());
     }
+  }
+
+  private static boolean hidden(Sheet sheet) {
+    return sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));
   }
 }

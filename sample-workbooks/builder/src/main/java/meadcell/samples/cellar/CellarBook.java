@@ -9,43 +9,54 @@ public final class CellarBook {
   private CellarBook() {}
 
   public static Book build() {
-    Book book = new Book("Cellar book");
-    About.add(
-        book,
-        "Cellar book",
-        "The working book of a small cellar, with its functions live.",
-        sheets());
+    Book book = new Book("Cellar book").keeping();
+    Start.add(book, pages(), logs());
+    TodayPage.add(book);
+    CasksNow.add(book);
+    CaskPage.add(book);
+    FermentPage.add(book);
+    PanelPage.add(book);
+    BlendPage.add(book);
+    BottlePage.add(book);
+    StoryPage.add(book);
     MustPlan.add(book);
-    FermentLog.add(book);
-    BarrelRegister.add(book);
-    Barrels.add(book);
-    TastingNotes.add(book);
-    PanelSheet.add(book);
-    BlendSheet.add(book);
-    Stabilise.add(book);
-    Analyses.add(book);
-    Decide.add(book);
-    Lineage.add(book);
-    OneBottle.add(book);
     Cautions.add(book);
-    return book.finish();
+    Season season = new TarnHollow();
+    Registers.add(book, season);
+    Logs.add(book, season);
+    Behind.add(book);
+    return book.draft();
   }
 
-  private static Map<String, String> sheets() {
-    Map<String, String> sheets = new LinkedHashMap<>();
-    sheets.put(MustPlan.TITLE, "How much honey, water, fruit and nutrient; heat and gas.");
-    sheets.put(FermentLog.TITLE, "True gravity and strength of every reading; when it ends.");
-    sheets.put(BarrelRegister.TITLE, "What each cask is made of and what it ever held.");
-    sheets.put(Barrels.TITLE, "What each cask holds now and when to top up; loss; wood.");
-    sheets.put(TastingNotes.TITLE, "What tasters found, cask by cask.");
-    sheets.put(PanelSheet.TITLE, "Still improving? Another mead than last year's? Pool two casks?");
-    sheets.put(BlendSheet.TITLE, "The cheapest blend on target; whole casks; the bench trial.");
-    sheets.put(Stabilise.TITLE, "Sulfite, sorbate, bottles, label, tax, pressure.");
-    sheets.put(Analyses.TITLE, "Free SO₂, volatile acid and pH over time, with due dates.");
-    sheets.put(Decide.TITLE, "One cask decided from all of these.");
-    sheets.put(Lineage.TITLE, "Which liquids are in a lot, and how long they lay in which wood.");
-    sheets.put(OneBottle.TITLE, "A year from the casks to one bottle: shares, strength, air.");
-    sheets.put(Cautions.TITLE, "Read before the first day.");
-    return sheets;
+  private static Map<String, String> pages() {
+    Map<String, String> pages = new LinkedHashMap<>();
+    pages.put(TodayPage.TITLE, "What the cellar wants this week, by date, and why.");
+    pages.put(CasksNow.TITLE, "What is where; what each vessel wants next.");
+    pages.put(
+        FermentPage.TITLE,
+        "Its readings made true; falling, finished or stalled; where it will end.");
+    pages.put(CaskPage.TITLE, "What it holds and wants; its losses, wood, tastings, air.");
+    pages.put(
+        PanelPage.TITLE, "Do these meads differ, and which is liked better? May two be pooled?");
+    pages.put(BlendPage.TITLE, "The cheapest blend on target from today's stock; the bench trial.");
+    pages.put(
+        StoryPage.TITLE,
+        "Which liquids are in it, how long they lay where, what air they took up.");
+    pages.put(MustPlan.TITLE, "How much honey, water, fruit and nutrient; heat and gas.");
+    pages.put(Cautions.TITLE, "Read before the first day.");
+    return pages;
+  }
+
+  private static Map<String, String> logs() {
+    Map<String, String> logs = new LinkedHashMap<>();
+    logs.put(Logs.MOVES, "Filled, racked, topped up, dipped, lost, bottled.");
+    logs.put(Logs.READINGS, "Hydrometers, with the temperature of the sample.");
+    logs.put(Logs.ANALYSES, "Strength, sugar, acids, SO₂, pH: what was measured in which vessel.");
+    logs.put(Logs.TASTINGS, "Taster by taster.");
+    logs.put(Logs.ADDITIONS, "Sulfite, nutrients, acid, honey.");
+    logs.put(Registers.LOTS, "Each must and mead that came in, once.");
+    logs.put(Registers.VESSELS, "Each cask, tank, glass and bottling, once; sizes.");
+    logs.put(Registers.PAST, "What casks held before the log began.");
+    return logs;
   }
 }

@@ -2,7 +2,6 @@ package meadcell.samples.cellar;
 
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Field.TEXT;
-import static meadcell.samples.sheet.Field.arg;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Table.always;
 import static meadcell.samples.sheet.Table.in;
@@ -96,24 +95,26 @@ final class MustPlan {
 
   private static void mixing(Block block) {
     block.heading("Temperature of the mix");
-    Table parts =
-        block.table(
-            3,
-            in("Ingredient", TEXT),
-            in("Mass", arg("MUST.MIXTEMPERATURE", "masses", 0)),
-            in("Temperature", arg("MUST.MIXTEMPERATURE", "temperatures", 0)));
-    parts.fill(
+    block.form(
         """
-            honey | 99  | 40
-            water | 231 | 14
+            Honey | mix_honey | TEMPERATURE 0 0..60 | 40 | Warm honey pours; hot honey loses its scent.
+            Water | mix_water | TEMPERATURE 0 0..60 | 14
             """);
-    parts
+    block
+        .table(
+            2,
+            always("Ingredient", TEXT, "IF(#=1,\"honey\",\"water\")"),
+            always(
+                "Mass",
+                of(Quantity.MASS, 1),
+                "IF(#=1,must_honey,must_water*GRAVITY.DENSITY(1,mix_water,0,units))"),
+            always("Temperature", of(Quantity.TEMPERATURE, 0), "IF(#=1,mix_honey,mix_water)"))
         .name("Ingredient", "mix_ingredients")
         .name("Mass", "mix_masses")
         .name("Temperature", "mix_temperatures");
     block.form(
         """
-            Temperature of the must |  | TEMPERATURE 1 | =MUST.MIXTEMPERATURE(mix_ingredients,mix_masses,mix_temperatures,units) | Pitch only when it is where the yeast likes it. Warm honey pours; hot honey loses its scent.
+            Temperature of the must |  | TEMPERATURE 1 | =MUST.MIXTEMPERATURE(mix_ingredients,mix_masses,mix_temperatures,units) | Of the plan above. Pitch only when it is where the yeast likes it.
             """);
   }
 
@@ -134,9 +135,9 @@ final class MustPlan {
     recipe.nameBlock("Ingredient", "Moisture or °Bx", "must_recipe");
     block.form(
         """
-            Gravity           |  | SPECIFIC_GRAVITY 4 | =MUST.GRAVITY(must_recipe,units) | Once the juice has mixed in. Blank: the honey's or the juice's usual value.
-            Volume            |  | VOLUME 1           | =MUST.VOLUME(must_recipe,units) | Liquid only, without skins and stones.
-            Fermentable sugar |  | MASS 1             | =MUST.SUGAR(must_recipe,units)
+            Gravity           |  | SPECIFIC_GRAVITY 4 | =MUST.GRAVITY(must_recipe,kept) | Once the juice has mixed in. Blank: the honey's or the juice's usual value.
+            Volume            |  | VOLUME 1           | =MUST.VOLUME(must_recipe,kept)*litre | Liquid only, without skins and stones.
+            Fermentable sugar |  | MASS 1             | =MUST.SUGAR(must_recipe,kept)*kilogram
             """);
     block.warning(UsHoneyWine.FRUIT);
   }
@@ -145,7 +146,7 @@ final class MustPlan {
     block.form(
         """
             # Heat and gas while it ferments
-            Fastest fall expected         | must_fall | GRAVITY_PER_DAY 4            | 0.0080 | From the last batch: sheet Ferment log.
+            Fastest fall expected         | must_fall | GRAVITY_PER_DAY 4            | 0.0080 | The steepest fall of the last batch: page This ferment.
             Room                          | must_room | FERMENT.ROOMCO2 room 0       | 120 | Volume of air in the room.
             Changes of air an hour        | must_air  | FERMENT.ROOMCO2 airChanges 1 | 1.0 | Measured, not guessed: a closed cellar may have less than 0.2.
             Carbon dioxide in all         |           | MASS 1                       | =FERMENT.GAS(must_volume,must_gravity,must_final,units)

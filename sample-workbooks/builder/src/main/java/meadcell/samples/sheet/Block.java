@@ -148,6 +148,18 @@ public final class Block {
     return this;
   }
 
+  /** A cell to choose in, from the list of this name. */
+  public Block choose(String label, String list, String demo, String name, String note) {
+    XSSFCell cell = line(Look.INPUT, label, Field.TEXT, demo, name, note);
+    page.offer(
+        list,
+        label,
+        "Choose from the list.",
+        true,
+        CellRangeAddress.valueOf(cell.getAddress().formatAsString()));
+    return this;
+  }
+
   /** A cell to type an answer into, right or wrong. */
   public Block prompted(String label, Field field, String name, String message) {
     XSSFCell cell = line(Look.INPUT, label, field, null, name, "");
@@ -189,7 +201,7 @@ public final class Block {
       page.text(row, valueColumn + 1, rows, noteColumns, Look.NOTE, note);
     }
     if (!name.isEmpty()) {
-      page.book.name(name, cell);
+      page.book.name(name, cell, field, look);
     }
     row += rows;
     return cell;
@@ -248,7 +260,7 @@ public final class Block {
             new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex()));
       }
       if (!entry.name().isEmpty()) {
-        page.book.name(entry.name(), cell);
+        page.book.name(entry.name(), cell, entry.field(), typed ? Look.INPUT : Look.RESULT);
       }
     }
     row++;
@@ -257,9 +269,25 @@ public final class Block {
 
   /** A table with room for this many rows. */
   public Table table(int rows, Table.Column... columns) {
-    Table table = new Table(page, row, column, rows, columns);
+    Table table = new Table(page, row, column, rows, false, columns);
     row = table.bottom();
     return table;
+  }
+
+  /** The same, whose formulas go through whole columns of other tables. */
+  public Table arrayTable(int rows, Table.Column... columns) {
+    Table table = new Table(page, row, column, rows, true, columns);
+    row = table.bottom();
+    return table;
+  }
+
+  /**
+   * One formula for as many columns as fields, over some rows; what it does not fill is an error.
+   */
+  public Block array(int rows, String formula, Field... fields) {
+    page.array(row, column, rows, fields.length, Look.RESULT, fields, formula);
+    row += rows;
+    return this;
   }
 
   /** A line that leads to another sheet. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import meadcell.batch.calculation.PoiFunctions;
 import meadcell.cellar.Cellar;
 import org.apache.poi.ss.usermodel.Cell;
@@ -25,10 +26,8 @@ public final class Book {
   /** Fixed, so that the same book gives the same bytes. */
   private static final Date CREATED = Date.from(Instant.parse("2026-11-01T00:00:00Z"));
 
-  /**
-   * LibreOffice keeps stored texts, when functions are missing, only of files by known programs.
-   */
-  private static final String TRUSTED = "Microsoft Excel";
+  /** Functions of Excel 2019. */
+  private static final Pattern NEWER = Pattern.compile("\\b(MAXIFS|MINIFS|TEXTJOIN)\\(");
 
   final XSSFWorkbook workbook = new XSSFWorkbook();
   final Styles styles = new Styles(workbook);
@@ -36,6 +35,8 @@ public final class Book {
   private final List<Page> pages = new ArrayList<>();
   final Map<XSSFCell, Field> fields = new LinkedHashMap<>();
   private final List<Runnable> formulas = new ArrayList<>();
+  private final List<Runnable> formulaNames = new ArrayList<>();
+  private boolean keeping;
 
   public Book(String title) {
     workbook.addToolPack(functions);
@@ -46,7 +47,20 @@ public final class Book {
         .getProperties()
         .getExtendedProperties()
         .getUnderlyingProperties()
-        .setApplication(TRUSTED);
+        .setApplication("Meadcell");
+  }
+
+  /**
+   * From now on what is typed keeps the unit named in the cell {@code kept}, while results are
+   * shown in that of {@code units}: names of typed cells stand for what they are in the latter.
+   */
+  public Book keeping() {
+    keeping = true;
+    return this;
+  }
+
+  boolean isKeeping() {
+    return keeping;
   }
 
   /** A new sheet with these column widths, in characters. */
@@ -65,6 +79,14 @@ public final class Book {
     return Collections.unmodifiableMap(fields);
   }
 
+  /** A name for a formula, which may use names that are given later. */
+  public void formulaName(String name, String formula) {
+    Name defined = workbook.createName();
+    defined.setNameName(name);
+    defined.setRefersToFormula("0");
+    formulaNames.add(() -> defined.setRefersToFormula(prefixed(formula)));
+  }
+
   void name(String name, String reference) {
     Name defined = workbook.createName();
     defined.setNameName(name);
@@ -72,15 +94,31 @@ public final class Book {
   }
 
   void name(String name, Cell cell) {
-    name(
-        name,
-        new CellReference(
-                cell.getSheet().getSheetName(),
-                cell.getRowIndex(),
-                cell.getColumnIndex(),
-                true,
-                true)
-            .formatAsString());
+    name(name, address(cell));
+  }
+
+  /** A name for a typed value, in the unit that results are shown in. */
+  void name(String name, Cell cell, Field field, Look look) {
+    if (keeping && look == Look.INPUT && field.isDimensional()) {
+      formulaName(name, field.scaled(address(cell)));
+    } else {
+      name(name, cell);
+    }
+  }
+
+  private static String address(Cell cell) {
+    return new CellReference(
+            cell.getSheet().getSheetName(), cell.getRowIndex(), cell.getColumnIndex(), true, true)
+        .formatAsString();
+  }
+
+  /** Writes a formula; functions newer than the file format get the prefix it asks for. */
+  static void formula(XSSFCell cell, String formula) {
+    cell.setCellFormula(prefixed(formula));
+  }
+
+  static String prefixed(String formula) {
+    return NEWER.matcher(formula).replaceAll("_xlfn.$1(");
   }
 
   /** Formulas are set when all names are known. */
@@ -90,8 +128,20 @@ public final class Book {
 
   /** Computes every formula, draws the charts, and finishes each sheet. */
   public Book finish() {
+    formulaNames.forEach(Runnable::run);
     formulas.forEach(Runnable::run);
     evaluate();
+    return laidOut();
+  }
+
+  /** The same, but leaves it to an office to compute. */
+  public Book draft() {
+    formulaNames.forEach(Runnable::run);
+    formulas.forEach(Runnable::run);
+    return laidOut();
+  }
+
+  private Book laidOut() {
     pages.forEach(Page::finish);
     workbook.setActiveSheet(0);
     return this;

@@ -23,11 +23,13 @@ import org.apache.poi.xddf.usermodel.chart.XDDFBarChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFCategoryAxis;
 import org.apache.poi.xddf.usermodel.chart.XDDFChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
+import org.apache.poi.xddf.usermodel.chart.XDDFNumericalDataSource;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 
 /** A chart over cells of its own sheet: numbers against dates, or a bar for each label. */
 public final class Chart {
@@ -108,6 +110,11 @@ public final class Chart {
         .getParagraph(0)
         .getTextRuns()
         .forEach(run -> run.setFontSize(TITLE_POINTS));
+    CTNonVisualDrawingProps named =
+        chart.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr();
+    named.setName(title);
+    named.setTitle(title);
+    named.setDescr(description());
     chart.displayBlanksAs(DisplayBlanks.GAP);
     chart.getOrAddShapeProperties().setFillProperties(fill("FFFFFF"));
     chart.getOrAddShapeProperties().setLineProperties(line(GRID, 0.75));
@@ -116,6 +123,14 @@ public final class Chart {
     } else {
       drawScatter(sheet, chart);
     }
+  }
+
+  /** What it shows, for those who do not see it. */
+  private String description() {
+    return (bars ? "Bars: " : "Points over time: ")
+        + title
+        + (upTitle.isEmpty() ? "" : ", in " + upTitle)
+        + ". The numbers stand in the table beside it.";
   }
 
   private XDDFValueAxis upright(XSSFChart chart) {
@@ -145,9 +160,7 @@ public final class Chart {
     for (Series each : series) {
       var drawn =
           (XDDFScatterChartData.Series)
-              data.addSeries(
-                  XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.x()),
-                  XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
+              data.addSeries(numbers(sheet, each.x()), numbers(sheet, each.y()));
       drawn.setTitle(shown(sheet, each.name()), each.name());
       drawn.setSmooth(false);
       if (each.line()) {
@@ -186,14 +199,27 @@ public final class Chart {
     for (Series each : series) {
       XDDFChartData.Series drawn =
           data.addSeries(
-              XDDFDataSourcesFactory.fromStringCellRange(sheet, each.x()),
-              XDDFDataSourcesFactory.fromNumericCellRange(sheet, each.y()));
+              XDDFDataSourcesFactory.fromArray(new String[cells(each.x())], where(sheet, each.x())),
+              numbers(sheet, each.y()));
       drawn.setTitle(shown(sheet, each.name()), each.name());
       XDDFShapeProperties shape = new XDDFShapeProperties();
       shape.setFillProperties(fill(HONEY));
       drawn.setShapeProperties(shape);
     }
     chart.plot(data);
+  }
+
+  /** Where numbers stand; an office reads them when it opens the file. */
+  private static XDDFNumericalDataSource<Double> numbers(XSSFSheet sheet, CellRangeAddress cells) {
+    return XDDFDataSourcesFactory.fromArray(new Double[cells(cells)], where(sheet, cells));
+  }
+
+  private static int cells(CellRangeAddress cells) {
+    return cells.getNumberOfCells();
+  }
+
+  private static String where(XSSFSheet sheet, CellRangeAddress cells) {
+    return cells.formatAsString(sheet.getSheetName(), true);
   }
 
   private static String shown(XSSFSheet sheet, CellReference cell) {

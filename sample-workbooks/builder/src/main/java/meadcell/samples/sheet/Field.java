@@ -87,6 +87,12 @@ public record Field(
         Quantity.TEXT, 0, "", Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, List.of(words));
   }
 
+  /** The same for US units, which are larger: one decimal more. */
+  Field fine() {
+    boolean finer = (quantity == Quantity.VOLUME || quantity == Quantity.LENGTH) && decimals >= 0;
+    return finer ? new Field(quantity, decimals + 1, help, from, to, words) : this;
+  }
+
   /** The number format without a unit, as tables show it. */
   String plain() {
     return switch (quantity) {
@@ -130,7 +136,18 @@ public record Field(
 
   /** A metric number as a formula that follows the units switch, such as {@code 225*litre}. */
   public String following(double metric) {
-    String number = Double.toString(metric).replaceAll("\\.0$", "");
+    return scaled(Double.toString(metric).replaceAll("\\.0$", ""));
+  }
+
+  /** A metric number as a formula in the unit that the book is kept in. */
+  String kept(double metric) {
+    return isDimensional()
+        ? "IF(kept=\"US\"," + quantity.fromMetric(metric, UnitSystem.US) + "," + metric + ")"
+        : Double.toString(metric);
+  }
+
+  /** A number or cell, times the factor of its quantity. */
+  String scaled(String number) {
     return switch (quantity) {
       case VOLUME -> number + "*litre";
       case MASS, MASS_PER_HOUR -> number + "*kilogram";

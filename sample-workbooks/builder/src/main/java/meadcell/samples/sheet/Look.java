@@ -3,7 +3,10 @@ package meadcell.samples.sheet;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 
-/** The few looks a cell can have. Inputs are straw with a frame, results lake grey without. */
+/**
+ * The few looks a cell can have. Inputs are straw with a frame, results lake grey without; logs are
+ * plain.
+ */
 enum Look {
   TITLE(18, true, "46394F", null, null, null),
   LEAD(10, false, "5A5560", null, null, null),
@@ -14,7 +17,8 @@ enum Look {
   WARNING(10, false, "7A2E22", "F7E9E4", null, null),
   HEADER(10, true, "FFFFFF", "46394F", null, HorizontalAlignment.CENTER),
   UNIT(9, false, "46394F", "E6E1E9", null, HorizontalAlignment.CENTER),
-  INPUT(10, false, "222222", "FBF3DC", "B9A66B", null),
+  INPUT(10, false, "222222", "FBF3DC", "8C7A3B", null),
+  TYPED(10, false, "222222", null, null, null),
   RESULT(10, false, "16373D", "E3ECEE", null, null),
   VERDICT(10, true, "16373D", "E3ECEE", null, HorizontalAlignment.LEFT);
 

@@ -21,12 +21,18 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
 
 /** One sheet under construction. Blocks are laid on it, side by side or one under another. */
 public final class Page {
+  /** A number format for US units, and the name of the cell that switches to it. */
+  private record Switched(String system, String format) {}
+
   final Book book;
   final XSSFSheet sheet;
   private final int[] widths;
-  private final Map<String, List<CellRangeAddress>> unitFormats = new LinkedHashMap<>();
+  private final Map<Switched, List<CellRangeAddress>> unitFormats = new LinkedHashMap<>();
   private final List<Runnable> charts = new ArrayList<>();
   private int frozenRows;
+  private boolean open;
+  private int repeatedRow = -1;
+  private int printedRows;
 
   Page(Book book, String title, int... widths) {
     this.book = book;
@@ -53,6 +59,21 @@ public final class Page {
   /** Keeps the rows above this one on the screen, and repeats them on paper. */
   public void freeze(int rows) {
     frozenRows = rows;
+  }
+
+  /** Leaves the whole sheet to the typist. */
+  Page open() {
+    open = true;
+    sheet.setDisplayGridlines(true);
+    sheet.setPrintGridlines(true);
+    return this;
+  }
+
+  /** A table that fills the sheet down to this row: its header stays, on screen and on paper. */
+  void frame(int firstRow, int rows) {
+    frozenRows = firstRow;
+    repeatedRow = firstRow - 1;
+    printedRows = rows;
   }
 
   /** Lets a new sheet of paper begin with this row (counted from 0). */
@@ -85,19 +106,21 @@ public final class Page {
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
     cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
     book.fields.put(cell, field);
-    if (!inTable && field.isDimensional()) {
+    if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
+      String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
+      String system = book.isKeeping() && look != Look.RESULT ? "kept" : "units";
       unitFormats
-          .computeIfAbsent(field.withUnit(UnitSystem.US), f -> new ArrayList<>())
+          .computeIfAbsent(new Switched(system, us), f -> new ArrayList<>())
           .add(new CellRangeAddress(row, row, column, column));
     }
-    if (value instanceof Number number && field.isDimensional()) {
-      book.later(() -> cell.setCellFormula(field.following(number.doubleValue())));
+    if (value instanceof Number number && field.isDimensional() && !book.isKeeping()) {
+      book.later(() -> Book.formula(cell, field.following(number.doubleValue())));
     } else if (value instanceof Number number) {
       cell.setCellValue(number.doubleValue());
     } else if (value instanceof java.time.LocalDate date) {
       cell.setCellValue(date);
     } else if (value instanceof String text && text.startsWith("=")) {
-      book.later(() -> cell.setCellFormula(text.substring(1)));
+      book.later(() -> Book.formula(cell, text.substring(1)));
     } else if (value instanceof String text) {
       cell.setCellValue(text);
     }
@@ -116,7 +139,7 @@ public final class Page {
     }
     XSSFCell cell = cell(row, column);
     if (text.startsWith("=")) {
-      book.later(() -> cell.setCellFormula(text.substring(1)));
+      book.later(() -> Book.formula(cell, text.substring(1)));
     } else {
       cell.setCellValue(text);
     }
@@ -134,11 +157,11 @@ public final class Page {
     } else if (Double.isFinite(field.from()) && Double.isFinite(field.to())) {
       constraint =
           helper.createDecimalConstraint(
-              OperatorType.BETWEEN, field.following(field.from()), field.following(field.to()));
+              OperatorType.BETWEEN, limit(field, field.from()), limit(field, field.to()));
     } else if (Double.isFinite(field.from())) {
       constraint =
           helper.createDecimalConstraint(
-              OperatorType.GREATER_OR_EQUAL, field.following(field.from()), null);
+              OperatorType.GREATER_OR_EQUAL, limit(field, field.from()), null);
     } else if (field.quantity() == meadcell.catalogue.Quantity.DATE) {
       constraint =
           helper.createDateConstraint(
@@ -150,6 +173,20 @@ public final class Page {
     guard(constraint, title, message, where);
   }
 
+  private String limit(Field field, double metric) {
+    return book.isKeeping() ? field.kept(metric) : field.following(metric);
+  }
+
+  /** Offers the values of a list, whose name this is. */
+  void offer(String list, String title, String message, boolean strictly, CellRangeAddress where) {
+    guard(
+        sheet.getDataValidationHelper().createFormulaListConstraint(list),
+        title,
+        message,
+        strictly ? DataValidation.ErrorStyle.STOP : DataValidation.ErrorStyle.WARNING,
+        where);
+  }
+
   /** Says at the cell what it takes, and takes anything. */
   void prompt(String title, String message, CellRangeAddress where) {
     guard(sheet.getDataValidationHelper().createCustomConstraint("TRUE"), title, message, where);
@@ -157,6 +194,15 @@ public final class Page {
 
   private void guard(
       DataValidationConstraint constraint, String title, String message, CellRangeAddress where) {
+    guard(constraint, title, message, DataValidation.ErrorStyle.STOP, where);
+  }
+
+  private void guard(
+      DataValidationConstraint constraint,
+      String title,
+      String message,
+      int style,
+      CellRangeAddress where) {
     DataValidation validation =
         sheet
             .getDataValidationHelper()
@@ -169,9 +215,12 @@ public final class Page {
                     where.getLastColumn()));
     validation.setEmptyCellAllowed(true);
     validation.setSuppressDropDownArrow(true);
-    validation.setShowPromptBox(true);
-    validation.createPromptBox(shortened(title, 32), shortened(message, 250));
+    if (!message.isEmpty()) {
+      validation.setShowPromptBox(true);
+      validation.createPromptBox(shortened(title, 32), shortened(message, 250));
+    }
     validation.setShowErrorBox(true);
+    validation.setErrorStyle(style);
     validation.createErrorBox("Please check", shortened(title + ": " + message, 220));
     sheet.addValidationData(validation);
   }
@@ -183,11 +232,13 @@ public final class Page {
   void finish() {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
-    int lastRow = Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+    int lastRow = open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
-    sheet.createFreezePane(0, frozenRows);
-    sheet.setRepeatingRows(new CellRangeAddress(0, frozenRows - 1, -1, -1));
+    sheet.createFreezePane(open ? 1 : 0, frozenRows);
+    if (repeatedRow >= 0) {
+      sheet.setRepeatingRows(new CellRangeAddress(repeatedRow, repeatedRow, -1, -1));
+    }
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
     sheet.getPrintSetup().setLandscape(width(0, widths.length) > 125);
@@ -197,22 +248,48 @@ public final class Page {
     for (PageMargin margin : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
       sheet.setMargin(margin, 0.5);
     }
-    sheet.getFooter().setLeft("Tarn Hollow is invented");
+    sheet.getFooter().setLeft("&F");
     sheet.getFooter().setCenter("&A");
     sheet.getFooter().setRight("&P / &N");
-    sheet.enableLocking();
-    sheet.lockFormatColumns(false);
-    sheet.lockFormatRows(false);
+    if (!open) {
+      sheet.enableLocking();
+      sheet.lockFormatColumns(false);
+      sheet.lockFormatRows(false);
+    }
+  }
+
+  /** A formula that goes through whole columns, in one cell. */
+  void array(int row, int column, String formula) {
+    book.later(
+        () ->
+            sheet.setArrayFormula(
+                Book.prefixed(formula), new CellRangeAddress(row, row, column, column)));
+  }
+
+  /** A formula over several cells at once (counted from 0). */
+  public void array(
+      int row, int column, int rows, int columns, Look look, Field[] fields, String formula) {
+    for (int r = row; r < row + rows; r++) {
+      for (int c = 0; c < columns; c++) {
+        put(r, column + c, look, fields[c], true, null);
+      }
+    }
+    CellRangeAddress cells =
+        new CellRangeAddress(row, row + rows - 1, column, column + columns - 1);
+    book.later(() -> sheet.setArrayFormula(Book.prefixed(formula), cells));
   }
 
   /** Number formats cannot ask a cell for the unit; a condition on the switch can. */
-  private void switchFormat(String format, List<CellRangeAddress> cells) {
+  private void switchFormat(Switched to, List<CellRangeAddress> cells) {
+    String format = to.format();
     CTDxf change = CTDxf.Factory.newInstance();
     change.addNewNumFmt().setFormatCode(format);
     change.getNumFmt().setNumFmtId(book.workbook.createDataFormat().getFormat(format));
     int id = book.workbook.getStylesSource().putDxf(change) - 1;
     XSSFConditionalFormattingRule rule =
-        sheet.getSheetConditionalFormatting().createConditionalFormattingRule("units=\"US\"");
+        sheet
+            .getSheetConditionalFormatting()
+            .createConditionalFormattingRule(to.system() + "=\"US\"");
     int index =
         sheet
             .getSheetConditionalFormatting()

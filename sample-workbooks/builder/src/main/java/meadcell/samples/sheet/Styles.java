@@ -63,7 +63,7 @@ final class Styles {
       style.setBorderBottom(BorderStyle.THIN);
       style.setBottomBorderColor(color(look.ink));
     }
-    style.setLocked(look != Look.INPUT);
+    style.setLocked(look != Look.INPUT && look != Look.TYPED);
     return style;
   }
 

@@ -1,13 +1,17 @@
 package meadcell.samples.sheet;
 
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import meadcell.catalogue.UnitSystem;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 
@@ -18,9 +22,10 @@ import org.apache.poi.ss.util.CellReference;
  */
 public final class Table {
   private static final Pattern HEADER = Pattern.compile("\\[([^\\]]+)]");
+  private static final Pattern NUMBER = Pattern.compile("#");
 
   /** One column. */
-  public record Column(String header, Field field, String formula, boolean always) {
+  public record Column(String header, Field field, String formula, boolean always, String list) {
     boolean isInput() {
       return formula == null;
     }
@@ -28,35 +33,54 @@ public final class Table {
 
   /** A column to type into. */
   public static Column in(String header, Field field) {
-    return new Column(header, field, null, false);
+    return new Column(header, field, null, false, "");
+  }
+
+  /** A column to choose in, from the list of this name. */
+  public static Column choose(String header, String list) {
+    return new Column(header, Field.TEXT, null, false, list);
   }
 
   /** A computed column. */
   public static Column out(String header, Field field, String formula) {
-    return new Column(header, field, formula, false);
+    return new Column(header, field, formula, false, "");
   }
 
   /** A computed column whose formula itself cares for blank cells. */
   public static Column always(String header, Field field, String formula) {
-    return new Column(header, field, formula, true);
+    return new Column(header, field, formula, true, "");
   }
 
   private final Page page;
+  private final int header;
   private final int top;
   private final int left;
   private final int rows;
+  private final boolean arrays;
   private final List<Column> columns;
 
-  Table(Page page, int row, int left, int rows, Column... columns) {
+  Table(Page page, int row, int left, int rows, boolean arrays, Column... columns) {
+    this.arrays = arrays;
     this.page = page;
-    this.top = row + 2;
+    this.header = row;
+    boolean units = Arrays.stream(columns).anyMatch(column -> !unit(column.field()).isEmpty());
+    this.top = row + (units ? 2 : 1);
     this.left = left;
     this.rows = rows;
     this.columns = List.of(columns);
     int lines = 1;
     for (int c = 0; c < columns.length; c++) {
       page.text(row, left + c, 1, 1, Look.HEADER, columns[c].header());
-      page.text(row + 1, left + c, 1, 1, Look.UNIT, unit(columns[c].field()));
+      if (units) {
+        String system = page.book.isKeeping() && columns[c].isInput() ? "kept" : "units";
+        page.text(
+            row + 1,
+            left + c,
+            1,
+            1,
+            Look.UNIT,
+            unit(columns[c].field()).replace("units=", system + "="));
+      }
       lines = Math.max(lines, lines(columns[c].header(), page.width(left + c, 1)));
       writeColumn(c, columns[c]);
     }
@@ -87,16 +111,31 @@ public final class Table {
 
   private void writeColumn(int c, Column column) {
     for (int r = top; r < top + rows; r++) {
-      Object value = column.isInput() ? null : "=" + formula(column, r);
+      boolean array = arrays && !column.isInput();
+      Object value = column.isInput() || array ? null : "=" + formula(column, r);
       page.put(
           r, left + c, column.isInput() ? Look.INPUT : Look.RESULT, column.field(), true, value);
+      if (array) {
+        page.array(r, left + c, formula(column, r));
+      }
     }
     if (column.isInput()) {
-      page.validate(
-          column.field(),
-          column.header(),
-          new CellRangeAddress(top, top + rows - 1, left + c, left + c));
+      CellRangeAddress cells = new CellRangeAddress(top, top + rows - 1, left + c, left + c);
+      if (column.list().isEmpty()) {
+        page.validate(column.field(), column.header(), cells);
+      } else {
+        page.offer(column.list(), column.header(), "Choose from the list.", true, cells);
+      }
     }
+  }
+
+  /** This column's cells from the header down to the row before. */
+  private String above(int row, int c) {
+    return new AreaReference(
+            new CellReference(header, c, true, true),
+            new CellReference(row - 1, c, false, true),
+            SpreadsheetVersion.EXCEL2007)
+        .formatAsString();
   }
 
   private String formula(Column column, int row) {
@@ -106,11 +145,14 @@ public final class Table {
             .matcher(column.formula())
             .replaceAll(
                 match -> {
+                  if (match.group(1).equals("ABOVE")) {
+                    return Matcher.quoteReplacement(above(row, left + columns.indexOf(column)));
+                  }
                   String cell = cell(match, row);
                   cells.add(cell + "=\"\"");
-                  return java.util.regex.Matcher.quoteReplacement(cell);
+                  return Matcher.quoteReplacement(cell);
                 });
-    formula = formula.replace("#", Integer.toString(row - top + 1));
+    formula = NUMBER.matcher(formula).replaceAll(Integer.toString(row - top + 1));
     if (column.always() || cells.isEmpty()) {
       return formula;
     }
@@ -193,7 +235,8 @@ public final class Table {
   }
 
   CellReference header(String header) {
-    return new CellReference(page.sheet.getSheetName(), top - 2, left + index(header), true, true);
+    return new CellReference(
+        page.sheet.getSheetName(), this.header, left + index(header), true, true);
   }
 
   CellRangeAddress area(String from, String to) {

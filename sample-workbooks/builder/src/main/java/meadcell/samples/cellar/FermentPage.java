@@ -1,0 +1,184 @@
+package meadcell.samples.cellar;
+
+import static meadcell.samples.sheet.Field.ABV;
+import static meadcell.samples.sheet.Field.COUNT;
+import static meadcell.samples.sheet.Field.DATE;
+import static meadcell.samples.sheet.Field.GRAMS_PER_LITRE;
+import static meadcell.samples.sheet.Field.SG;
+import static meadcell.samples.sheet.Field.TEMPERATURE;
+import static meadcell.samples.sheet.Field.TEXT;
+import static meadcell.samples.sheet.Field.of;
+import static meadcell.samples.sheet.Table.always;
+import static meadcell.samples.sheet.Table.out;
+
+import meadcell.catalogue.Quantity;
+import meadcell.samples.sheet.Block;
+import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Chart;
+import meadcell.samples.sheet.Field;
+import meadcell.samples.sheet.Page;
+import meadcell.samples.sheet.Table;
+import meadcell.samples.sheet.Workings;
+
+/** The readings of one lot, made true; whether it still falls, and where it will end. */
+final class FermentPage {
+  static final String TITLE = "This ferment";
+  private static final int SHOWN = 36;
+  private static final int MOST_READINGS = 120;
+  private static final int RIGHT = 10;
+  private static final String FORECAST = "FERMENT.FORECAST(ferment_days,ferment_gravities)";
+
+  private FermentPage() {}
+
+  /** The readings of the chosen lot in the order of days, their rows behind the point. */
+  static void workings(Workings state) {
+    state.array(
+        MOST_READINGS,
+        "IFERROR(SMALL(IF((g_lot=ferment)*(g_day<=today),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
+            + MOST_READINGS
+            + ")),\"\")",
+        "ferment_keys");
+  }
+
+  static void add(Book book) {
+    book.formulaName("ferment_row", "MATCH(ferment,lot_name,0)");
+    Page page = book.page(TITLE, 12, 8, 9, 10, 10, 10, 11, 11, 11, 2, 26, 17, 40);
+    Block head =
+        page.head(
+            TITLE,
+            "Readings are corrected to the hydrometer's temperature, with the alcohol in the sample. They stand in Readings, the lot in Lots.");
+    int top = head.row();
+    Block left = page.at(top, 0, 9);
+    Table readings = left.table(SHOWN, columns());
+    readings.name("Read on", "ferment_days").name("Gravity", "ferment_gravities");
+    left.note("The last " + SHOWN + " readings; of more, the page shows and reckons with these.");
+    Block right = page.at(top, RIGHT, 3);
+    facts(right);
+    Table ends = ends(left);
+    page.chart(
+        new Chart(
+                right.row() + 1,
+                RIGHT,
+                right.row() + 16,
+                RIGHT + 3,
+                "Gravity, and where it is forecast to end",
+                "date",
+                "gravity at 20 °C")
+            .points(readings, "Read on", "Gravity")
+            .line(ends, "From and to", "Forecast")
+            .line(ends, "From and to", "At least")
+            .line(ends, "From and to", "At most")
+            .up(0.98, 1.14, 0.02, "0.00"));
+  }
+
+  private static Table.Column[] columns() {
+    String key = "INDEX(ferment_keys,#+1+MAX(0,COUNT(ferment_keys)-" + SHOWN + "))";
+    String row = "ROUND(MOD(" + key + ",1)*100000,0)";
+    return new Table.Column[] {
+      always("Read on", DATE, "IF(ISNUMBER(" + key + "),INT(" + key + "),\"\")"),
+      out("Day", COUNT, "IF(ferment_pitched=\"\",\"\",[Read on]-ferment_pitched)"),
+      out(
+          "As read",
+          of(Quantity.SPECIFIC_GRAVITY, 3),
+          "IF([Read on]=\"\",\"\",INDEX(reading_gravity," + row + "))"),
+      out(
+          "Sample",
+          TEMPERATURE,
+          "IF([Read on]=\"\",\"\",INDEX(reading_temperature," + row + ")*degree+freezing)"),
+      out("Gravity", SG, "IF([Read on]=\"\",\"\",INDEX(g_gravity," + row + "))"),
+      out(
+          "Strength",
+          ABV,
+          "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.ABV(ferment_original,[Gravity]),\"\"))"),
+      out(
+          "Sugar left",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(ALCOHOL.SUGARLEFT(ferment_original,[Gravity]),\"\"))"),
+      out(
+          "at least",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,1),\"\"))"),
+      out(
+          "at most",
+          GRAMS_PER_LITRE,
+          "IF(ferment_original=\"\",\"\",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(ferment_original,[Gravity]),1,2),\"\"))")
+    };
+  }
+
+  /** A line that stays blank while there is nothing to say. */
+  private static void line(
+      Block block, String label, Field field, String formula, String name, String note) {
+    block.result(label, field, "IFERROR(" + formula + ",\"\")", name, note);
+  }
+
+  private static String registered(String column) {
+    return "IF(INDEX(" + column + ",ferment_row)=\"\",\"\",INDEX(" + column + ",ferment_row))";
+  }
+
+  private static void facts(Block block) {
+    block.choose("Lot", "lot_list", "Heather 26", "ferment", "Any lot of the register Lots.");
+    line(block, "Kind", TEXT, registered("lot_kind"), "", "");
+    line(block, "Pitched", DATE, registered("lot_pitched"), "ferment_pitched", "");
+    line(block, "Original gravity", SG, registered("lot_original"), "ferment_original", "");
+    line(block, "May end at", SG, registered("lot_final"), "ferment_final", "");
+    line(
+        block,
+        "Last gravity",
+        SG,
+        "INDEX(ferment_gravities,MATCH(MAX(ferment_days),ferment_days,0))",
+        "ferment_last",
+        "");
+    line(block, "Strength now", ABV, "ALCOHOL.ABV(ferment_original,ferment_last)", "", "");
+    line(
+        block,
+        "of which uncertain",
+        ABV,
+        "ALCOHOL.UNCERTAINTY(ferment_original,ferment_last)",
+        "",
+        "Standard, mostly the yield of alcohol, in which yeasts differ.");
+    line(
+        block,
+        "First break",
+        SG,
+        "FERMENT.BREAK(ferment_original,33.3,ferment_final)",
+        "",
+        "A third of the way to the end: last feed.");
+    line(
+        block,
+        "State",
+        TEXT,
+        "IF(COUNT(ferment_days)=0,\"\",FERMENT.STATE(ferment_days,ferment_gravities,ferment_final))",
+        "ferment_state",
+        "Finished alone is no reason to bottle: see page Bottle this.");
+    block.verdict(
+        "IF(ferment=\"\",\"Choose a lot.\",IF(COUNT(ferment_days)=0,\"No complete reading of this lot.\",IF(ferment_final=\"\",\"Lots does not say where it may end.\",CELLAR.WHY(\"FERMENT.STATE\",ferment_days,ferment_gravities,ferment_final))))",
+        5);
+    line(
+        block,
+        "Will end at",
+        SG,
+        "INDEX(" + FORECAST + ",1,1)",
+        "ferment_end",
+        "Refused until the readings show an end.");
+    line(block, "at least", SG, "INDEX(" + FORECAST + ",1,5)", "ferment_lower", "");
+    line(block, "at most", SG, "INDEX(" + FORECAST + ",1,6)", "ferment_upper", "95 % limits.");
+    line(block, "within 0.001 of it on", DATE, "ROUNDUP(INDEX(" + FORECAST + ",1,3),0)", "", "");
+    block.verdict(
+        "IF(COUNT(ferment_days)=0,\"\",IF(ferment_end=\"\",CELLAR.WHY(\"FERMENT.FORECAST\",ferment_days,ferment_gravities),\"\"))",
+        2);
+  }
+
+  private static Table ends(Block block) {
+    return block
+        .heading("The forecast, as drawn")
+        .table(
+            2,
+            always(
+                "From and to",
+                DATE,
+                "IF(ferment_end=\"\",\"\",IF(#=1,MIN(ferment_days),MAX(ferment_days)))"),
+            always("Forecast", SG, "IF(ferment_end=\"\",\"\",ferment_end)"),
+            always("At least", SG, "IF(ferment_end=\"\",\"\",ferment_lower)"),
+            always("At most", SG, "IF(ferment_end=\"\",\"\",ferment_upper)"));
+  }
+}

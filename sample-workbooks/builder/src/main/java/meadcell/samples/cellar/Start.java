@@ -1,0 +1,112 @@
+package meadcell.samples.cellar;
+
+import static meadcell.samples.sheet.Field.TEXT;
+import static meadcell.samples.sheet.Field.of;
+import static meadcell.samples.sheet.Field.words;
+
+import java.util.Map;
+import meadcell.catalogue.Quantity;
+import meadcell.samples.sheet.Block;
+import meadcell.samples.sheet.Book;
+
+/** First sheet: how the book is kept, its units, the house's rules, the way to each sheet. */
+final class Start {
+  static final String TITLE = "Start";
+
+  private Start() {}
+
+  static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
+    Block block =
+        book.page(TITLE, 28, 14, 26, 26, 26, 26)
+            .head(
+                "Cellar book",
+                "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+    block.warning(
+        "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"
+            + " invented. The arithmetic is real and its sources are named.");
+    block.heading("Pages answer: choose a lot or a cask in the framed cell");
+    pages.forEach(block::link);
+    block.heading("Logs and registers take what happens: type in the next free row");
+    logs.forEach(block::link);
+    block.note(
+        "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
+            + " complete; Today tells which are not. Pages are protected without a password, so that"
+            + " no formula is lost by mistake.");
+    rules(block);
+    block
+        .heading("Your own cellar, and the next season")
+        .story(
+            "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
+                + " (select them, Del). Type your vessels into Vessels, your lots into Lots, and what each"
+                + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
+                + "The next season needs nothing but its lots in Lots. The logs hold some three seasons of 60"
+                + " casks. When Movements is nearly full: save a copy under the new season's name, delete"
+                + " the rows of its logs, and type one row for each vessel that page Casks now shows. The"
+                + " old file keeps the old season.");
+    units(block);
+  }
+
+  private static void rules(Block block) {
+    block.form(
+        """
+        # The house's rules
+        Top up at a headspace of   | house_limit     | VOLUME 1 0.1..100             | 2   | Where Vessels does not say: what a cask may lack.
+        Loss of a cask             | house_loss      | BARREL.DAYSTOTOP lossRate 1   | 4   | Where Vessels does not say. 1 to 9 % a year: a Swiss glossary of wine.
+        Taste a cask every         | house_taste     | DAYS 0 1..400                 | 60  | Days; common practice, no source.
+        Analyse it every           | house_analyse   | DAYS 0 1..400                 | 60  | Free SO₂ and pH, in days; common practice, no source.
+        Read a ferment every       | house_read      | DAYS 0 1..60                  | 4   | Days; common practice, no source.
+        Molecular SO₂ at least     | house_molecular | SULFITE.FREENEEDED molecular 2 | 0.5 | 0.5 to 0.8 mg/L: common practice for dry and sweet.
+        Oxygen through used wood   | house_oxygen    | MILLIGRAM_PER_LITRE 0 0.1..100 | 10  | A year, in 225 L; uncertain by a factor of two (common practice, no source).
+        Humidity of the cellar     | house_humidity  | BARREL.STRENGTH humidity 0    | 75  | Damp air takes alcohol, dry air water.
+        """);
+  }
+
+  private static void units(Block block) {
+    block
+        .heading("Units")
+        .input(
+            "Typed in",
+            words("metric", "US"),
+            "metric",
+            "kept",
+            "What all logs, registers and framed cells are kept in; each says its unit. Choose before the first row: it converts nothing.")
+        .input(
+            "Shown in",
+            words("metric", "US"),
+            "metric",
+            "units",
+            "What pages show results in. Change it whenever you like: what was typed stays.")
+        .result(
+            "Functions",
+            TEXT,
+            "IFERROR(CELLAR.VERSION(),\"not installed\")",
+            "",
+            "Version of the installed functions. If there is none, all numbers are those saved last.");
+    factor(block, "litre", "1/3.785411784", "a litre in US gallons (231 in³, exact)");
+    factor(block, "kilogram", "1/0.45359237", "a kilogram in pounds (exact)");
+    factor(block, "centimetre", "1/2.54", "a centimetre in inches (exact)");
+    factor(block, "squaremetre", "1/0.3048^2", "a square metre in square feet (exact)");
+    factor(block, "cubicmetre", "1/0.3048^3", "a cubic metre in cubic feet (exact)");
+    factor(
+        block,
+        "kilopascal",
+        "0.64516/(0.45359237*9.80665)",
+        "a kilopascal in pounds on a square inch (exact)");
+    factor(block, "degree", "1.8", "a °C in °F");
+    block.result(
+        "freezing",
+        of(Quantity.NUMBER, 2),
+        "IF(units=kept,0,IF(units=\"US\",32,-32/1.8))",
+        "freezing",
+        "and what is added to a temperature.");
+  }
+
+  private static void factor(Block block, String name, String us, String note) {
+    block.result(
+        name,
+        of(Quantity.NUMBER, 6),
+        "IF(units=kept,1,IF(units=\"US\"," + us + ",1/(" + us + ")))",
+        name,
+        "1 while both are alike; else " + note + ", or the reverse.");
+  }
+}

@@ -1,0 +1,87 @@
+package meadcell.samples.cellar;
+
+import static meadcell.samples.sheet.Field.COUNT;
+import static meadcell.samples.sheet.Field.DATE;
+import static meadcell.samples.sheet.Field.TEXT;
+import static meadcell.samples.sheet.Table.always;
+
+import meadcell.samples.sheet.Block;
+import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Page;
+import meadcell.samples.sheet.Table;
+
+/** What the cellar wants this week, the oldest first, and why. */
+final class TodayPage {
+  static final String TITLE = "Today";
+  static final int LINES = 40;
+
+  private TodayPage() {}
+
+  static void add(Book book) {
+    Page page = book.page(TITLE, 13, 11, 18, 16, 70);
+    Block block =
+        page.head(TITLE, "What the cellar wants from now to a week ahead, the longest due first.");
+    block
+        .input(
+            "Day",
+            DATE,
+            TarnHollow.TODAY,
+            "today_typed",
+            "Empty this cell and the book follows the calendar. A day typed here shows the cellar as it was.")
+        .result("Today is", DATE, "IF(today_typed=\"\",TODAY(),today_typed)", "today", "")
+        .verdict(sound(), 2, "book_sound");
+    Table tasks =
+        block.table(
+            LINES,
+            always(
+                "Due", DATE, "IFERROR(IF(SMALL(tasks,#)<today+8,INT(SMALL(tasks,#)),\"\"),\"\")"),
+            always("Days late", COUNT, "IF([Due]=\"\",\"\",IF([Due]<=today,today-[Due],\"\"))"),
+            always(
+                "Where",
+                TEXT,
+                "IF([Due]=\"\",\"\",IF(KIND=5,INDEX(lot_name,ROWN),INDEX(v_name,ROWN)))"
+                    .replace("KIND", kind())
+                    .replace("ROWN", row())),
+            always(
+                "What",
+                TEXT,
+                "IF([Due]=\"\",\"\",CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\",IF(INDEX(l_read,MIN(ROWN,ROWS(l_read)))=0,\"read\",IF(INDEX(l_state,MIN(ROWN,ROWS(l_state)))=\"finished\",\"rack or close\",IF(INDEX(l_state,MIN(ROWN,ROWS(l_state)))=\"stalled\",\"wake or decide\",\"read\")))))"
+                    .replace("KIND", kind())
+                    .replace("ROWN", row())),
+            always("Why", TEXT, why().replace("KIND", kind()).replace("ROWN", row())));
+    page.freeze(tasks.top());
+    page.at(tasks.top() + LINES, 0, 5)
+        .note(
+            "Days round to the safe side. Top up: headspace by the log and the cask's loss (Vessels, else Start). Sulfite: the earliest day of SULFITE.LASTS. A ferment is watched until Lots has the day it was closed.");
+  }
+
+  /** A complaint is more useful than pages that stay blank. */
+  private static String sound() {
+    return "IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
+        + "IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\","
+        + "\"Not counted, because they are not complete: \"&IF(COUNT(mv_open)=0,\"\",COUNT(mv_open)&\" in Movements, first in line \"&(MIN(mv_open)+ROW(INDEX(move_day,1))-1)&\". \")"
+        + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\". \")"
+        + "&IF(COUNT(an_open)=0,\"\",COUNT(an_open)&\" in Analyses, first in line \"&(MIN(an_open)+ROW(INDEX(analysis_day,1))-1)&\".\")))";
+  }
+
+  private static String row() {
+    return "INT(ROUND(MOD(SMALL(tasks,#),1)*10000,0)/8)";
+  }
+
+  private static String kind() {
+    return "MOD(ROUND(MOD(SMALL(tasks,#),1)*10000,0),8)";
+  }
+
+  private static String why() {
+    String litres =
+        "FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
+    return "IF([Due]=\"\",\"\",CHOOSE(KIND,"
+        + "\"lacks \"&"
+        + litres
+        + "&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\","
+        + "IF(INDEX(v_tasted,ROWN)=0,\"not tasted since it was filled\",\"last tasted \"&(today-INDEX(v_tasted,ROWN))&\" days ago\"),"
+        + "\"free SO2 was \"&FIXED(INDEX(v_free,ROWN),0,TRUE)&\" mg/L \"&(today-INDEX(v_read,ROWN))&\" days ago, and \"&FIXED(INDEX(v_need,ROWN),0,TRUE)&\" are needed at pH \"&FIXED(INDEX(v_ph,ROWN),2,TRUE),"
+        + "IF(INDEX(v_free,ROWN)=\"\",\"no free SO2 since the last filling or sulfite\",IF(INDEX(v_ph,ROWN)=\"\",\"no pH since it was filled\",\"last analysed \"&(today-INDEX(v_read,ROWN))&\" days ago\")),"
+        + "IF(INDEX(l_read,MIN(ROWN,ROWS(l_read)))=0,\"no reading yet\",\"last read \"&(today-INDEX(l_read,MIN(ROWN,ROWS(l_read))))&\" days ago: \"&INDEX(l_state,MIN(ROWN,ROWS(l_state))))))";
+  }
+}

@@ -1,0 +1,132 @@
+package meadcell.samples.sheet;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import meadcell.catalogue.UnitSystem;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTTable;
+
+/**
+ * A long table to type into, one event or thing a row, alone on its sheet, which is not protected:
+ * rows may be inserted, sorted, filtered. Nothing is worked out in it.
+ *
+ * <p>Each column has a name that formulas use. It reaches from the header to the line below the
+ * last row, so that a row inserted anywhere is inside: its first value stands at 2.
+ */
+public final class Log {
+  private static final int UNITS = 2;
+  private static final int HEADER = 3;
+  private static final int FIRST = 4;
+
+  /** A column: {@code list} is the name of a list to choose from, or empty. */
+  public record Column(
+      String header, String name, int width, Field field, String list, boolean strictly) {}
+
+  /** A column to type into. */
+  public static Column typed(String header, String name, int width, Field field) {
+    return new Column(header, name, width, field, "", true);
+  }
+
+  /** A column to choose in, from the list of this name; {@code strictly} nothing else is taken. */
+  public static Column chosen(
+      String header, String name, int width, String list, boolean strictly) {
+    return new Column(header, name, width, Field.TEXT, list, strictly);
+  }
+
+  private final Page page;
+  private final List<Column> columns;
+  private final int rows;
+
+  /** A sheet with room for this many rows. */
+  public Log(Book book, String title, String lead, int rows, Column... columns) {
+    this.page =
+        book.page(title, List.of(columns).stream().mapToInt(Column::width).toArray()).open();
+    this.columns = List.of(columns);
+    this.rows = rows;
+    page.at(0, 0, columns.length).head(title, lead);
+    for (int c = 0; c < columns.length; c++) {
+      Column column = columns[c];
+      page.text(UNITS, c, 1, 1, Look.UNIT, unit(column.field()));
+      page.text(HEADER, c, 1, 1, Look.HEADER, column.header());
+      page.sheet.setDefaultColumnStyle(
+          c, book.styles.of(Look.TYPED, column.field().plain(), !column.field().isNumber()));
+      book.name(column.name(), range(c));
+      validate(column, new CellRangeAddress(FIRST, FIRST + rows - 1, c, c));
+    }
+    page.sheet.getRow(HEADER).setHeightInPoints(18);
+    page.text(
+        FIRST + rows,
+        columns.length - 1,
+        1,
+        1,
+        Look.NOTE,
+        "More room: insert rows above this line.");
+    table();
+    page.frame(FIRST, FIRST + rows - 1);
+  }
+
+  private void validate(Column column, CellRangeAddress where) {
+    if (column.list().isEmpty()) {
+      page.validate(column.field(), column.header(), where);
+    } else {
+      page.offer(
+          column.list(),
+          column.header(),
+          column.strictly()
+              ? "Choose from the list."
+              : "Choose from the list, or type another name.",
+          column.strictly(),
+          where);
+    }
+  }
+
+  private static String unit(Field field) {
+    String metric = field.unit(UnitSystem.METRIC);
+    return field.isDimensional()
+        ? "=IF(kept=\"US\",\"" + field.unit(UnitSystem.US) + "\",\"" + metric + "\")"
+        : metric;
+  }
+
+  private String range(int column) {
+    return new AreaReference(
+            new CellReference(page.sheet.getSheetName(), HEADER, column, true, true),
+            new CellReference(page.sheet.getSheetName(), FIRST + rows, column, true, true),
+            org.apache.poi.ss.SpreadsheetVersion.EXCEL2007)
+        .formatAsString();
+  }
+
+  private void table() {
+    XSSFTable table =
+        page.sheet.createTable(
+            new AreaReference(
+                new CellReference(HEADER, 0),
+                new CellReference(FIRST + rows - 1, columns.size() - 1),
+                org.apache.poi.ss.SpreadsheetVersion.EXCEL2007));
+    String name =
+        page.sheet.getSheetName().toLowerCase(java.util.Locale.ROOT).replace(' ', '_') + "_table";
+    table.setName(name);
+    table.setDisplayName(name);
+    CTTable xml = table.getCTTable();
+    xml.addNewAutoFilter().setRef(xml.getRef());
+  }
+
+  private static final Pattern CELLS = Pattern.compile("\\s*\\|\\s*");
+
+  /** Rows of the demonstration: a line for each, {@code |} between the columns. */
+  public Log fill(String demo) {
+    int row = FIRST;
+    for (String line : demo.lines().filter(l -> !l.isBlank()).toList()) {
+      String[] cells = CELLS.split(line.trim(), -1);
+      for (int c = 0; c < columns.size(); c++) {
+        String text = c < cells.length ? cells[c] : "";
+        Field field = columns.get(c).field();
+        page.put(row, c, Look.TYPED, field, true, text.isEmpty() ? null : field.parse(text));
+      }
+      row++;
+    }
+    return this;
+  }
+}
