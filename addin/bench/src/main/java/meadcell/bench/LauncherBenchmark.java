@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The released program beside the jar and beside bare POI: the time on the clock of what people do at
- * a prompt, and the processor time of a long fill. The least of several rounds taken in turn.
+ * The released program beside the jar and beside bare POI: the time on the clock of what people do
+ * at a prompt, and the processor time of a long fill. The least of several rounds taken in turn.
  */
 public final class LauncherBenchmark {
   private static final int ROUNDS = Integer.getInteger("rounds", 9);
@@ -56,8 +56,7 @@ public final class LauncherBenchmark {
   }
 
   private static List<String> fill(Path log, Path plan, String out) {
-    return List.of(
-        "fill", log.toString(), "--plan", plan.toString(), "--out", out, "--force");
+    return List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out, "--force");
   }
 
   private static List<String> called(String program, List<String> arguments) {

@@ -120,7 +120,7 @@ public final class Release {
     return image;
   }
 
-  /** jpackage's own start takes half as long again as the tool's whole run. */
+  /** jpackage's own start takes nearly as long again as a short run. */
   private void leaner(Path image) throws IOException {
     Path script = project.resolve("addin/release/src/main/linux/meadcell");
     Path start = image.resolve("bin/meadcell");
