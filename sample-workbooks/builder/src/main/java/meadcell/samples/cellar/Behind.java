@@ -31,6 +31,7 @@ final class Behind {
     lots(state);
     tasks(state);
     CaskPage.workings(state);
+    GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
     StoryPage.workings(state);

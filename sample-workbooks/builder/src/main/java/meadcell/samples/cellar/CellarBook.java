@@ -16,8 +16,10 @@ public final class CellarBook {
     CaskPage.add(book);
     FermentPage.add(book);
     PanelPage.add(book);
+    GlassesPage.add(book);
     BlendPage.add(book);
     BottlePage.add(book);
+    LabelPage.add(book);
     StoryPage.add(book);
     MustPlan.add(book);
     Cautions.add(book);
@@ -38,7 +40,11 @@ public final class CellarBook {
     pages.put(CaskPage.TITLE, "What it holds and wants; its losses, wood, tastings, air.");
     pages.put(
         PanelPage.TITLE, "Do these meads differ, and which is liked better? May two be pooled?");
+    pages.put(
+        GlassesPage.TITLE, "Serving order and blind codes of a tasting, with its key: to print.");
     pages.put(BlendPage.TITLE, "The cheapest blend on target from today's stock; the bench trial.");
+    pages.put(BottlePage.TITLE, "Is it still, will the bottle bear it, what goes in?");
+    pages.put(LabelPage.TITLE, "What the label says, the number behind each word; duty.");
     pages.put(
         StoryPage.TITLE,
         "Which liquids are in it, how long they lay where, what air they took up.");

@@ -291,6 +291,7 @@ final class TarnHollow implements Season {
         C2 | 2026-02-16 | volatile acidity | 0.38 | 0.03 |
         C3 | 2025-12-15 | free SO2 | 30 | 2 |
         C3 | 2025-12-15 | pH | 3.62 | 0.02 |
+        Shore 25 | 2026-02-27 | total SO2 | 78 | 4 | laboratory, from a bottle
         """;
   }
 
