@@ -35,6 +35,7 @@ final class Behind {
     FermentPage.workings(state);
     BottlePage.workings(state);
     StoryPage.workings(state);
+    InstrumentPage.workings(new Workings(book, "Workings instruments"));
     names(book);
   }
 

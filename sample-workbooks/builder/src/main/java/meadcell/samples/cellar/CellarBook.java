@@ -22,10 +22,12 @@ public final class CellarBook {
     LabelPage.add(book);
     StoryPage.add(book);
     MustPlan.add(book);
+    InstrumentPage.add(book);
     Cautions.add(book);
     Season season = new TarnHollow();
     Registers.add(book, season);
     Logs.add(book, season);
+    InstrumentPage.log(book, season);
     Behind.add(book);
     return book.draft();
   }
@@ -49,6 +51,8 @@ public final class CellarBook {
         StoryPage.TITLE,
         "Which liquids are in it, how long they lay where, what air they took up.");
     pages.put(MustPlan.TITLE, "How much honey, water, fruit and nutrient; heat and gas.");
+    pages.put(
+        InstrumentPage.TITLE, "What a hydrometer, refractometer or thermometer lacks; its drift.");
     pages.put(Cautions.TITLE, "Read before the first day.");
     return pages;
   }
@@ -60,6 +64,7 @@ public final class CellarBook {
     logs.put(Logs.ANALYSES, "Strength, sugar, acids, SO₂, pH: what was measured in which vessel.");
     logs.put(Logs.TASTINGS, "Taster by taster.");
     logs.put(Logs.ADDITIONS, "Sulfite, nutrients, acid, honey.");
+    logs.put(InstrumentPage.CHECKS, "Instruments in water, ice and weighed solutions.");
     logs.put(Registers.LOTS, "Each must and mead that came in, once.");
     logs.put(Registers.VESSELS, "Each cask, tank, glass and bottling, once; sizes.");
     logs.put(Registers.PAST, "What casks held before the log began.");
