@@ -93,22 +93,8 @@ public final class Bottle {
               above = 0,
               to = 1_000_000)
           double volumeL,
-      @Arg(
-              name = "from",
-              help = "First temperature",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double fromC,
-      @Arg(
-              name = "to",
-              help = "Second temperature",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double toC,
+      @Shared.FirstWarmth double fromC,
+      @Shared.SecondWarmth double toC,
       @Shared.AnyStrength double abv,
       @Arg(
               name = "sugar",

@@ -299,22 +299,8 @@ public final class Filling {
               from = 5,
               to = 100)
           double neckMm,
-      @Arg(
-              name = "from",
-              help = "First temperature",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double fromC,
-      @Arg(
-              name = "to",
-              help = "Second temperature",
-              is = Quantity.TEMPERATURE,
-              from = 0,
-              to = 40,
-              zeroIsBlank = true)
-          double toC,
+      @Shared.FirstWarmth double fromC,
+      @Shared.SecondWarmth double toC,
       @Shared.AnyStrength double abv,
       @Extract double sugar) {
     double rise =

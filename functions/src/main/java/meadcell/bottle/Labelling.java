@@ -52,6 +52,14 @@ public final class Labelling {
     ARTIFICIAL
   }
 
+  private static final String ENERGY_SOURCE =
+      "Regulation (EU) 1169/2011 of 25 October 2011, Annex XIV, read in the identical Austrian"
+          + " regulation NWKV § 6; ethanol at 20 °C: OIML R 22 (1975).";
+
+  private static final String ENERGY_NOTE =
+      "Protein and fibre of a mead are small and not counted; sugars that yeast leaves, as trehalose,"
+          + " belong to sugar.";
+
   private static final double SULFITE_LIMIT = 10;
 
   private static final double ONE_SIDED_95 = 1.645;
@@ -246,66 +254,48 @@ public final class Labelling {
     return bottleMl * ethanolGramsPerMl(abv) / rule.ethanolG;
   }
 
-  /** Energy as a label states it. */
-  public record Energy(
-      @Gives(value = "energy", is = Quantity.KILOJOULE) double kilojoule,
-      @Gives(value = "energy", is = Quantity.KILOCALORIE) double kilocalorie) {}
-
   /**
-   * {@return energy, a row}
+   * {@return energy, kJ}
    *
-   * @param amountMl amount of mead, 100 for a label, mL
-   * @param abv strength, % vol
-   * @param sugar sugar, g/L
-   * @param glycerol glycerol, g/L
-   * @param acid organic acids, g/L
+   * @param portion amount of mead and what is in it
    */
   @CellarFunction(
-      summary = "Energy of an amount of mead, by the EU's factors, in kJ and in kcal.",
+      summary = "Energy of an amount of mead in kJ, by the EU's factors.",
+      gives = Quantity.KILOJOULE,
       formula =
-          "kJ: 29 kJ/g ethanol + 17 kJ/g sugar + 10 kJ/g glycerol (a polyol) + 13 kJ/g organic acid; kcal:"
-              + " 7, 4, 2.4 and 3 kcal/g; ethanol 0.789239 g/mL.",
-      source =
-          "Regulation (EU) 1169/2011 of 25 October 2011, Annex XIV, read in the identical Austrian"
-              + " regulation NWKV § 6; ethanol at 20 °C: OIML R 22 (1975).",
+          "29 kJ/g ethanol + 17 kJ/g sugar + 10 kJ/g glycerol (a polyol) + 13 kJ/g organic acid;"
+              + " ethanol 0.789239 g/mL.",
+      source = ENERGY_SOURCE,
       example = "BOTTLE.ENERGY(100;14.5;90;7;6)",
       note =
-          "The second number is not the first one converted: the law gives each its own factors. A cell"
-              + " alone shows kJ; INDEX(…;1;2) gives kcal. Proteins and other carbohydrates of a mead are"
-              + " small and not counted; sugars that yeast leaves, as trehalose, belong to sugar.",
+          "A label's kcal come from factors of their own, not from the kJ: BOTTLE.KILOCALORIES.\n"
+              + ENERGY_NOTE,
       caution = Shared.CHECK_LAW)
-  public static Energy energy(
-      @Arg(
-              name = "amount",
-              help = "Amount of mead, 100 for a label",
-              is = Quantity.MILLILITRE,
-              above = 0,
-              to = 1_000_000)
-          double amountMl,
-      @Shared.AnyStrength double abv,
-      @Arg(name = "sugar", help = "Sugar", is = Quantity.GRAM_PER_LITRE, from = 0, to = 900)
-          double sugar,
-      @Arg(
-              name = "glycerol",
-              help = "Glycerol",
-              is = Quantity.GRAM_PER_LITRE,
-              from = 0,
-              to = 50,
-              byDefault = 0)
-          double glycerol,
-      @Arg(
-              name = "acid",
-              help = "Organic acids",
-              is = Quantity.GRAM_PER_LITRE,
-              from = 0,
-              to = 50,
-              byDefault = 0)
-          double acid) {
-    double ethanol = 1000 * ethanolGramsPerMl(abv);
-    double litres = amountMl / 1000;
-    return new Energy(
-        litres * (29 * ethanol + 17 * sugar + 10 * glycerol + 13 * acid),
-        litres * (7 * ethanol + 4 * sugar + 2.4 * glycerol + 3 * acid));
+  public static double energy(Portion portion) {
+    return portion.energy(29, 17, 10, 13);
+  }
+
+  /**
+   * {@return energy, kcal}
+   *
+   * @param portion amount of mead and what is in it
+   */
+  @CellarFunction(
+      summary = "Energy of an amount of mead in kcal, by the EU's factors.",
+      gives = Quantity.KILOCALORIE,
+      formula =
+          "7 kcal/g ethanol + 4 kcal/g sugar + 2.4 kcal/g glycerol (a polyol) + 3 kcal/g organic acid;"
+              + " ethanol 0.789239 g/mL.",
+      source = ENERGY_SOURCE,
+      example = "BOTTLE.KILOCALORIES(100;14.5;90;7;6)",
+      note =
+          "A label states kJ first, BOTTLE.ENERGY, then kcal, per 100 mL; neither is the other converted."
+              + " In the United States kcal are called calories, and a statement of them follows other"
+              + " rules.\n"
+              + ENERGY_NOTE,
+      caution = Shared.CHECK_LAW)
+  public static double kilocalories(Portion portion) {
+    return portion.energy(7, 4, 2.4, 3);
   }
 
   /**

@@ -46,5 +46,25 @@ final class Shared {
   @Retention(RetentionPolicy.RUNTIME)
   @interface WarmestStore {}
 
+  @Arg(
+      name = "from",
+      help = "First temperature",
+      is = Quantity.TEMPERATURE,
+      from = 0,
+      to = 40,
+      zeroIsBlank = true)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface FirstWarmth {}
+
+  @Arg(
+      name = "to",
+      help = "Second temperature",
+      is = Quantity.TEMPERATURE,
+      from = 0,
+      to = 40,
+      zeroIsBlank = true)
+  @Retention(RetentionPolicy.RUNTIME)
+  @interface SecondWarmth {}
+
   private Shared() {}
 }

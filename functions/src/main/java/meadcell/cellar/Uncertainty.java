@@ -95,7 +95,7 @@ public final class Uncertainty {
               + " terms; what two add only together is halved between them. Of what one instrument read,"
               + " c u times the sum of all its c u.",
       source = GUM,
-      example = "CELLAR.SHARES(\"BOTTLE.ENERGY\";{100;14;90};{1;0.3;2};{1;3})",
+      example = "CELLAR.SHARES(\"BOTTLE.NETCONTENT\";{1247.5;500;0.996};{0.5;2;0.0003};{1;2})",
       note =
           "They add up to 100 and stand as the arguments do, in a column or a row. The largest says which"
               + " instrument to better first. Below 0: what this argument shares with another cancels.")

@@ -5,12 +5,17 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import meadcell.catalogue.Refusal;
 
 /**
- * What a law states, with the day since which it is in force; the newest stands last.
+ * What a law states, with the day since which it is in force.
  *
  * @param <R> a row
  */
@@ -34,9 +39,10 @@ final class DatedTable<R extends DatedTable.Dated> {
     }
   }
 
-  private final List<R> rows;
+  /** By the day since which they are in force. */
+  private final NavigableMap<Integer, List<R>> rows;
 
-  private DatedTable(List<R> rows) {
+  private DatedTable(NavigableMap<Integer, List<R>> rows) {
     this.rows = rows;
   }
 
@@ -47,29 +53,34 @@ final class DatedTable<R extends DatedTable.Dated> {
               .lines()
               .filter(line -> !line.startsWith("#"))
               .map(line -> row.apply(line.split("\t", -1)))
-              .toList());
+              .collect(Collectors.groupingBy(Dated::day, TreeMap::new, Collectors.toList())));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  List<R> all() {
-    return rows;
-  }
-
   /** {@return the rows in force on a day} */
   List<R> on(double day) {
-    int newest = rows.stream().mapToInt(Dated::day).filter(first -> first <= day).max().orElse(0);
-    List<R> inForce = rows.stream().filter(row -> row.day() == newest).toList();
-    if (inForce.isEmpty()) {
+    Map.Entry<Integer, List<R>> newest = rows.floorEntry((int) day);
+    if (newest == null) {
       throw new Refusal(DutyReason.BEFORE_RATES)
           .with("day", (int) day)
-          .with("first", rows.get(0).since());
+          .with("first", rows.firstEntry().getValue().get(0).since());
     }
-    R row = inForce.get(0);
-    if (row.last().isPresent() && day >= row.last().getAsInt() + 1.0) {
+    R row = newest.getValue().get(0);
+    if (row.last().isPresent() && (int) day > row.last().getAsInt()) {
       throw new Refusal(DutyReason.AFTER_RATES).with("day", (int) day).with("last", row.until());
     }
-    return inForce;
+    return newest.getValue();
+  }
+
+  /** {@return the first row in force on a day that fits} */
+  R on(double day, Predicate<R> fits) {
+    for (R row : on(day)) {
+      if (fits.test(row)) {
+        return row;
+      }
+    }
+    throw new IllegalStateException("the table of " + rows.floorKey((int) day) + " is not whole");
   }
 }

@@ -50,7 +50,7 @@ final class UkAlcohol {
 
   static Duty.UkDuty duty(double litres, double abv, double day, boolean draught, double relief) {
     Band of = Band.of(abv);
-    Rate row = RATES.on(day).stream().filter(rate -> rate.of == of).findFirst().orElseThrow();
+    Rate row = RATES.on(day, rate -> rate.of == of);
     if ((draught || relief > 0) && abv >= RELIEF_BELOW) {
       throw new Refusal(DutyReason.NO_RELIEF)
           .with("abv", abv, Quantity.PERCENT_VOL)

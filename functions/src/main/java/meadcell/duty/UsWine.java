@@ -44,7 +44,7 @@ final class UsWine {
     }
     double gallons = tenths(litres);
     double before = litresBefore / Unit.GALLON.factor();
-    Rate rate = RATES.on(day).stream().filter(row -> row.of == of).findFirst().orElseThrow();
+    Rate rate = RATES.on(day, row -> row.of == of);
     double tax = gallons * rate.usd;
     double credit = credit(CREDITS.on(day), before, gallons);
     return new Duty.UsTax(

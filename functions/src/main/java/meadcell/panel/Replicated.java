@@ -78,8 +78,7 @@ public final class Replicated {
               + " second p: there is a difference; with plain see that μ is above guessing.\n"
               + "γ cannot be below 0, so the first p is up to twice too large: cautious. All answers"
               + " taken together, as PANEL.TRIANGLE does, tell whether there is a difference but not"
-              + " for how many tasters. Needs two tasters, and one with two answers. Takes some"
-              + " milliseconds.")
+              + " for how many tasters. Needs two tasters, and one with two answers.")
   public static Replicates replicated(
       @Arg(name = "tasters", help = "A row for each taster") Rows<Answered> tasters,
       @Shared.Test Panel.Protocol test,

@@ -105,16 +105,17 @@ class BottleTest {
   @Property
   void energyAddsUp(
       @Between(max = 25, decimals = 1) double abv, @Between(max = 300, decimals = 1) double sugar) {
-    Labelling.Energy spirit = Labelling.energy(100, abv, 0, 0, 0);
-    Labelling.Energy sweet = Labelling.energy(100, 0, sugar, 0, 0);
-    Labelling.Energy both = Labelling.energy(100, abv, sugar, 0, 0);
-    Labelling.Energy thrice = Labelling.energy(300, abv, sugar, 0, 0);
-    assertEquals(spirit.kilojoule() + sweet.kilojoule(), both.kilojoule(), 1e-9);
-    assertEquals(spirit.kilocalorie() + sweet.kilocalorie(), both.kilocalorie(), 1e-9);
-    assertEquals(3 * both.kilojoule(), thrice.kilojoule(), 1e-9);
-    assertEquals(3 * both.kilocalorie(), thrice.kilocalorie(), 1e-9);
-    assertEquals(
-        4.184, sweet.kilojoule() / Math.max(1e-9, sweet.kilocalorie()), sugar == 0 ? 5 : 0.07);
+    Portion spirit = new Portion(100, abv, 0, 0, 0);
+    Portion sweet = new Portion(100, 0, sugar, 0, 0);
+    Portion both = new Portion(100, abv, sugar, 0, 0);
+    Portion thrice = new Portion(300, abv, sugar, 0, 0);
+    double apart = Labelling.energy(spirit) + Labelling.energy(sweet);
+    assertEquals(apart, Labelling.energy(both), 1e-9);
+    assertEquals(3 * apart, Labelling.energy(thrice), 1e-9);
+    double inKcal = Labelling.kilocalories(spirit) + Labelling.kilocalories(sweet);
+    assertEquals(inKcal, Labelling.kilocalories(both), 1e-9);
+    assertEquals(3 * inKcal, Labelling.kilocalories(thrice), 1e-9);
+    assertEquals(4.184, apart / Math.max(1e-9, inKcal), apart == 0 ? 5 : 0.07);
   }
 
   @Test

@@ -168,4 +168,10 @@ public final class GumExamples {
   public static double root(@Arg(name = "x", help = ".", from = 0) double x) {
     return Math.sqrt(x);
   }
+
+  /** Answers at 1 alone. */
+  @CellarFunction(summary = ".", formula = ".", source = ".", example = "EXAMPLE.POINT(1)")
+  public static double point(@Arg(name = "x", help = ".", from = 1, to = 1) double x) {
+    return x;
+  }
 }

@@ -24,7 +24,7 @@ class MonteCarloTest {
         "ALCOHOL.SUGARLEFT|{1.13;1.02}|{0.002;0.001}|",
         "ALCOHOL.DRYEXTRACT|{1.02;13}|{0.0005;0.3}|",
         "ALCOHOL.FROMDISTILLATE|{0.983}|{0.0002}|",
-        "BOTTLE.ENERGY|{100;14.5;90;7;6}|{0;0.3;5;1;0.5}|",
+        "BOTTLE.CORKPRESSURE|{750;14;15;25;13;20;1.2}|{5;0.7;1;1;0.3;3;0.1}|",
         "BOTTLE.LABELRISK|{13.5;12.3;0.4}|{0;0.2;0.05}|",
         "BOTTLE.DRINKS|{750;12}|{5;0.3}|",
         "BOTTLE.PRESSURE|{4;20;12;30}|{0.3;2;0.3;3}|",

@@ -2,10 +2,12 @@ package meadcell.cellar;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import meadcell.catalogue.Refusal;
 import meadcell.property.Between;
 import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
@@ -101,5 +103,22 @@ class PropagationTest {
     assertEquals(100, shares[0] + shares[1], 1e-6);
     assertArrayEquals(
         new double[] {100}, new double[] {Arrays.stream(of("LOSS", x, u).shares()).sum()}, 1e-6);
+  }
+
+  @Test
+  void aFunctionWithoutASecondAnswerCannotTell() {
+    double[] one = {1};
+    Refusal refusal = assertThrows(Refusal.class, () -> u("POINT", one, one));
+    assertEquals(
+        "Around argument 1 the function answers nothing else, so what its uncertainty does cannot be"
+            + " told.",
+        refusal.getMessage());
+  }
+
+  @Test
+  void anArgumentWithoutLimitsIsNotLookedFor() {
+    ScalarCall call = new ScalarCall(GumExamples.CATALOGUE.get("EXAMPLE.LOSS"), 0.0, 0.0);
+    Refusal refusal = assertThrows(Refusal.class, () -> new Search(call, 0, 1));
+    assertEquals("a has no limits between which it could be looked for.", refusal.getMessage());
   }
 }

@@ -48,10 +48,11 @@ class UncertaintyTest {
         number("CELLAR.UNCERTAINTY(\"BARREL.BYWEIGHT\";{280;50;1};{0.5;0.5;0};{1;2})");
     assertEquals(Math.sqrt(0.5), apart, 1e-6);
     assertEquals(0, together, 1e-6);
+    // a quotient of products: relative uncertainties, a scale's and a laboratory's
     double two =
-        number("CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";{100;12;10;5;5};{0;0.1;1;1;1};{2;3};{4;5})");
-    double sugar = 29 * 0.789239 * 0.1 + 1.7;
-    assertEquals(Math.hypot(sugar, 1 + 1.3), two, 1e-3);
+        number("CELLAR.UNCERTAINTY(\"SULFITE.DOSE\";{225;20;57.6;33};{1;0.1;0.2;0.2};{1;2};{3;4})");
+    double relative = Math.hypot(1 / 225.0 + 0.1 / 20, -0.2 / 57.6 + 0.2 / 67);
+    assertEquals(relative * number("SULFITE.DOSE(225;20;57.6;33)"), two, 1e-3 * two);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package meadcell.batch;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -9,14 +10,21 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.command.Check;
 import meadcell.batch.command.Drafting;
+import meadcell.batch.command.Drop;
 import meadcell.batch.command.Eval;
 import meadcell.batch.command.Explain;
 import meadcell.batch.command.Fault;
 import meadcell.batch.command.FileTrouble;
 import meadcell.batch.command.Fill;
+import meadcell.batch.command.FirstSteps;
 import meadcell.batch.command.Freeze;
 import meadcell.batch.command.Functions;
 import meadcell.batch.command.Recalc;
@@ -29,6 +37,7 @@ import meadcell.cellar.Cellar;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** The command line of the batch tool. */
 @Command(
@@ -49,7 +58,7 @@ import picocli.CommandLine.Option;
       "6:a check failed",
       "7:something was left or not filled: nothing at all, or, with --strict, anything"
     })
-public final class Main {
+public final class Main implements Runnable {
   @Option(
       names = "--debug",
       scope = CommandLine.ScopeType.INHERIT,
@@ -65,23 +74,47 @@ public final class Main {
     }
   }
 
+  @Spec private CommandLine.Model.CommandSpec spec;
+
   private Main() {}
+
+  @Override
+  public void run() {
+    spec.commandLine().getOut().println(FirstSteps.TEXT);
+  }
+
+  /** Every command by its name, in the order of the help. */
+  private static final Map<String, Supplier<Object>> COMMANDS = commands();
+
+  private static final Set<String> SPEAK_OF_OTHERS = Set.of("drop", "explain", "help");
+
+  private static Map<String, Supplier<Object>> commands() {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("draft", Drafting::new);
+    commands.put("fill", Fill::new);
+    commands.put("recalc", Recalc::new);
+    commands.put("freeze", Freeze::new);
+    commands.put("thaw", Thaw::new);
+    commands.put("check", Check::new);
+    commands.put("eval", Eval::new);
+    commands.put("functions", Functions::new);
+    commands.put("explain", Explain::new);
+    commands.put("selfcheck", SelfCheck::new);
+    commands.put("samples", Samples::new);
+    commands.put("drop", Drop::new);
+    commands.put("help", CommandLine.HelpCommand::new);
+    return commands;
+  }
 
   /** The whole tool, ready to run; {@code out} and {@code err} are where it writes. */
   public static CommandLine commandLine(PrintWriter out, PrintWriter err) {
+    return commandLine(out, err, COMMANDS.keySet());
+  }
+
+  /** The tool with some of its commands: setting up all of them takes longer than a short run. */
+  private static CommandLine commandLine(PrintWriter out, PrintWriter err, Set<String> names) {
     CommandLine commands = new CommandLine(new Main());
-    commands.addSubcommand(new Drafting());
-    commands.addSubcommand(new Fill());
-    commands.addSubcommand(new Recalc());
-    commands.addSubcommand(new Freeze());
-    commands.addSubcommand(new Thaw());
-    commands.addSubcommand(new Check());
-    commands.addSubcommand(new Eval());
-    commands.addSubcommand(new Functions());
-    commands.addSubcommand(new Explain());
-    commands.addSubcommand(new SelfCheck());
-    commands.addSubcommand(new Samples());
-    commands.addSubcommand(new CommandLine.HelpCommand());
+    names.forEach(name -> commands.addSubcommand(name, COMMANDS.get(name).get()));
     commands.registerConverter(Path.class, Main::path);
     commands.setOut(out);
     commands.setErr(err);
@@ -131,10 +164,24 @@ public final class Main {
   private static int execute(String[] args) {
     PrintWriter out = writer(System.out);
     PrintWriter err = writer(System.err);
-    int code = commandLine(out, err).execute(args);
+    int code = commandLine(out, err, needed(args)).execute(dropped(args));
     out.flush();
     err.flush();
     return code;
+  }
+
+  /** A file where a command is due was dropped on the program's icon. */
+  private static String[] dropped(String[] args) {
+    boolean isFile =
+        args.length > 0 && !COMMANDS.containsKey(args[0]) && new File(args[0]).exists();
+    return isFile ? Stream.concat(Stream.of("drop"), Stream.of(args)).toArray(String[]::new) : args;
+  }
+
+  /** The command that is called, alone unless it speaks of the others. */
+  private static Set<String> needed(String[] args) {
+    String called = args.length == 0 ? "" : args[0];
+    boolean isAlone = COMMANDS.containsKey(called) && !SPEAK_OF_OTHERS.contains(called);
+    return isAlone ? Set.of(called) : COMMANDS.keySet();
   }
 
   /** A file name; where the locale knows only ASCII, Java can make none of an umlaut. */

@@ -46,14 +46,13 @@ class UncertaintyIT {
   @Test
   void twoInstrumentsAreTwoRanges() throws Exception {
     try (Workbook book = TestOffice.get().newWorkbook()) {
-      book.type(0, "100", "12", "10", "5", "5");
-      book.type(1, "", "0.1", "1", "1", "1");
-      book.type(2, "2", "3");
-      book.type(3, "4", "5");
-      book.type(4, "=CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";A1:A5;B1:B5;C1:C2;D1:D2)");
+      book.type(0, "225", "20", "57.6", "33");
+      book.type(1, "1", "0.1", "0.2", "0.2");
+      book.type(2, "1", "2");
+      book.type(3, "3", "4");
+      book.type(4, "=CELLAR.UNCERTAINTY(\"SULFITE.DOSE\";A1:A4;B1:B4;C1:C2;D1:D2)");
       assertEquals(
-          call(
-              "CELLAR.UNCERTAINTY(\"BOTTLE.ENERGY\";{100;12;10;5;5};{\"\";0.1;1;1;1};{2;3};{4;5})"),
+          call("CELLAR.UNCERTAINTY(\"SULFITE.DOSE\";{225;20;57.6;33};{1;0.1;0.2;0.2};{1;2};{3;4})"),
           book.column(4, 1)[0]);
     }
   }

@@ -1,14 +1,13 @@
 package meadcell.batch.fill;
 
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.Map;
 import meadcell.batch.plan.PlanFormula;
 import meadcell.batch.plan.PlanFormula.Reference;
 
 /** What the references of a formula stand for in one cell. */
 final class Operands {
-  @SuppressWarnings("IdentityHashMapUsage") // each mention has its input
-  private final Map<Reference, Input> inputs = new IdentityHashMap<>(4);
+  private final Map<Reference, Input> inputs = new HashMap<>(4);
 
   private String problem = "";
   private String note = "";

@@ -33,7 +33,7 @@ class CalledByNameTest {
   void aRowOfALogIsTheArguments() throws IOException {
     Workbook log = new XSSFWorkbook();
     Sheet sheet = log.createSheet("HH-22");
-    rows(sheet, 0, row("Date", "SG", "Temp (°C)", "u SG", "u Temp"));
+    rows(sheet, 0, row("Date", "SG", "Temp", "Error SG", "Error Temp"));
     rows(sheet, 1, row(1, 1.08, 18, 0.0005, 0.5), row(9, 1.03, 16, 0.001, 1));
     save(log, folder.resolve("log.xlsx"));
     Workbook plan = new XSSFWorkbook();
@@ -41,8 +41,11 @@ class CalledByNameTest {
         plan.createSheet("Fill"),
         0,
         row("Sheet", "Result", "Formula"),
-        row("*", "u", "CELLAR.UNCERTAINTY(\"GRAVITY.CORRECT\"; [SG]:[Temp]; [u SG]:[u Temp])"),
-        row("*", "warm", "CELLAR.SOLVE(\"GRAVITY.CORRECT\"; [SG]+0.001; 2; [SG]:[Temp])"));
+        row(
+            "*",
+            "Sigma",
+            "CELLAR.UNCERTAINTY(\"GRAVITY.CORRECT\"; [SG]:[Temp]; [Error SG]:[Error Temp])"),
+        row("*", "Warm", "CELLAR.SOLVE(\"GRAVITY.CORRECT\"; [SG]+0.001; 2; [SG]:[Temp])"));
     save(plan, folder.resolve("plan.xlsx"));
     Run run =
         Run.of(
@@ -69,12 +72,14 @@ class CalledByNameTest {
   void evalAnswersThem() {
     assertEquals(
         "2.15",
-        Run.of("eval", "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{120;15};{8;0.3};{1;2})").out().strip());
+        Run.of("eval", "CELLAR.UNCERTAINTY(\"BOTTLE.DELLE\";{120;15};{8;0.3};{1;2})")
+            .out()
+            .strip());
     assertEquals("150", Run.of("eval", "CELLAR.SOLVE(\"BOTTLE.DELLE\";78;1;{0;14})").out().strip());
     Run none = Run.of("eval", "CELLAR.SOLVE(\"BOTTLE.DELLE\";200;1;{0;10})");
     assertEquals(ExitCode.REFUSED, none.code());
     assertEquals(
-        "#NUM! No sugar from 0 to 800 gives 200; the function gives 45 to 125 there.",
+        "#N/A No sugar from 0 to 800 gives 200; the function gives 45 to 125 there.",
         none.out().strip());
   }
 }

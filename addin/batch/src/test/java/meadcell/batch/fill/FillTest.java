@@ -249,6 +249,15 @@ class FillTest {
   }
 
   @Test
+  void oneHeaderMayStandTwiceInAFormula() throws IOException {
+    oneTable(row(0, 1.1, 20), row(5, 1.06, 20));
+    plan("*", "Points", "1000*([SG]-1)+0*[SG]*[SG]");
+    Workbook filled = filled();
+    assertEquals("1000*(B6-1)+0*B6*B6", cell(filled, "HH-22", "D6").getCellFormula());
+    assertEquals(100, cell(filled, "HH-22", "D6").getNumericCellValue(), 1e-9);
+  }
+
+  @Test
   void labelledCellsAndWholeColumns() throws IOException {
     oneTable(row(0, 1.1, 20), row(5, 1.06, 20));
     sheet.getRow(2).createCell(4).setCellValue("Largest");

@@ -19,6 +19,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
+import meadcell.batch.Series;
 import meadcell.batch.TestBooks;
 import meadcell.batch.book.Packages;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -32,7 +33,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FuzzTest {
   private static final Path SAMPLES = Path.of("../../sample-workbooks");
-  private static final int COUNT = Integer.getInteger("fuzz.count", 120);
+  private static final int COUNT = Integer.getInteger("fuzz.count", Series.count(480, 8));
   private static final long SEED = Long.getLong("fuzz.seed", 20261125);
   private static final Duration LONGEST = Duration.ofSeconds(60); // ten, and a busy machine
   private static final Set<Integer> CODES =

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
+import meadcell.batch.Series;
 import meadcell.batch.TestBooks;
 import meadcell.batch.book.Packages;
 import org.apache.poi.ss.usermodel.Cell;
@@ -45,6 +46,9 @@ class GoldenTest {
 
   private static final String BOOK = "xl/workbook.xml";
   private static final String BOOK_LINKS = "xl/_rels/workbook.xml.rels";
+
+  /** In the gate, of those that an office converts or opens. */
+  private static final int EVERY = 4;
 
   private static final Set<String> ODS = Set.of("content.xml", "meta.xml");
   private static final double HALF_A_DIGIT = 0.5e-4; // of what the cells show
@@ -84,8 +88,9 @@ class GoldenTest {
     for (Golden golden : GoldenBooks.xls()) {
       xls.add(filled(golden, golden.save(made("made"))));
     }
-    convert("ods", xlsx.stream().map(Filled::before).toList(), made("ods"));
-    for (Filled original : xlsx) {
+    List<Filled> originals = Series.of(xlsx, EVERY);
+    convert("ods", originals.stream().map(Filled::before).toList(), made("ods"));
+    for (Filled original : originals) {
       String name = original.before.getFileName().toString().replaceAll("xls[xm]$", "ods");
       ods.add(filled(original.golden, folder.resolve("ods").resolve(name)));
     }
@@ -287,7 +292,10 @@ class GoldenTest {
 
   @TestFactory
   Stream<DynamicTest> libreOfficeOpensEveryOne() throws Exception {
-    List<Filled> all = Stream.of(xlsx, xls, ods).flatMap(List::stream).toList();
+    List<Filled> all =
+        Stream.of(Series.of(xlsx, EVERY), Series.of(xls, EVERY), ods)
+            .flatMap(List::stream)
+            .toList();
     List<Path> named = new ArrayList<>();
     for (Filled filled : all) { // one name for each
       String name = filled.after.getFileName().toString();

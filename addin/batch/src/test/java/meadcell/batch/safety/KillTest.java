@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import meadcell.batch.Series;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -22,8 +23,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class KillTest {
   private static final Path SAMPLES = Path.of("../../sample-workbooks").toAbsolutePath();
-  private static final int COUNT = Integer.getInteger("kill.count", 4);
-  private static final int FILES = 20;
+  private static final int COUNT = Integer.getInteger("kill.count", Series.count(8, 4));
+  private static final int FILES = 12;
 
   @TempDir Path folder;
 

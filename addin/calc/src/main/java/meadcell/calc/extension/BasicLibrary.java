@@ -31,6 +31,10 @@ final class BasicLibrary {
         Run("guide")
       End Sub
 
+      Sub Pages
+        Run("pages")
+      End Sub
+
       Sub Explain
         Run("explain")
       End Sub

@@ -106,6 +106,7 @@ public final class Extension {
     for (Words words : Words.all()) {
       archive.add(Menu.guide(words.tag()), GuideWorkbook.write(catalogue, families, words));
     }
+    GuideSite.addTo(archive, catalogue, families);
     for (Path library : libraries) {
       archive.add(library.getFileName().toString(), Files.readAllBytes(library));
     }

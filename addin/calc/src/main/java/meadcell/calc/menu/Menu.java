@@ -15,6 +15,8 @@ import com.sun.star.lang.XSingleComponentFactory;
 import com.sun.star.lib.uno.helper.Factory;
 import com.sun.star.lib.uno.helper.WeakBase;
 import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.system.SystemShellExecuteFlags;
+import com.sun.star.system.XSystemShellExecute;
 import com.sun.star.table.XCell;
 import com.sun.star.table.XCellRange;
 import com.sun.star.task.XJobExecutor;
@@ -46,7 +48,12 @@ public final class Menu extends WeakBase implements XJobExecutor {
         : null;
   }
 
-  /** The function guide of a language, in the package. */
+  /** The first page of the function guide of a language, in the package. */
+  public static String pages(String language) {
+    return "guide/" + language + "/index.html";
+  }
+
+  /** The function guide of a language as a workbook, in the package. */
   public static String guide(String language) {
     return "guide_" + language + ".fods";
   }
@@ -66,6 +73,9 @@ public final class Menu extends WeakBase implements XJobExecutor {
           break;
         case "guide":
           open(texts, guide(texts.language()));
+          break;
+        case "pages":
+          browse(texts);
           break;
         case "explain":
           explain(installation.functions(), texts);
@@ -116,6 +126,13 @@ public final class Menu extends WeakBase implements XJobExecutor {
       as(XComponentLoader.class, desktop())
           .loadComponentFromURL(url, "_blank", FrameSearchFlag.CREATE, new PropertyValue[] {copy});
     }
+  }
+
+  /** Shows the guide's pages in the browser; they lie in the package and need no network. */
+  private void browse(Texts texts) throws com.sun.star.uno.Exception {
+    String folder = PackageInformationProvider.get(context).getPackageLocation(PACKAGE);
+    as(XSystemShellExecute.class, service("com.sun.star.system.SystemShellExecute"))
+        .execute(folder + "/" + pages(texts.language()), "", SystemShellExecuteFlags.URIS_ONLY);
   }
 
   private void show(Texts texts, String text) {

@@ -48,7 +48,7 @@ class MenuIT {
   /** In the menu, which the standard and the single-toolbar look have, and in the tabbed looks. */
   @Test
   void everyLookHasTheEntries() throws Exception {
-    List<String> all = List.of("Sample", "Guide", "Explain", "Check");
+    List<String> all = List.of("Sample", "Guide", "Pages", "Explain", "Check");
     assertEquals(all, entries("OfficeMenuBar/meadcell.calc/Submenu"));
     assertEquals(all, entries("OfficeNotebookBar/meadcell.calc"));
     assertEquals(List.of("Explain"), entries("OfficeToolBar/meadcell.calc"));

@@ -1,0 +1,167 @@
+package meadcell.release;
+
+import java.io.IOException;
+import java.lang.module.ModuleDescriptor;
+import java.lang.module.ModuleFinder;
+import java.lang.module.ModuleReference;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.jar.JarEntry;
+import java.util.jar.JarFile;
+
+/**
+ * A Java with the tool in it and nothing that the tool does not need.
+ *
+ * <p>The tool becomes a module among Java's own: so the archive of its loaded classes, which saves
+ * a third of a short run, holds wherever the folder is put. Java 17 takes an archive of a class
+ * path only at the very path that it was made at.
+ */
+final class OwnRuntime {
+  private static final String MODULE = "meadcell";
+
+  /** How the tool is called in this runtime. */
+  static final String MAIN = MODULE + "/meadcell.batch.Main";
+
+  /**
+   * Chosen by measurement, see {@code LauncherBenchmark}: for what people do at a prompt, other
+   * collectors and the second compiler cost more than they save.
+   */
+  private static final String FLAGS =
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true"
+          + " -Djava.awt.headless=true";
+
+  private final Path work;
+  private final Path folder;
+
+  /**
+   * What Java links to screens, sound, fonts and picture formats: nothing here draws, and on Linux
+   * each would have to be installed first.
+   */
+  private static final List<String> UNUSED =
+      List.of(
+          "libawt_xawt.so",
+          "libfontmanager.so",
+          "libjavajpeg.so",
+          "libjawt.so",
+          "libjsound.so",
+          "liblcms.so",
+          "libmlib_image.so",
+          "libsplashscreen.so");
+
+  /** Makes one from the packed tool and the libraries that it was packed from. */
+  OwnRuntime(Path jar, List<Path> libraries, Path work) throws IOException {
+    this.work = work;
+    this.folder = work.resolve("runtime");
+    JdkTool.run(
+        "jlink",
+        List.of(
+            "--module-path",
+            module(jar, services(jar, libraries)).toString(),
+            "--add-modules",
+            MODULE,
+            "--strip-debug",
+            "--no-header-files",
+            "--no-man-pages",
+            "--add-options",
+            FLAGS,
+            "--output",
+            folder.toString()));
+    for (String library : UNUSED) {
+      Files.deleteIfExists(folder.resolve("lib").resolve(library));
+    }
+  }
+
+  Path folder() {
+    return folder;
+  }
+
+  /** The tool as a module; what it requires and provides is found by jdeps. */
+  private Path module(Path jar, Set<String> services) throws IOException {
+    Path sources = work.resolve("module");
+    JdkTool.run(
+        "jdeps",
+        "--multi-release",
+        "17",
+        "--ignore-missing-deps",
+        "--generate-open-module",
+        sources.toString(),
+        jar.toString());
+    Path source =
+        Folders.files(sources).stream()
+            .filter(file -> file.endsWith("module-info.java"))
+            .findFirst()
+            .orElseThrow();
+    StringBuilder uses = new StringBuilder();
+    for (String service : services) {
+      uses.append("    uses ").append(service.replace('$', '.')).append(";\n");
+    }
+    String text = Files.readString(source);
+    Files.writeString(source, text.substring(0, text.lastIndexOf('}')) + uses + "}\n");
+    Path classes = work.resolve("module-classes");
+    JdkTool.run(
+        "javac",
+        "-nowarn",
+        "-d",
+        classes.toString(),
+        "--patch-module",
+        MODULE + "=" + jar,
+        source.toString());
+    Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
+    JdkTool.run(
+        "jar",
+        "--update",
+        "--file",
+        module.toString(),
+        "-C",
+        classes.toString(),
+        "module-info.class");
+    return module;
+  }
+
+  /** What the libraries look for among services: what they say as modules, and what is provided. */
+  private static Set<String> services(Path jar, List<Path> libraries) throws IOException {
+    Set<String> services = new TreeSet<>();
+    for (Path library : libraries) {
+      ModuleFinder.of(library).findAll().stream()
+          .map(ModuleReference::descriptor)
+          .map(ModuleDescriptor::uses)
+          .forEach(services::addAll);
+    }
+    try (JarFile packed = new JarFile(jar.toFile())) {
+      services.removeIf(name -> packed.getEntry(name.replace('.', '/') + ".class") == null);
+      packed.stream()
+          .map(JarEntry::getName)
+          .filter(name -> name.matches("META-INF/services/[^/]+"))
+          .forEach(name -> services.add(name.substring(name.lastIndexOf('/') + 1)));
+    }
+    return services;
+  }
+
+  /** Keeps the classes that these runs load, ready for use, beside the virtual machine. */
+  void archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
+    Set<String> loaded = new LinkedHashSet<>();
+    for (List<String> run : runs) {
+      Path list = work.resolve("loaded.txt");
+      java("-XX:DumpLoadedClassList=" + list, run);
+      loaded.addAll(Files.readAllLines(list));
+    }
+    Path all = Files.write(work.resolve("classes.txt"), loaded);
+    java("-Xshare:dump", List.of(), "-XX:SharedClassListFile=" + all);
+  }
+
+  private void java(String option, List<String> arguments, String... more)
+      throws IOException, InterruptedException {
+    List<String> command = new ArrayList<>();
+    command.add(folder.resolve("bin/java").toString());
+    command.add(option);
+    command.addAll(List.of(more));
+    command.addAll(List.of("-m", MAIN));
+    command.addAll(arguments);
+    Program.run(command);
+  }
+}

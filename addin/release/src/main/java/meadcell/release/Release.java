@@ -1,0 +1,181 @@
+package meadcell.release;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** Fills the folder {@code target/release} from what the build has packed. */
+public final class Release {
+  private static final String SYSTEM = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+
+  private final Path project;
+  private final Path work;
+  private final Path pages;
+  private final String version;
+  private final Path release;
+  private final Path packages;
+  private final List<Path> libraries;
+
+  private Release(Path project, Path target, String version, String libraries) {
+    this.project = project;
+    this.work = target.resolve("work");
+    this.pages = target.resolve("pages");
+    this.version = version;
+    this.release = project.resolve("target/release");
+    this.packages = project.resolve("addin/package/target");
+    this.libraries = Stream.of(libraries.split(File.pathSeparator)).map(Path::of).toList();
+  }
+
+  /** Arguments: the project's folder, the folder to work in, the version, the libraries. */
+  public static void main(String[] arguments) throws IOException, InterruptedException {
+    Path project = Path.of(arguments[0]).toRealPath();
+    Path target = Path.of(arguments[1]).toAbsolutePath();
+    try {
+      new Release(project, target, arguments[2], arguments[3]).make();
+    } catch (IOException e) {
+      System.err.println(e.getMessage()); // Maven itself shows no more than that there was one
+      throw e;
+    }
+  }
+
+  private void make() throws IOException, InterruptedException {
+    Folders.delete(work);
+    Folders.delete(release);
+    Files.createDirectories(work);
+    Files.createDirectories(release);
+    Files.copy(packages.resolve("meadcell.oxt"), release.resolve("meadcell.oxt"));
+    copyIfMade(packages.resolve("meadcell.cdx.json"));
+    Folders.unzip(release.resolve("meadcell.oxt"), "guide/", release);
+    for (Path sample : Folders.files(project.resolve("sample-workbooks"))) {
+      if (sample.getParent().endsWith("sample-workbooks")) {
+        Path samples = Files.createDirectories(release.resolve("samples"));
+        Files.copy(sample, samples.resolve(sample.getFileName()));
+      }
+    }
+    Path tool = tool();
+    if (SYSTEM.contains("linux")) {
+      new DebianPackage(project, pages, work).make(tool, version, release);
+    } else {
+      installer(tool, SYSTEM.contains("mac") ? "dmg" : "msi");
+    }
+    Folders.copy(tool, release.resolve(tool.getFileName()));
+    checksums();
+  }
+
+  /** The list of parts is made only where Maven is online. */
+  private void copyIfMade(Path parts) throws IOException {
+    if (Files.exists(parts)) {
+      Files.copy(parts, release.resolve(parts.getFileName()));
+    } else {
+      System.out.println("Without " + parts.getFileName() + ": Maven was offline.");
+    }
+  }
+
+  /** The folder with its own Java. */
+  private Path tool() throws IOException, InterruptedException {
+    OwnRuntime runtime = new OwnRuntime(packages.resolve("meadcell.jar"), libraries, work);
+    runtime.archiveClasses(usualRuns());
+    List<String> arguments =
+        new ArrayList<>(
+            List.of(
+                "--type",
+                "app-image",
+                "--name",
+                "meadcell",
+                "--app-version",
+                version,
+                "--runtime-image",
+                runtime.folder().toString(),
+                "--module",
+                OwnRuntime.MAIN,
+                "--dest",
+                work.resolve("image").toString()));
+    if (SYSTEM.contains("windows")) {
+      arguments.add("--win-console");
+    }
+    JdkTool.run("jpackage", arguments);
+    Path image = Folders.files(work.resolve("image")).get(0);
+    while (!image.getParent().equals(work.resolve("image"))) {
+      image = image.getParent();
+    }
+    if (SYSTEM.contains("linux")) {
+      leaner(image);
+    }
+    Path share = Files.createDirectories(image.resolve("share"));
+    Folders.copy(pages.resolve("completion"), share.resolve("completion"));
+    Folders.copy(pages.resolve("man1"), share.resolve("man/man1"));
+    Files.copy(project.resolve("LICENSE"), share.resolve("LICENSE"));
+    Files.copy(project.resolve("addin/package/src/legal/NOTICE"), share.resolve("NOTICE"));
+    Folders.copy(packages.resolve("classes/META-INF/licenses"), share.resolve("licenses"));
+    return image;
+  }
+
+  /** jpackage's own start takes nearly as long again as a short run. */
+  private void leaner(Path image) throws IOException {
+    Path script = project.resolve("addin/release/src/main/linux/meadcell");
+    Path start = image.resolve("bin/meadcell");
+    Files.copy(script, start, StandardCopyOption.REPLACE_EXISTING);
+    Files.setPosixFilePermissions(start, PosixFilePermissions.fromString("rwxr-xr-x"));
+    Files.delete(image.resolve("lib/libapplauncher.so"));
+  }
+
+  /** What people do first; their classes are archived. */
+  private List<List<String>> usualRuns() {
+    Path log = project.resolve("sample-workbooks/old-log.xlsx");
+    Path plan = project.resolve("sample-workbooks/old-log-plan.xlsx");
+    Path book = project.resolve("sample-workbooks/first-week.ods");
+    String out = work.resolve("runs").toString();
+    return List.of(
+        List.of("eval", "BARREL.VOLUME(50;64;81)"),
+        List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out),
+        List.of("draft", log.toString(), "--plan", work.resolve("drafted.xlsx").toString()),
+        List.of("recalc", book.toString(), "--out", out),
+        List.of("explain", "BARREL.HEADSPACE", "fill"),
+        List.of("functions"));
+  }
+
+  private void installer(Path tool, String type) throws IOException {
+    JdkTool.run(
+        "jpackage",
+        "--type",
+        type,
+        "--name",
+        "meadcell",
+        "--app-version",
+        version,
+        "--app-image",
+        tool.toString(),
+        "--license-file",
+        project.resolve("LICENSE").toString(),
+        "--dest",
+        release.toString());
+  }
+
+  private void checksums() throws IOException {
+    StringBuilder sums = new StringBuilder();
+    for (Path file : Folders.files(release)) {
+      sums.append(sha256(file)).append("  ");
+      sums.append(release.relativize(file).toString().replace('\\', '/')).append('\n');
+    }
+    Files.writeString(release.resolve("SHA256SUMS"), sums);
+  }
+
+  private static String sha256(Path file) throws IOException {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e); // every Java has it
+    }
+  }
+}
