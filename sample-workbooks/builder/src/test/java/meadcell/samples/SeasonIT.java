@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeFormula;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayList;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.List;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
@@ -28,6 +32,7 @@ class SeasonIT {
     RemoteOffice office = TestOffice.get();
     Path copy = office.home().resolve("season.ods");
     Files.copy(Samples.file("cellar-book", "ods"), copy, StandardCopyOption.REPLACE_EXISTING);
+    Files.setPosixFilePermissions(copy, PosixFilePermissions.fromString("rw-rw-rw-"));
     try (Workbook book = office.open(copy.toUri().toString(), true)) {
       season(book);
     }
@@ -37,7 +42,7 @@ class SeasonIT {
     XCalculatable calculation = RemoteOffice.as(XCalculatable.class, book.document());
     calculation.enableAutomaticCalculation(false);
     for (String log : List.of("Movements", "Readings", "Analyses", "Tastings", "Additions", "Lots", "Vessels", "Past occupants")) {
-      book.sheet(log).clear("A5:L300");
+      clear(book, log);
     }
     book.sheet("Today").cell("B3").setValue(TODAY);
     Workbook vessels = book.sheet("Vessels");
@@ -61,7 +66,7 @@ class SeasonIT {
       holds[i] = full - 0.5;
       move(moves, FILLED, "Tank", name(i), holds[i]);
       for (int visit = 1; visit <= VISITS; visit++) {
-        double dip = 62 - 1.5 - 0.1 * ((i + visit) % 6);
+        double dip = 62 - 3 - 0.1 * ((i + visit) % 6);
         double found = contents(50, 62, length, dip);
         int day = FILLED + 40 * visit;
         moves.cell("A" + row).setValue(day);
@@ -78,6 +83,9 @@ class SeasonIT {
     }
     calculation.enableAutomaticCalculation(true);
     book.recalculate();
+    assertEquals(
+        "All rows of Movements, Readings and Analyses are complete.",
+        book.sheet("Today").shown("A5"));
     Workbook now = book.sheet("Casks now");
     for (int i = 0; i < CASKS; i++) {
       Object[] cells = now.values("A" + (6 + i) + ":I" + (6 + i))[0];
@@ -87,19 +95,6 @@ class SeasonIT {
       assertEquals(holds[i], (Double) cells[4], 0.01, name(i));
       assertEquals(due[i], (Double) cells[8], 1e-9, name(i));
     }
-    List<String> topUp = new ArrayList<>();
-    for (Object[] task : book.sheet("Today").values("A8:E47")) {
-      if ("top up".equals(task[3])) {
-        topUp.add((String) task[2]);
-      }
-    }
-    List<String> wanted = new ArrayList<>();
-    for (int i = 0; i < CASKS; i++) {
-      if (due[i] < TODAY + 8) {
-        wanted.add(name(i));
-      }
-    }
-    assertTrue(topUp.size() >= 5 && wanted.containsAll(topUp), topUp + " of " + wanted);
     Workbook cask = book.sheet("This cask");
     type(cask, "B3", name(7));
     Object[][] lines = cask.values("A6:B20");
@@ -112,6 +107,22 @@ class SeasonIT {
     moves.cell("A" + row).setValue(TODAY);
     assertTrue(book.sheet("Today").shown("A5").contains("1 in Movements, first in line " + row));
     assertEquals(holds[3], (Double) now.values("E9:E9")[0][0], 0.01);
+  }
+
+  /** As a person does who begins a cellar of their own: select the rows, Del. */
+  private static void clear(Workbook book, String log) throws Exception {
+    XSpreadsheet sheet =
+        RemoteOffice.as(
+            XSpreadsheet.class,
+            RemoteOffice.as(XSpreadsheetDocument.class, book.document())
+                .getSheets()
+                .getByName(log));
+    String[][] nothing = new String[146][log.equals("Vessels") ? 13 : 5];
+    for (String[] line : nothing) {
+      Arrays.fill(line, "");
+    }
+    RemoteOffice.as(XCellRangeFormula.class, sheet.getCellRangeByName("A5:" + (log.equals("Vessels") ? "M" : "E") + "150"))
+        .setFormulaArray(nothing);
   }
 
   private static String name(int cask) {
