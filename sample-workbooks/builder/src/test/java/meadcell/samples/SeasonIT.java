@@ -41,7 +41,16 @@ class SeasonIT {
   private void season(Workbook book) throws Exception {
     XCalculatable calculation = RemoteOffice.as(XCalculatable.class, book.document());
     calculation.enableAutomaticCalculation(false);
-    for (String log : List.of("Movements", "Readings", "Analyses", "Tastings", "Additions", "Lots", "Vessels", "Past occupants")) {
+    for (String log :
+        List.of(
+            "Movements",
+            "Readings",
+            "Analyses",
+            "Tastings",
+            "Additions",
+            "Lots",
+            "Vessels",
+            "Past occupants")) {
       clear(book, log);
     }
     book.sheet("Today").cell("B3").setValue(TODAY);
@@ -121,7 +130,9 @@ class SeasonIT {
     for (String[] line : nothing) {
       Arrays.fill(line, "");
     }
-    RemoteOffice.as(XCellRangeFormula.class, sheet.getCellRangeByName("A5:" + (log.equals("Vessels") ? "M" : "E") + "150"))
+    RemoteOffice.as(
+            XCellRangeFormula.class,
+            sheet.getCellRangeByName("A5:" + (log.equals("Vessels") ? "M" : "E") + "150"))
         .setFormulaArray(nothing);
   }
 
