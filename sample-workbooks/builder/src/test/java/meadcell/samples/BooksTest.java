@@ -81,7 +81,11 @@ class BooksTest {
               ods.getInputStream(ods.getEntry("settings.xml")).readAllBytes(),
               StandardCharsets.UTF_8);
     }
-    for (Sheet sheet : Samples.open(name)) {
+    XSSFWorkbook book = Samples.open(name);
+    for (Sheet sheet : book) {
+      if (book.isSheetHidden(book.getSheetIndex(sheet))) {
+        continue;
+      }
       String view = settings.split("entry config:name=\"" + sheet.getSheetName() + "\">")[1];
       int rows = sheet.getPaneInformation().getHorizontalSplitTopRow();
       assertTrue(rows > 0, sheet.getSheetName());
