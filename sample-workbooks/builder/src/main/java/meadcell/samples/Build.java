@@ -46,7 +46,8 @@ public final class Build {
         Computed.store(workbook, office);
         byte[] xlsx = xlsx(workbook);
         Files.write(folder.resolve(book.getKey() + ".xlsx"), xlsx);
-        Files.write(folder.resolve(book.getKey() + ".ods"), OpenDocument.from(xlsx, office));
+        Files.write(
+            folder.resolve(book.getKey() + ".ods"), OpenDocument.from(xlsx, workbook, office));
       }
     }
   }

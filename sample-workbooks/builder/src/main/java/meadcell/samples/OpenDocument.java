@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook as OpenDocument, computed and stored by an office with the extension. */
 final class OpenDocument {
@@ -14,7 +15,7 @@ final class OpenDocument {
 
   private OpenDocument() {}
 
-  static byte[] from(byte[] xlsx, RemoteOffice office) throws Exception {
+  static byte[] from(byte[] xlsx, XSSFWorkbook built, RemoteOffice office) throws Exception {
     Path source = office.home().resolve("source.xlsx");
     Path target = office.home().resolve("target.ods");
     Files.write(source, xlsx);
@@ -23,14 +24,16 @@ final class OpenDocument {
       book.recalculate();
       book.store(target, "calc8");
     }
-    return Repacked.zip(Files.readAllBytes(target), OpenDocument::kept);
+    return Repacked.zip(
+        Files.readAllBytes(target), (entry, content) -> kept(entry, content, built));
   }
 
-  private static byte[] kept(String entry, byte[] content) {
-    return entry.equals("meta.xml")
-        ? new String(content, StandardCharsets.UTF_8)
-            .replaceAll(CHANGING, "")
-            .getBytes(StandardCharsets.UTF_8)
-        : content;
+  private static byte[] kept(String entry, byte[] content, XSSFWorkbook built) {
+    String text = new String(content, StandardCharsets.UTF_8);
+    return switch (entry) {
+      case "meta.xml" -> text.replaceAll(CHANGING, "").getBytes(StandardCharsets.UTF_8);
+      case "settings.xml" -> Views.put(text, built).getBytes(StandardCharsets.UTF_8);
+      default -> content;
+    };
   }
 }

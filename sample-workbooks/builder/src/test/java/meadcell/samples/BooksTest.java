@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,6 +69,31 @@ class BooksTest {
               () -> cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + cell);
         });
     assertTrue(metric.size() > 20);
+  }
+
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void headsStayOnTheScreenInBothFormats(String name) throws IOException {
+    String settings;
+    try (ZipFile ods = new ZipFile(Samples.file(name, "ods").toFile())) {
+      settings =
+          new String(
+              ods.getInputStream(ods.getEntry("settings.xml")).readAllBytes(),
+              StandardCharsets.UTF_8);
+    }
+    XSSFWorkbook book = Samples.open(name);
+    for (Sheet sheet : book) {
+      if (book.isSheetHidden(book.getSheetIndex(sheet))) {
+        continue;
+      }
+      String view = settings.split("entry config:name=\"" + sheet.getSheetName() + "\">")[1];
+      int rows = sheet.getPaneInformation().getHorizontalSplitTopRow();
+      assertTrue(rows > 0, sheet.getSheetName());
+      assertTrue(
+          view.split("</config:config-item-map-entry>")[0].contains(
+              "VerticalSplitPosition\" config:type=\"int\">" + rows + "<"),
+          sheet.getSheetName());
+    }
   }
 
   @ParameterizedTest

@@ -13,7 +13,7 @@ import meadcell.samples.sheet.Table;
 /** What the cellar wants this week, the oldest first, and why. */
 final class TodayPage {
   static final String TITLE = "Today";
-  static final int LINES = 40;
+  static final int LINES = 60;
 
   private TodayPage() {}
 
@@ -50,7 +50,16 @@ final class TodayPage {
                     .replace("ROWN", row())),
             always("Why", TEXT, why().replace("KIND", kind()).replace("ROWN", row())));
     page.freeze(tasks.top());
+    String more = "COUNTIF(tasks,\"<\"&(today+8))-" + LINES;
     page.at(tasks.top() + LINES, 0, 5)
+        .verdict(
+            "IF("
+                + more
+                + ">0,("
+                + more
+                + ")&\" more follow: do these first.\",\"These are all.\")",
+            1,
+            "today_more")
         .note(
             "Days round to the safe side. Top up: headspace by the log and the cask's loss (Vessels, else Start). Sulfite: the earliest day of SULFITE.LASTS. A ferment is watched until Lots has the day it was closed.");
   }
