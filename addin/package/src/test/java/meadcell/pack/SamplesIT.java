@@ -61,7 +61,7 @@ class SamplesIT {
       book.close();
     }
     assertEquals(2, samples.size());
-    assertTrue(samples.get(0).contains("Barrels"), samples.toString());
+    assertTrue(samples.get(0).contains("This cask"), samples.toString());
     assertTrue(samples.get(1).contains("Triangle"), samples.toString());
   }
 }
