@@ -31,9 +31,11 @@ final class Behind {
     lots(state);
     tasks(state);
     CaskPage.workings(state);
+    GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
     StoryPage.workings(state);
+    InstrumentPage.workings(new Workings(book, "Workings instruments"));
     names(book);
   }
 

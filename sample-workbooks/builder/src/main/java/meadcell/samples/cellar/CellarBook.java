@@ -16,14 +16,18 @@ public final class CellarBook {
     CaskPage.add(book);
     FermentPage.add(book);
     PanelPage.add(book);
+    GlassesPage.add(book);
     BlendPage.add(book);
     BottlePage.add(book);
+    LabelPage.add(book);
     StoryPage.add(book);
     MustPlan.add(book);
+    InstrumentPage.add(book);
     Cautions.add(book);
     Season season = new TarnHollow();
     Registers.add(book, season);
     Logs.add(book, season);
+    InstrumentPage.log(book, season);
     Behind.add(book);
     return book.draft();
   }
@@ -38,11 +42,17 @@ public final class CellarBook {
     pages.put(CaskPage.TITLE, "What it holds and wants; its losses, wood, tastings, air.");
     pages.put(
         PanelPage.TITLE, "Do these meads differ, and which is liked better? May two be pooled?");
+    pages.put(
+        GlassesPage.TITLE, "Serving order and blind codes of a tasting, with its key: to print.");
     pages.put(BlendPage.TITLE, "The cheapest blend on target from today's stock; the bench trial.");
+    pages.put(BottlePage.TITLE, "Is it still, will the bottle bear it, what goes in?");
+    pages.put(LabelPage.TITLE, "What the label says, the number behind each word; duty.");
     pages.put(
         StoryPage.TITLE,
         "Which liquids are in it, how long they lay where, what air they took up.");
     pages.put(MustPlan.TITLE, "How much honey, water, fruit and nutrient; heat and gas.");
+    pages.put(
+        InstrumentPage.TITLE, "What a hydrometer, refractometer or thermometer lacks; its drift.");
     pages.put(Cautions.TITLE, "Read before the first day.");
     return pages;
   }
@@ -54,6 +64,7 @@ public final class CellarBook {
     logs.put(Logs.ANALYSES, "Strength, sugar, acids, SO₂, pH: what was measured in which vessel.");
     logs.put(Logs.TASTINGS, "Taster by taster.");
     logs.put(Logs.ADDITIONS, "Sulfite, nutrients, acid, honey.");
+    logs.put(InstrumentPage.CHECKS, "Instruments in water, ice and weighed solutions.");
     logs.put(Registers.LOTS, "Each must and mead that came in, once.");
     logs.put(Registers.VESSELS, "Each cask, tank, glass and bottling, once; sizes.");
     logs.put(Registers.PAST, "What casks held before the log began.");

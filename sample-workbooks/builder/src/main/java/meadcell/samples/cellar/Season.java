@@ -17,4 +17,6 @@ interface Season {
   String tastings();
 
   String additions();
+
+  String checks();
 }

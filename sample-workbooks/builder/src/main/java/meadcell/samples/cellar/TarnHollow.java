@@ -291,6 +291,7 @@ final class TarnHollow implements Season {
         C2 | 2026-02-16 | volatile acidity | 0.38 | 0.03 |
         C3 | 2025-12-15 | free SO2 | 30 | 2 |
         C3 | 2025-12-15 | pH | 3.62 | 0.02 |
+        Shore 25 | 2026-02-27 | total SO2 | 78 | 4 | laboratory, from a bottle
         """;
   }
 
@@ -338,6 +339,23 @@ final class TarnHollow implements Season {
         2025-11-10 | C2 | potassium metabisulfite | 9 | g |
         2025-12-08 | C3 | potassium metabisulfite | 10 | g |
         2026-01-26 | Tank 2 | organic nutrient | 60 | g |
+        """;
+  }
+
+  @Override
+  public String checks() {
+    return """
+        Hydrometer 1  | 2025-03-01 | hydrometer    | water |    | 20 | 20 | 1.0005 | 0.0003 | tall jar
+        Hydrometer 1  | 2025-03-01 | hydrometer    | sugar | 12 | 20 | 20 | 1.0490 | 0.0003 |
+        Hydrometer 1  | 2025-09-01 | hydrometer    | water |    | 16 | 20 | 1.0015 | 0.0003 |
+        Hydrometer 1  | 2026-02-20 | hydrometer    | water |    | 20 | 20 | 1.0010 | 0.0003 |
+        Hydrometer 1  | 2026-02-20 | hydrometer    | sugar | 12 | 20 | 20 | 1.0495 | 0.0003 |
+        Refractometer | 2025-03-01 | refractometer | water |    |    |    | 0.1    | 0.05   | set to zero the day before
+        Refractometer | 2025-03-01 | refractometer | sugar | 20 | 20 |    | 20.2   | 0.05   |
+        Refractometer | 2025-09-01 | refractometer | salt  | 5  | 20 |    | 6.2    | 0.05   |
+        Refractometer | 2026-02-20 | refractometer | sugar | 20 | 20 |    | 20.3   | 0.05   |
+        Thermometer   | 2025-03-01 | thermometer   | ice   |    |    |    | 0.2    | 0.05   | crushed ice and water, stirred
+        Thermometer   | 2026-02-20 | thermometer   | ice   |    |    |    | 0.3    | 0.05   |
         """;
   }
 }
