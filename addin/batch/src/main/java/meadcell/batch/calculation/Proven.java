@@ -32,21 +32,25 @@ interface Proven {
   final class Table implements Proven {
     static final String RESOURCE = "proven.txt";
 
-    private final Set<String> proven;
     private final Set<String> known = ConcurrentHashMap.newKeySet();
 
-    Table() {
+    /** Read when first asked: a call of ours asks nothing. */
+    private static final class Lines {
+      static final Set<String> ALL = read();
+    }
+
+    private static Set<String> read() {
       InputStream resource = Proven.class.getResourceAsStream(RESOURCE);
       try (BufferedReader reader =
           new BufferedReader(new InputStreamReader(resource, StandardCharsets.UTF_8))) {
-        proven = reader.lines().collect(Collectors.toUnmodifiableSet());
+        return reader.lines().collect(Collectors.toUnmodifiableSet());
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
     }
 
     Set<String> words() {
-      return proven;
+      return Lines.ALL;
     }
 
     @Override
@@ -54,7 +58,7 @@ interface Proven {
       if (key != null && known.contains(key)) {
         return true;
       }
-      boolean holds = proven.containsAll(words.get());
+      boolean holds = words().containsAll(words.get());
       if (holds && key != null) {
         known.add(key);
       }
