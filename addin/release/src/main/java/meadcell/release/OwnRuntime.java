@@ -7,7 +7,6 @@ import java.lang.module.ModuleReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,6 +34,8 @@ final class OwnRuntime {
       "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true"
           + " -Djava.awt.headless=true";
 
+  private static final int FIRST_THAT_LINKS = 24;
+
   private final Path work;
   private final Path folder;
 
@@ -46,6 +47,7 @@ final class OwnRuntime {
       List.of(
           "libawt_xawt.so",
           "libfontmanager.so",
+          "libfreetype.so",
           "libjavajpeg.so",
           "libjawt.so",
           "libjsound.so",
@@ -112,6 +114,7 @@ final class OwnRuntime {
         MODULE + "=" + jar,
         source.toString());
     Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
+    ModernClasses.in(module);
     JdkTool.run(
         "jar",
         "--update",
@@ -142,16 +145,26 @@ final class OwnRuntime {
     return services;
   }
 
-  /** Keeps the classes that these runs load, ready for use, beside the virtual machine. */
+  /**
+   * Keeps the classes that these runs load, ready for use, beside the virtual machine; from Java 24
+   * on also linked with each other, which needs the collector that can archive objects.
+   */
   void archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
-    Set<String> loaded = new LinkedHashSet<>();
+    Set<String> loaded = new TreeSet<>();
     for (List<String> run : runs) {
       Path list = work.resolve("loaded.txt");
       java("-XX:DumpLoadedClassList=" + list, run);
-      loaded.addAll(Files.readAllLines(list));
+      Files.readAllLines(list).stream()
+          .filter(line -> !line.contains(" source: ")) // of a loader of its own
+          .map(line -> line.replaceFirst(" id: \\d+$", "")) // counted anew in each run
+          .forEach(loaded::add);
     }
     Path all = Files.write(work.resolve("classes.txt"), loaded);
-    java("-Xshare:dump", List.of(), "-XX:SharedClassListFile=" + all);
+    List<String> options = new ArrayList<>(List.of("-XX:SharedClassListFile=" + all));
+    if (Runtime.version().feature() >= FIRST_THAT_LINKS) {
+      options.addAll(List.of("-XX:+AOTClassLinking", "-XX:-UseSerialGC", "-XX:+UseG1GC"));
+    }
+    java("-Xshare:dump", List.of(), options.toArray(String[]::new));
   }
 
   private void java(String option, List<String> arguments, String... more)

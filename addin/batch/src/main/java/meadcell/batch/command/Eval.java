@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import meadcell.batch.ExitCode;
 import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Words;
@@ -49,11 +50,17 @@ public final class Eval implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Gson gson = new GsonBuilder().disableHtmlEscaping().create();
+  /** Made beside the reading of the command line, which takes as long. */
+  private final CompletableFuture<Calculator> calculator =
+      CompletableFuture.supplyAsync(() -> new Calculator(Cellar.catalogue()));
+
+  /** Made when asked for: it takes as long as a short answer. */
+  private static final class Json {
+    static final Gson WRITER = new GsonBuilder().disableHtmlEscaping().create();
+  }
 
   @Override
   public Integer call() throws IOException {
-    Calculator calculator = new Calculator(Cellar.catalogue());
     boolean all = true;
     for (String formula : formulas) {
       if (formula.equals("-")) {
@@ -61,18 +68,18 @@ public final class Eval implements Callable<Integer> {
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         for (String line = in.readLine(); line != null; line = in.readLine()) {
           if (!line.isBlank()) {
-            all &= answer(calculator, line);
+            all &= answer(line);
           }
         }
       } else {
-        all &= answer(calculator, formula);
+        all &= answer(formula);
       }
     }
     return all ? ExitCode.OK : ExitCode.REFUSED;
   }
 
-  private boolean answer(Calculator calculator, String expression) {
-    Calculator.Answer answer = calculator.evaluate(expression);
+  private boolean answer(String expression) {
+    Calculator.Answer answer = calculator.join().evaluate(expression);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       Map<String, Object> object = new LinkedHashMap<>();
@@ -83,7 +90,7 @@ public final class Eval implements Callable<Integer> {
         object.put("error", answer.error());
         object.put("why", answer.why());
       }
-      out.println(gson.toJson(object));
+      out.println(Json.WRITER.toJson(object));
     } else if (answer.isValue()) {
       out.println(Words.ENGLISH.shown(answer.value()));
     } else {
