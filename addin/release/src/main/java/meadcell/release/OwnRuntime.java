@@ -31,8 +31,8 @@ final class OwnRuntime {
    * collectors and the second compiler cost more than they save.
    */
   private static final String FLAGS =
-      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true"
-          + " -Djava.awt.headless=true";
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms32m -XX:NewSize=24m -XX:-UsePerfData"
+          + " -Dmeadcell.launched=true -Djava.awt.headless=true";
 
   private static final int FIRST_THAT_LINKS = 24;
 

@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import meadcell.batch.ExitCode;
 import meadcell.batch.calculation.Calculator;
 import meadcell.catalogue.Words;
@@ -50,10 +49,6 @@ public final class Eval implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  /** Made beside the reading of the command line, which takes as long. */
-  private final CompletableFuture<Calculator> calculator =
-      CompletableFuture.supplyAsync(() -> new Calculator(Cellar.catalogue()));
-
   /** Made when asked for: it takes as long as a short answer. */
   private static final class Json {
     static final Gson WRITER = new GsonBuilder().disableHtmlEscaping().create();
@@ -61,6 +56,7 @@ public final class Eval implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Calculator calculator = new Calculator(Cellar.catalogue());
     boolean all = true;
     for (String formula : formulas) {
       if (formula.equals("-")) {
@@ -68,18 +64,18 @@ public final class Eval implements Callable<Integer> {
             new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         for (String line = in.readLine(); line != null; line = in.readLine()) {
           if (!line.isBlank()) {
-            all &= answer(line);
+            all &= answer(calculator, line);
           }
         }
       } else {
-        all &= answer(formula);
+        all &= answer(calculator, formula);
       }
     }
     return all ? ExitCode.OK : ExitCode.REFUSED;
   }
 
-  private boolean answer(String expression) {
-    Calculator.Answer answer = calculator.join().evaluate(expression);
+  private boolean answer(Calculator calculator, String expression) {
+    Calculator.Answer answer = calculator.evaluate(expression);
     PrintWriter out = spec.commandLine().getOut();
     if (json) {
       Map<String, Object> object = new LinkedHashMap<>();
