@@ -34,6 +34,7 @@ final class Behind {
     GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
+    WholeCasks.workings(state);
     StoryPage.workings(state);
     InstrumentPage.workings(new Workings(book, "Workings instruments"));
     names(book);

@@ -22,7 +22,7 @@ import meadcell.samples.sheet.Table;
 /** From today's stock and the targets to a plan. */
 final class BlendPage {
   static final String TITLE = "Blend";
-  private static final int LOTS = 8;
+  static final int LOTS = 8;
 
   private BlendPage() {}
 
@@ -36,6 +36,7 @@ final class BlendPage {
     targets(block);
     stock(block);
     plan(block);
+    WholeCasks.add(block);
     bench(block);
   }
 

@@ -51,11 +51,15 @@ final class CaskPage {
     holds(left);
     wants(left);
     wood(left);
+    ThreeWays.add(book, left);
+    NailSample.add(left);
     Block right = page.at(top, RIGHT, 5);
     Table tastings = tastings(right);
     occupants(right);
     oxygen(right);
-    charts(page, tastings, Math.max(left.row(), right.row()) + 1);
+    int chart = right.row() + 1;
+    scores(page, tastings, chart);
+    FirstFill.add(book, page.at(chart + 15, RIGHT, 5));
   }
 
   /** A line that stays blank while the cask is empty. */
@@ -88,7 +92,7 @@ final class CaskPage {
         "Headspace",
         VOLUME,
         "IF(INDEX(v_space,cask_row)=\"\",\"\",INDEX(v_space,cask_row)*litre)",
-        "",
+        "cask_space",
         "After the last row of Movements; what was lost since comes on top.");
     line(block, "Last dip on", DATE, "IF(" + dipped + "=0,\"\"," + dipped + ")", "cask_dipped", "");
     line(
@@ -188,8 +192,6 @@ final class CaskPage {
         "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre",
         "cask_soaked",
         "6 mm deep, half of it liquid.");
-    block.warning(
-        "A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.");
   }
 
   private static Table tastings(Block block) {
@@ -301,7 +303,7 @@ final class CaskPage {
         OXYGEN);
   }
 
-  private static void charts(Page page, Table tastings, int row) {
+  private static void scores(Page page, Table tastings, int row) {
     page.chart(
         new Chart(
                 row,

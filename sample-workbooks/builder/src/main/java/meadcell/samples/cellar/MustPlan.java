@@ -31,6 +31,7 @@ final class MustPlan {
     mixing(block);
     fruit(block);
     page.turn(block.row() + 1);
+    FedBatch.add(block);
     cellarAir(block);
   }
 

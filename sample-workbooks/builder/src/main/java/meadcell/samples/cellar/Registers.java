@@ -88,7 +88,17 @@ final class Registers {
                 "Per cent of the capacity a year, as page This cask finds it. Blank: the house's.",
                 0.1,
                 50)),
-        typed("Cooper, remarks", "vessel_note", 36, TEXT));
+        typed("Cooper, remarks", "vessel_note", 36, TEXT),
+        typed(
+            "Weighs wet",
+            "vessel_tare",
+            12,
+            between(
+                Quantity.MASS,
+                1,
+                "The empty cask just after racking, its wood still wet. Blank: it is not weighed.",
+                1,
+                50_000)));
   }
 
   private static Log past(Book book) {

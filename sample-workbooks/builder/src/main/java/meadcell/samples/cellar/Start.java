@@ -13,6 +13,10 @@ import meadcell.samples.sheet.Book;
 final class Start {
   static final String TITLE = "Start";
 
+  /** The day makes an office ask anew whenever it opens the file. */
+  private static final String MISSING =
+      "IF(AND(NOW()>0,ISERROR(CELLAR.VERSION())),\"Meadcell is not installed in this program, so nothing here is worked out: numbers are those saved last, and texts may be missing.\"&\" Install the extension meadcell.oxt (Tools ▸ Extensions), start the office again, and choose Data ▸ Calculate ▸ Recalculate Hard.\",\"\")";
+
   private Start() {}
 
   static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
@@ -21,6 +25,7 @@ final class Start {
             .head(
                 "Cellar book",
                 "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+    block.alarm(MISSING, 2);
     block.warning(
         "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"
             + " invented. The arithmetic is real and its sources are named.");
@@ -43,6 +48,13 @@ final class Start {
                 + " casks. When Movements is nearly full: save a copy under the new season's name, delete"
                 + " the rows of its logs, and type one row for each vessel that page Casks now shows. The"
                 + " old file keeps the old season.");
+    block
+        .heading("On paper")
+        .story(
+            "Pages are as wide as a sheet of A4, with margins so large that they come whole on US Letter, too:"
+                + " choose your paper in the print dialog and print in actual size. To lay a page out anew"
+                + " for Letter: Format ▸ Page Style ▸ Page, or Page Layout ▸ Size. Print what you need:"
+                + " in the print dialog, the selected sheets.");
     units(block);
   }
 

@@ -27,8 +27,13 @@ final class TodayPage {
             DATE,
             TarnHollow.TODAY,
             "today_typed",
-            "Empty this cell and the book follows the calendar. A day typed here shows the cellar as it was.")
-        .result("Today is", DATE, "IF(today_typed=\"\",TODAY(),today_typed)", "today", "")
+            "Type the day, of the past too: then pages show the cellar as it was. =TODAY() follows the calendar, but works all out anew at every change.")
+        .result(
+            "Shown is",
+            DATE,
+            "IF(today_typed=\"\",MAX(mv_day,g_day,an_day),today_typed)",
+            "today",
+            "Blank above: the last day in Movements, Readings and Analyses.")
         .verdict(sound(), 2, "book_sound");
     Table tasks =
         block.table(

@@ -63,6 +63,13 @@ public final class Block {
     return lines(Look.WARNING, text);
   }
 
+  /** A warning that a formula gives or leaves blank, over the whole width. */
+  public Block alarm(String formula, int rows) {
+    page.text(row, column, rows, columns, Look.ALARM, "=" + formula);
+    row += rows;
+    return this;
+  }
+
   /** A sentence worked out by a formula, over the whole width. */
   public Block verdict(String formula, int rows) {
     return verdict(formula, rows, "");
