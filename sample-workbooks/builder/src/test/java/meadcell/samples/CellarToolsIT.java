@@ -85,17 +85,16 @@ class CellarToolsIT {
 
   @Test
   void dipDropAndWeightAreWhatGeometryAndMassSay() throws Exception {
-    type("cask", "C2");
-    type("way_cask", "C2");
+    type("cask", "C1");
     double head = number("way_head");
     double bilge = number("way_bilge");
     double length = number("way_length");
     double dip = number("way_dip");
-    assertEquals(51, head, 0);
+    assertEquals(50, head, 0);
     assertEquals(contents(head, bilge, length, dip), number("way_by_dip"), 0.01);
     double drop = number("way_drop");
     assertEquals(contents(head, bilge, length, bilge - drop), number("way_by_drop"), 0.01);
-    double held = (number("way_gross") - 50.6) / number("way_density");
+    double held = (number("way_gross") - 47.8) / number("way_density");
     assertEquals(held, number("way_by_weight"), 1e-9);
     assertEquals(0.995, number("way_density"), 0.003);
     double slope =
@@ -106,14 +105,14 @@ class CellarToolsIT {
     assertEquals(u, number("way_u_by_weight"), 0.001);
     assertTrue(number("way_u_by_dip") > 0.2 * slope);
     assertTrue(((String) value("way_verdict")).startsWith("They agree within twice"));
-    type("way_gross", 290);
+    type("way_gross", 260);
     assertTrue(((String) value("way_verdict")).startsWith("They do not agree"));
     type("way_u_gross", "");
     assertEquals("", value("way_u_dip_weight"));
     type("cask", "C3");
-    assertTrue(((String) value("way_verdict")).startsWith("Measured was C2"));
+    assertTrue(((String) value("way_verdict")).startsWith("Measured was C1"));
     assertEquals("", value("way_by_dip"));
-    type("way_gross", 277.1);
+    type("way_gross", 248.6);
     type("way_u_gross", 0.5);
   }
 

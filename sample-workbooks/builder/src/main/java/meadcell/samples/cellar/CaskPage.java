@@ -51,15 +51,17 @@ final class CaskPage {
     holds(left);
     wants(left);
     wood(left);
-    ThreeWays.add(book, left);
-    NailSample.add(left);
     Block right = page.at(top, RIGHT, 5);
     Table tastings = tastings(right);
     occupants(right);
     oxygen(right);
-    int chart = right.row() + 1;
-    scores(page, tastings, chart);
-    FirstFill.add(book, page.at(chart + 15, RIGHT, 5));
+    int below = Math.max(left.row(), right.row()) + 1;
+    page.turn(below);
+    Block tools = page.at(below, 0, 6);
+    ThreeWays.add(book, tools);
+    NailSample.add(tools);
+    scores(page, tastings, below + 1);
+    FirstFill.add(book, page.at(below + 16, RIGHT, 5));
   }
 
   /** A line that stays blank while the cask is empty. */

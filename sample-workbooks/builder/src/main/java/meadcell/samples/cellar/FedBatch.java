@@ -1,5 +1,6 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.orBlank;
 import static meadcell.samples.sheet.Field.ABV;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Field.VOLUME;
@@ -35,7 +36,7 @@ final class FedBatch {
             out(
                 "Strength by then",
                 ABV,
-                blank(
+                orBlank(
                     "ALCOHOL.ABV(MAX(fed_original,[ABOVE Original that counts]),[Fed at gravity])")),
             out("Gravity after it", SG, after(2)),
             out("Original that counts", SG, after(1)),
@@ -64,13 +65,9 @@ final class FedBatch {
 
   /** What is there after this row's feed, given what the feeds above left. */
   private static String after(int place) {
-    return blank(
+    return orBlank(
         "INDEX(FERMENT.AFTERADDITION(MAX(fed_volume,[ABOVE Volume]),MAX(fed_original,[ABOVE Original that counts]),[Fed at gravity],\"honey\",[Honey]*kilogram,,must_moisture,,units),1,"
             + place
             + ")");
-  }
-
-  private static String blank(String formula) {
-    return "IFERROR(" + formula + ",\"\")";
   }
 }

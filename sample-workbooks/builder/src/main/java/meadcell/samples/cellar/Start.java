@@ -8,6 +8,7 @@ import java.util.Map;
 import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Page;
 
 /** First sheet: how the book is kept, its units, the house's rules, the way to each sheet. */
 final class Start {
@@ -20,12 +21,12 @@ final class Start {
   private Start() {}
 
   static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
+    Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26);
     Block block =
-        book.page(TITLE, 28, 14, 26, 26, 26, 26)
-            .head(
+        page.head(
                 "Cellar book",
                 "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
-    block.alarm(MISSING, 2);
+    block.alarm(MISSING, 2, "start_missing");
     block.warning(
         "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"
             + " invented. The arithmetic is real and its sources are named.");
@@ -37,6 +38,7 @@ final class Start {
         "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
             + " complete; Today tells which are not. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
+    page.turn(block.row() + 1);
     rules(block);
     block
         .heading("Your own cellar, and the next season")

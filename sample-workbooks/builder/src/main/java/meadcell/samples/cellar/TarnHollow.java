@@ -226,6 +226,7 @@ final class TarnHollow implements Season {
   /** A mead at rest, read in the warm. */
   private static final String AT_REST =
       """
+      2025-12-29 | C1 | 0.9945 | 20 | a bottle of it, kept warm
       2026-01-05 | C2 | 0.9960 | 20 | a bottle of it, kept warm
       2026-01-19 | C2 | 0.9955 | 20 |
       2026-02-02 | C2 | 0.9960 | 20 |

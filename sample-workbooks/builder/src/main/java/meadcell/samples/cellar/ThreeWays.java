@@ -1,5 +1,8 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Block.Entry.typed;
 import static meadcell.samples.sheet.Block.Entry.worked;
 import static meadcell.samples.sheet.Field.DATE;
@@ -41,11 +44,11 @@ final class ThreeWays {
     block
         .heading("Gauged three ways")
         .choose(
-            "Measured was", "vessel_list", "C2", "way_cask", "What is typed below belongs to it.")
+            "Measured was", "vessel_list", "C1", "way_cask", "What is typed below belongs to it.")
         .input(
             "Measured on",
             DATE,
-            LocalDate.of(2026, 2, 9),
+            LocalDate.of(2026, 1, 5),
             "way_day",
             "A day with its dip in Movements, before any topping.")
         .input(
@@ -65,20 +68,20 @@ final class ThreeWays {
         "Wet depth",
         worked(
             LENGTH,
-            blank(
+            orBlank(
                 "AVERAGEIFS(move_dip,move_to,INDEX(vessel_name,way_row),move_from,\"gauge\",move_day,way_day)*centimetre"),
             "way_dip"),
         typed(LENGTH_SPREAD, 0.2, "way_u_dip"),
         spread(BY_DIP, "dip"));
     block.line(
         "Drop of the surface",
-        typed(arg("BARREL.HEADSPACE", "drop", 1), 2.5, "way_drop"),
+        typed(arg("BARREL.HEADSPACE", "drop", 1), 2.3, "way_drop"),
         typed(LENGTH_SPREAD, 0.2, "way_u_drop"),
         null,
         spread(BY_DROP, "drop"));
     block.line(
         "Weight with the mead",
-        typed(arg("BARREL.BYWEIGHT", "gross", 1), 277.1, "way_gross"),
+        typed(arg("BARREL.BYWEIGHT", "gross", 1), 248.6, "way_gross"),
         typed(MASS_SPREAD, 0.5, "way_u_gross"),
         null,
         null,
@@ -115,13 +118,9 @@ final class ThreeWays {
     disagreement(block);
   }
 
-  private static String blank(String formula) {
-    return "IFERROR(" + formula + ",\"\")";
-  }
-
   /** What the register says of the cask that was measured. */
   private static String found(String column, String factor) {
-    return blank(
+    return orBlank(
         "IF(ISNUMBER(INDEX(#,way_row)),INDEX(#,way_row)*".replace("#", column) + factor + ",\"\")");
   }
 
@@ -129,8 +128,8 @@ final class ThreeWays {
     String gravity =
         "AVERAGEIFS(g_gravity,g_lot,cask,g_day,MAXIFS(g_day,g_lot,cask,g_day,\">=\"&cask_since,g_day,\"<=\"&way_day))";
     String strength =
-        "INDEX(BLEND.CARRIED(moves,analyses,cask,\"strength\",way_day,house_humidity,kept),1,1)";
-    return blank(
+        cell(Formulas.carried("cask", quoted("strength"), "way_day"), 1);
+    return orBlank(
         // freezing is what a blank cell comes to
         "IF(OR(ISERROR(way_row),way_day=\"\",way_temperature=freezing),\"\",GRAVITY.DENSITY("
             + gravity
@@ -157,11 +156,11 @@ final class ThreeWays {
             .replace("HIGH", contents.replace(value, "(" + value + "+" + u + ")"))
             .replace("LOW", contents.replace(value, "(" + value + "-" + u + ")"))
             .replace("U=0", u + "=0");
-    return worked(LITRES, blank(formula), "");
+    return worked(LITRES, orBlank(formula), "");
   }
 
   private static String contents(String formula, String measured) {
-    return blank("IF(OR(ISERROR(way_row),way_" + measured + "=0),\"\"," + formula + ")");
+    return orBlank("IF(OR(ISERROR(way_row),way_" + measured + "=0),\"\"," + formula + ")");
   }
 
   /** Blank unless every measurement of this way has its uncertainty. */
@@ -188,7 +187,7 @@ final class ThreeWays {
             "Dip and drop less bilge",
             worked(
                 LENGTH,
-                blank("IF(OR(way_by_dip=\"\",way_by_drop=\"\"),\"\",way_dip+way_drop-way_bilge)"),
+                orBlank("IF(OR(way_by_dip=\"\",way_by_drop=\"\"),\"\",way_dip+way_drop-way_bilge)"),
                 "way_stick"),
             worked(
                 LENGTH,

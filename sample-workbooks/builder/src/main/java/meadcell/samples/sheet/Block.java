@@ -39,7 +39,9 @@ public final class Block {
   Block head(String title, String lead) {
     page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
     row++;
-    lines(Look.LEAD, lead);
+    int rows = rows(lead, page.width(column, columns), Look.LEAD);
+    page.text(row, column, rows, columns, Look.LEAD, page.book.leading(lead));
+    row += rows;
     return this;
   }
 
@@ -64,8 +66,8 @@ public final class Block {
   }
 
   /** A warning that a formula gives or leaves blank, over the whole width. */
-  public Block alarm(String formula, int rows) {
-    page.text(row, column, rows, columns, Look.ALARM, "=" + formula);
+  public Block alarm(String formula, int rows, String name) {
+    page.book.name(name, page.text(row, column, rows, columns, Look.ALARM, "=" + formula));
     row += rows;
     return this;
   }

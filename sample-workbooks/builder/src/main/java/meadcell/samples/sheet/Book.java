@@ -38,6 +38,7 @@ public final class Book {
   private final List<Runnable> formulas = new ArrayList<>();
   private final List<Runnable> formulaNames = new ArrayList<>();
   private boolean keeping;
+  private String alarm = "";
   String check = "Please check";
   String oneOf = "One of:";
 
@@ -72,6 +73,18 @@ public final class Book {
     check = checkTitle;
     oneOf = oneOfThese;
     return this;
+  }
+
+  /** From now on the sentence below a page's title gives way to this formula, unless it is blank. */
+  public Book heeding(String formula) {
+    alarm = formula;
+    return this;
+  }
+
+  String leading(String lead) {
+    return alarm.isEmpty()
+        ? lead
+        : "=IF(" + alarm + "<>\"\"," + alarm + ",\"" + lead.replace("\"", "\"\"") + "\")";
   }
 
   boolean isKeeping() {

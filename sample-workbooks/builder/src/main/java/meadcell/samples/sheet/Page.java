@@ -31,6 +31,7 @@ public final class Page {
   private final List<Runnable> charts = new ArrayList<>();
   private int frozenRows;
   private boolean open;
+  private boolean oneSheet;
   private int repeatedRow = -1;
   private int printedRows;
 
@@ -74,6 +75,12 @@ public final class Page {
     frozenRows = firstRow;
     repeatedRow = firstRow - 1;
     printedRows = rows;
+  }
+
+  /** Prints all of it on one sheet of paper. */
+  public Page onOneSheet() {
+    oneSheet = true;
+    return this;
   }
 
   /** Lets a new sheet of paper begin with this row (counted from 0). */
@@ -242,7 +249,7 @@ public final class Page {
     }
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitWidth((short) 1);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
     sheet.setHorizontallyCenter(true);
     paper(width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
