@@ -234,6 +234,26 @@ class CellarToolsIT {
         / volume(stock, of);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"ods", "xlsx"})
+  void everyPageSaysThatTheExtensionIsMissing(String ending) throws Exception {
+    try (RemoteOffice bare = new RemoteOffice()) {
+      bare.recalculateNever();
+      bare.start();
+      Path copy = bare.home().resolve("bare." + ending);
+      Files.copy(Samples.file("cellar-book", ending), copy);
+      try (Workbook unaided = bare.open(copy.toUri().toString(), true)) {
+        assertTrue(unaided.sheet("Start").shown("A3").startsWith("Meadcell is not installed"));
+        for (String page : List.of("Today", "This cask", "Blend", "Bottle this", "Story")) {
+          assertTrue(
+              unaided.sheet(page).shown("A2").startsWith("Meadcell is not installed"), page);
+        }
+      }
+    }
+    assertEquals("", book.sheet("Start").shown("A3"));
+    assertTrue(book.sheet("Today").shown("A2").startsWith("What the cellar wants"));
+  }
+
   /** Every cell to type into is emptied: nothing may show an error. */
   @ParameterizedTest
   @ValueSource(strings = {"This cask", "Blend"})

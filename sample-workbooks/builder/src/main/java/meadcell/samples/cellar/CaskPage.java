@@ -37,7 +37,7 @@ final class CaskPage {
   static void add(Book book) {
     book.formulaName("cask_row", "MATCH(cask,vessel_name,0)");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
-    Page page = book.page(TITLE, 24, 18, 13, 13, 13, 13, 2, 23, 12, 12, 12, 12);
+    Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11);
     Block head =
         page.head(
             TITLE,
