@@ -11,10 +11,10 @@ import meadcell.catalogue.Refusal;
  *
  * <p>Beyond the table is extrapolated. From 15 to 20 % vol its last step goes on, 0.1 for 5 % vol.
  * Below 20 °C pK falls with the enthalpy of dissociation in water, −17.8 kJ/mol (Goldberg and
- * Parker 1985, J. Res. NBS 90:341, from memory; heats of formation give −17.4): 0.010 for 1 °C.
- * The table's own step from 20 to 25 °C, 0.040 for 1 °C, is four times that and no thermodynamics
- * of water explains it; which of the two holds for cold mead nobody has published, so the true pK
- * may be lower by up to 0.03 for each °C below 20.
+ * Parker 1985, J. Res. NBS 90:341, from memory; heats of formation give −17.4): 0.010 for 1 °C. The
+ * table's own step from 20 to 25 °C, 0.040 for 1 °C, is four times that and no thermodynamics of
+ * water explains it; which of the two holds for cold mead nobody has published, so the true pK may
+ * be lower by up to 0.03 for each °C below 20.
  */
 final class MixedConstant {
   private static final double STEP = 5;
