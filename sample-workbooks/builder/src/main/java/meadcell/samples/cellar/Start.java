@@ -1,13 +1,12 @@
 package meadcell.samples.cellar;
 
 import static meadcell.samples.sheet.Field.TEXT;
-import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 
 import java.util.Map;
-import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Factor;
 
 /** First sheet: how the book is kept, its units, the house's rules, the way to each sheet. */
 final class Start {
@@ -82,31 +81,17 @@ final class Start {
             "IFERROR(CELLAR.VERSION(),\"not installed\")",
             "",
             "Version of the installed functions. If there is none, all numbers are those saved last.");
-    factor(block, "litre", "1/3.785411784", "a litre in US gallons (231 in³, exact)");
-    factor(block, "kilogram", "1/0.45359237", "a kilogram in pounds (exact)");
-    factor(block, "centimetre", "1/2.54", "a centimetre in inches (exact)");
-    factor(block, "squaremetre", "1/0.3048^2", "a square metre in square feet (exact)");
-    factor(block, "cubicmetre", "1/0.3048^3", "a cubic metre in cubic feet (exact)");
-    factor(
-        block,
-        "kilopascal",
-        "0.64516/(0.45359237*9.80665)",
-        "a kilopascal in pounds on a square inch (exact)");
-    factor(block, "degree", "1.8", "a °C in °F");
-    block.result(
-        "freezing",
-        of(Quantity.NUMBER, 2),
-        "IF(units=kept,0,IF(units=\"US\",32,-32/1.8))",
-        "freezing",
-        "and what is added to a temperature.");
+    factor(block, Factor.LITRE, "a litre in US gallons (231 in³, exact)");
+    factor(block, Factor.KILOGRAM, "a kilogram in pounds (exact)");
+    factor(block, Factor.CENTIMETRE, "a centimetre in inches (exact)");
+    factor(block, Factor.SQUAREMETRE, "a square metre in square feet (exact)");
+    factor(block, Factor.CUBICMETRE, "a cubic metre in cubic feet (exact)");
+    factor(block, Factor.KILOPASCAL, "a kilopascal in pounds on a square inch (exact)");
+    factor(block, Factor.DEGREE, "a °C in °F");
+    Factor.FREEZING.put(block, "and what is added to a temperature.");
   }
 
-  private static void factor(Block block, String name, String us, String note) {
-    block.result(
-        name,
-        of(Quantity.NUMBER, 6),
-        "IF(units=kept,1,IF(units=\"US\"," + us + ",1/(" + us + ")))",
-        name,
-        "1 while both are alike; else " + note + ", or the reverse.");
+  private static void factor(Block block, Factor factor, String note) {
+    factor.put(block, "1 while both are alike; else " + note + ", or the reverse.");
   }
 }
