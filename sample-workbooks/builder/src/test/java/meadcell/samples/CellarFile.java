@@ -1,0 +1,307 @@
+package meadcell.samples;
+
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.FormulaResult;
+import com.sun.star.sheet.XCalculatable;
+import com.sun.star.sheet.XCellRangeData;
+import com.sun.star.sheet.XCellRangesQuery;
+import com.sun.star.sheet.XNamedRange;
+import com.sun.star.sheet.XSheetCellCursor;
+import com.sun.star.sheet.XSpreadsheet;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.XCell;
+import com.sun.star.util.XProtectable;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import meadcell.office.uno.RemoteOffice;
+import meadcell.office.uno.TestOffice;
+import meadcell.office.uno.Workbook;
+
+/** A copy of the cellar book in a real office, as it ships: pages protected. */
+final class CellarFile implements AutoCloseable {
+  static final List<String> PAGES =
+      List.of(
+          "Start",
+          "Today",
+          "Casks now",
+          "This cask",
+          "This ferment",
+          "Panel",
+          "Glasses",
+          "Blend",
+          "Bottle this",
+          "Label",
+          "Story",
+          "Must plan",
+          "Instruments");
+
+  /** Logs and registers, with how many columns and rows they have. */
+  static final Map<String, int[]> LOGS = new LinkedHashMap<>();
+
+  static {
+    LOGS.put("Movements", new int[] {7, 4000});
+    LOGS.put("Readings", new int[] {5, 2000});
+    LOGS.put("Analyses", new int[] {6, 2000});
+    LOGS.put("Tastings", new int[] {12, 4000});
+    LOGS.put("Additions", new int[] {6, 2000});
+    LOGS.put("Instrument checks", new int[] {10, 300});
+    LOGS.put("Lots", new int[] {8, 100});
+    LOGS.put("Vessels", new int[] {13, 150});
+    LOGS.put("Past occupants", new int[] {7, 300});
+  }
+
+  private static final Pattern CELL = Pattern.compile("\\$('[^']+'|\\w+)\\.(\\$\\w+\\$\\d+)");
+
+  /** First row of a log, counted from 0. */
+  private static final int FIRST = 4;
+
+  private final Workbook book;
+  private final Map<String, Integer> next = new HashMap<>();
+
+  private CellarFile(Workbook book) {
+    this.book = book;
+  }
+
+  static CellarFile open(String copyAs) throws Exception {
+    RemoteOffice office = TestOffice.get();
+    Path copy = office.home().resolve(copyAs + ".ods");
+    Files.copy(Samples.file("cellar-book", "ods"), copy, StandardCopyOption.REPLACE_EXISTING);
+    return open(copy);
+  }
+
+  private static CellarFile open(Path file) throws Exception {
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-rw-"));
+    return new CellarFile(TestOffice.get().open(file.toUri().toString(), true));
+  }
+
+  /** Stores a copy under another name, and opens that. */
+  CellarFile savedAs(String name) throws Exception {
+    Path copy = TestOffice.get().home().resolve(name + ".ods");
+    book.store(copy, "calc8");
+    return new CellarFile(TestOffice.get().open(copy.toUri().toString(), true));
+  }
+
+  static double serial(LocalDate day) {
+    return day.toEpochDay() + 25569;
+  }
+
+  /** Lets the office work out nothing until {@link #recalculate()}. */
+  CellarFile waiting() {
+    calculation().enableAutomaticCalculation(false);
+    return this;
+  }
+
+  /** Works out what has changed. */
+  CellarFile resume() {
+    calculation().enableAutomaticCalculation(true);
+    return this;
+  }
+
+  /** Works out everything anew. */
+  CellarFile recalculate() {
+    resume();
+    book.recalculate();
+    return this;
+  }
+
+  private XCalculatable calculation() {
+    return RemoteOffice.as(XCalculatable.class, book.document());
+  }
+
+  /** As a person does who begins a cellar of their own: select the rows, Del. */
+  void empty(String log) throws Exception {
+    int[] size = LOGS.get(log);
+    Object[][] nothing = new Object[size[1]][size[0]];
+    for (Object[] row : nothing) {
+      java.util.Arrays.fill(row, "");
+    }
+    data(log, FIRST, size[0], size[1]).setDataArray(nothing);
+    next.put(log, 0);
+  }
+
+  void emptyAllLogs() throws Exception {
+    for (String log : LOGS.keySet()) {
+      empty(log);
+    }
+  }
+
+  /** Types cell by cell into the next free row of a log; null stays blank. Gives the row typed. */
+  int type(String log, Object... cells) throws Exception {
+    int row = next.merge(log, 1, Integer::sum) - 1 + FIRST;
+    for (int c = 0; c < cells.length; c++) {
+      typeInto(log, row, c, cells[c]);
+    }
+    return row + 1;
+  }
+
+  /** Types into one cell of a log, counted from 0 on the sheet. */
+  void typeInto(String log, int row, int column, Object cell) throws Exception {
+    if (cell != null) {
+      put(sheet(log).getCellByPosition(column, row), cell);
+    }
+  }
+
+  /** Puts many rows into a log at once, from its first row on; null stays blank. */
+  void fill(String log, List<Object[]> rows) throws Exception {
+    int columns = LOGS.get(log)[0];
+    Object[][] cells = new Object[rows.size()][columns];
+    for (int r = 0; r < cells.length; r++) {
+      for (int c = 0; c < columns; c++) {
+        Object value = c < rows.get(r).length ? rows.get(r)[c] : null;
+        cells[r][c] = value == null ? "" : value instanceof String ? value : number(value);
+      }
+    }
+    data(log, FIRST, columns, cells.length).setDataArray(cells);
+    next.put(log, cells.length);
+  }
+
+  /** What a log's typed rows hold. */
+  Object[][] rows(String log, int rows) throws Exception {
+    return data(log, FIRST, LOGS.get(log)[0], rows).getDataArray();
+  }
+
+  void clear(String log, int row) throws Exception {
+    int columns = LOGS.get(log)[0];
+    Object[][] nothing = new Object[1][columns];
+    java.util.Arrays.fill(nothing[0], "");
+    data(log, row, columns, 1).setDataArray(nothing);
+  }
+
+  private XCellRangeData data(String log, int row, int columns, int rows) throws Exception {
+    return RemoteOffice.as(
+        XCellRangeData.class,
+        sheet(log).getCellRangeByPosition(0, row, columns - 1, row + rows - 1));
+  }
+
+  private static void put(XCell cell, Object value) {
+    if (value instanceof String text) {
+      cell.setFormula(text);
+    } else {
+      cell.setValue(number(value));
+    }
+  }
+
+  private static double number(Object value) {
+    return value instanceof LocalDate day ? serial(day) : ((Number) value).doubleValue();
+  }
+
+  /** Types into the cell of a name; null empties it. */
+  CellarFile set(String name, Object value) throws Exception {
+    put(named(name), value == null ? "" : value);
+    return this;
+  }
+
+  double number(String name) throws Exception {
+    return named(name).getValue();
+  }
+
+  String text(String name) throws Exception {
+    return RemoteOffice.as(com.sun.star.text.XText.class, named(name)).getString();
+  }
+
+  XCell named(String name) throws Exception {
+    Object names =
+        RemoteOffice.as(XPropertySet.class, book.document()).getPropertyValue("NamedRanges");
+    String content =
+        RemoteOffice.as(
+                XNamedRange.class, RemoteOffice.as(XNameAccess.class, names).getByName(name))
+            .getContent();
+    // of a typed cell with a unit the name is a formula, whose first cell is meant
+    Matcher cell = CELL.matcher(content);
+    if (!cell.find()) {
+      throw new AssertionError(name + " is " + content);
+    }
+    return sheet(cell.group(1).replace("'", ""))
+        .getCellRangeByName(cell.group(2).replace("$", ""))
+        .getCellByPosition(0, 0);
+  }
+
+  XSpreadsheet sheet(String name) throws Exception {
+    return RemoteOffice.as(
+        XSpreadsheet.class,
+        RemoteOffice.as(XSpreadsheetDocument.class, book.document()).getSheets().getByName(name));
+  }
+
+  boolean isProtected(String sheet) throws Exception {
+    return RemoteOffice.as(XProtectable.class, sheet(sheet)).isProtected();
+  }
+
+  /** What a page shows: numbers, texts, null where there is an error. */
+  Object[][] page(String page) throws Exception {
+    XSpreadsheet sheet = sheet(page);
+    XSheetCellCursor used = sheet.createCursor();
+    RemoteOffice.as(XUsedAreaCursor.class, used).gotoEndOfUsedArea(true);
+    return RemoteOffice.as(XCellRangeData.class, used).getDataArray();
+  }
+
+  /** Rows below two headers side by side, down to the first whose first cell is blank. */
+  List<Object[]> below(String page, String header, String next) throws Exception {
+    Object[][] cells = page(page);
+    for (int r = 0; r < cells.length; r++) {
+      for (int c = 0; c + 1 < cells[r].length; c++) {
+        if (header.equals(cells[r][c]) && next.equals(cells[r][c + 1])) {
+          return below(cells, r + 1, c);
+        }
+      }
+    }
+    throw new AssertionError("no " + header + " on " + page);
+  }
+
+  private static List<Object[]> below(Object[][] cells, int row, int column) {
+    List<Object[]> rows = new ArrayList<>();
+    int r = row;
+    boolean units = cells[r][column].equals("") && r + 1 < cells.length;
+    for (r += units ? 1 : 0; r < cells.length && !"".equals(cells[r][column]); r++) {
+      rows.add(java.util.Arrays.copyOfRange(cells[r], column, cells[r].length));
+    }
+    return rows;
+  }
+
+  /** The value beside a label; "" if it is blank. */
+  Object beside(String page, String label) throws Exception {
+    for (Object[] row : page(page)) {
+      for (int c = 0; c + 1 < row.length; c++) {
+        if (label.equals(row[c])) {
+          return row[c + 1];
+        }
+      }
+    }
+    throw new AssertionError("no " + label + " on " + page);
+  }
+
+  /** Every cell of the pages that shows an error. */
+  List<String> errors() throws Exception {
+    return errors(PAGES);
+  }
+
+  List<String> errors(List<String> pages) throws Exception {
+    List<String> errors = new ArrayList<>();
+    for (String page : pages) {
+      String found =
+          RemoteOffice.as(XCellRangesQuery.class, sheet(page))
+              .queryFormulaCells((short) FormulaResult.ERROR)
+              .getRangeAddressesAsString();
+      if (!found.isEmpty()) {
+        errors.add(found);
+      }
+    }
+    return errors;
+  }
+
+  @Override
+  public void close() throws Exception {
+    book.close();
+  }
+}
