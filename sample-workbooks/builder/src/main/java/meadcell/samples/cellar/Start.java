@@ -38,10 +38,20 @@ final class Start {
             "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
                 + " (select them, Del). Type your vessels into Vessels, your lots into Lots, and what each"
                 + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
-                + "The next season needs nothing but its lots in Lots. The logs hold some three seasons of 60"
-                + " casks. When Movements is nearly full: save a copy under the new season's name, delete"
-                + " the rows of its logs, and type one row for each vessel that page Casks now shows. The"
-                + " old file keeps the old season.");
+                + "A vessel that is emptied gets a last row in Movements: from gauge, to the vessel, volume 0."
+                + " A cask that is sold keeps its row in Vessels, since its past needs it.\n"
+                + "The next season needs nothing but its lots in Lots: the logs hold some three seasons of 60"
+                + " casks. When Movements is nearly full, make room:")
+        .note(
+            "1. Save a copy, and go on in it. The old file keeps the old seasons and their stories.\n"
+                + "2. On Today, type a day some months back, before all analyses and tastings that still count. Casks now"
+                + " shows what each vessel held at its end. Print it.\n"
+                + "3. Delete the rows up to that day in Movements and in Analyses.\n"
+                + "4. For each vessel that held something, type a row into Movements: that day; from its name with the"
+                + " year, as C1 2026; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
+                + " for a cask that was empty, the Fill of a day on which it was full.\n"
+                + "5. Empty the day on Today. What lay in a vessel before that day is told by the old file alone;"
+                + " strength and sugar stay blank until they are analysed again.");
     units(block);
   }
 
