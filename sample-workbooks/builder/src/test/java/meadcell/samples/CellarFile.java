@@ -13,12 +13,15 @@ import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
 import com.sun.star.table.XCell;
 import com.sun.star.util.XProtectable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,38 +31,33 @@ import java.util.regex.Pattern;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
 import meadcell.office.uno.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFTable;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A copy of the cellar book in a real office, as it ships: pages protected. */
 final class CellarFile implements AutoCloseable {
-  static final List<String> PAGES =
-      List.of(
-          "Start",
-          "Today",
-          "Casks now",
-          "This cask",
-          "This ferment",
-          "Panel",
-          "Glasses",
-          "Blend",
-          "Bottle this",
-          "Label",
-          "Story",
-          "Must plan",
-          "Instruments");
+  /** The protected sheets that a reader sees. */
+  static final List<String> PAGES = new ArrayList<>();
 
   /** Logs and registers, with how many columns and rows they have. */
   static final Map<String, int[]> LOGS = new LinkedHashMap<>();
 
   static {
-    LOGS.put("Movements", new int[] {7, 4000});
-    LOGS.put("Readings", new int[] {5, 2000});
-    LOGS.put("Analyses", new int[] {6, 2000});
-    LOGS.put("Tastings", new int[] {12, 4000});
-    LOGS.put("Additions", new int[] {6, 2000});
-    LOGS.put("Instrument checks", new int[] {10, 300});
-    LOGS.put("Lots", new int[] {8, 100});
-    LOGS.put("Vessels", new int[] {13, 150});
-    LOGS.put("Past occupants", new int[] {7, 300});
+    try (XSSFWorkbook built = Samples.open("cellar-book")) {
+      for (int i = 0; i < built.getNumberOfSheets(); i++) {
+        XSSFSheet sheet = built.getSheetAt(i);
+        if (!sheet.getTables().isEmpty()) {
+          XSSFTable table = sheet.getTables().get(0);
+          LOGS.put(
+              sheet.getSheetName(), new int[] {table.getColumnCount(), table.getDataRowCount()});
+        } else if (!built.isSheetHidden(i)) {
+          PAGES.add(sheet.getSheetName());
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static final Pattern CELL = Pattern.compile("\\$('[^']+'|\\w+)\\.(\\$\\w+\\$\\d+)");
@@ -125,10 +123,10 @@ final class CellarFile implements AutoCloseable {
     int[] size = LOGS.get(log);
     Object[][] nothing = new Object[size[1]][size[0]];
     for (Object[] row : nothing) {
-      java.util.Arrays.fill(row, "");
+      Arrays.fill(row, "");
     }
     data(log, FIRST, size[0], size[1]).setDataArray(nothing);
-    next.put(log, 0);
+    next.put(log, FIRST);
   }
 
   void emptyAllLogs() throws Exception {
@@ -139,11 +137,25 @@ final class CellarFile implements AutoCloseable {
 
   /** Types cell by cell into the next free row of a log; null stays blank. Gives the row typed. */
   int type(String log, Object... cells) throws Exception {
-    int row = next.merge(log, 1, Integer::sum) - 1 + FIRST;
+    int row = freeRow(log);
+    next.put(log, row + 1);
     for (int c = 0; c < cells.length; c++) {
       typeInto(log, row, c, cells[c]);
     }
     return row + 1;
+  }
+
+  /** The row below the last typed one, counted from 0 on the sheet. */
+  int freeRow(String log) throws Exception {
+    if (!next.containsKey(log)) {
+      Object[][] rows = rows(log, LOGS.get(log)[1]);
+      int last = rows.length;
+      while (last > 0 && Arrays.stream(rows[last - 1]).allMatch(""::equals)) {
+        last--;
+      }
+      next.put(log, FIRST + last);
+    }
+    return next.get(log);
   }
 
   /** Types into one cell of a log, counted from 0 on the sheet. */
@@ -164,7 +176,7 @@ final class CellarFile implements AutoCloseable {
       }
     }
     data(log, FIRST, columns, cells.length).setDataArray(cells);
-    next.put(log, cells.length);
+    next.put(log, FIRST + cells.length);
   }
 
   /** What a log's typed rows hold. */
@@ -175,7 +187,7 @@ final class CellarFile implements AutoCloseable {
   void clear(String log, int row) throws Exception {
     int columns = LOGS.get(log)[0];
     Object[][] nothing = new Object[1][columns];
-    java.util.Arrays.fill(nothing[0], "");
+    Arrays.fill(nothing[0], "");
     data(log, row, columns, 1).setDataArray(nothing);
   }
 
@@ -264,7 +276,7 @@ final class CellarFile implements AutoCloseable {
     int r = row;
     boolean units = cells[r][column].equals("") && r + 1 < cells.length;
     for (r += units ? 1 : 0; r < cells.length && !"".equals(cells[r][column]); r++) {
-      rows.add(java.util.Arrays.copyOfRange(cells[r], column, cells[r].length));
+      rows.add(Arrays.copyOfRange(cells[r], column, cells[r].length));
     }
     return rows;
   }

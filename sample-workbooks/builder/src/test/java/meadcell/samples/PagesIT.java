@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -182,7 +183,7 @@ class PagesIT {
     book.set("tag_label", 14).set("tag_rule", rule).resume();
     assertEquals("no", book.text("tag_holds"));
     assertTrue(
-        java.util.Arrays.stream(book.page("Label"))
+        Arrays.stream(book.page("Label"))
             .anyMatch(row -> row[0].toString().contains(verdict)),
         verdict);
     assertTrue(summary().contains("not settled: strength;"), summary());
@@ -247,7 +248,7 @@ class PagesIT {
         off / Math.sqrt(drift.getXSumSquares()) * 365.25, book.number("tool_drift_u"), 1e-8);
     assertEquals(drift.predict(0), (Double) book.beside("Instruments", "Offset today"), 1e-8);
     assertTrue(
-        java.util.Arrays.stream(book.page("Instruments"))
+        Arrays.stream(book.page("Instruments"))
             .anyMatch(row -> row[0].toString().startsWith("It drifts")));
     assertEquals(List.of(), book.errors());
   }

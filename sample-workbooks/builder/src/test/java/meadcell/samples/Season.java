@@ -54,6 +54,9 @@ final class Season {
     tank("Shore", "bottles", null);
     lot("Heather", -90, 1.106, 0.996, -30, "closed");
     lot("Bochet", -80, 1.128, 1.024, -10, "closed");
+    for (String tank : new String[] {HEATHER, BOCHET}) {
+      facts.analyses.add(new Facts.Analysis(tank, day(0), "strength", 14.1));
+    }
     facts.move(day(0), "Heather", HEATHER, 18_000);
     facts.move(day(0), "Bochet", BOCHET, 9_000);
   }
