@@ -211,7 +211,7 @@ final class Behind {
         .column(
             "v_limit",
             STATES,
-            "IF([v_cask]=\"\",\"\",IF(ISNUMBER(INDEX(vessel_limit,ROW())),INDEX(vessel_limit,ROW()),house_limit))")
+            "IF([v_cask]=\"\",\"\",IF(ISNUMBER(INDEX(vessel_limit,ROW())),INDEX(vessel_limit,ROW()),IF(house_limit=\"\",\"\",house_limit/litre)))")
         .column(
             "v_loss",
             STATES,

@@ -141,7 +141,7 @@ final class BlendPage {
         .result(
             "",
             Field.TEXT,
-            "IF(OR(COUNT(blend_targets)=0,blend_volume=0),\"Type the volume and a target.\",IF(COUNTA(blend_vessels)=0,\"Choose vessels.\",CELLAR.WHY(\"BLEND.PLAN\",blend_stock,blend_targets,blend_volume,units)))",
+            "IF(OR(COUNT(blend_targets)=0,blend_volume=\"\"),\"Type the volume and a target.\",IF(COUNTA(blend_vessels)=0,\"Choose vessels.\",CELLAR.WHY(\"BLEND.PLAN\",blend_stock,blend_targets,blend_volume,units)))",
             "blend_why",
             "Blank while the plan is on target.")
         .verdict(

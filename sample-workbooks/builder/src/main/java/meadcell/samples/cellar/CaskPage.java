@@ -3,7 +3,6 @@ package meadcell.samples.cellar;
 import static meadcell.samples.sheet.Field.COUNT;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.DAYS;
-import static meadcell.samples.sheet.Field.PERCENT;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.VOLUME;
 import static meadcell.samples.sheet.Field.of;
@@ -36,6 +35,8 @@ final class CaskPage {
 
   static void add(Book book) {
     book.formulaName("cask_row", "MATCH(cask,vessel_name,0)");
+    book.formulaName(
+        "cask_past", "SUMPRODUCT((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from))");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
     Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11);
     Block head =
@@ -107,7 +108,7 @@ final class CaskPage {
         "Topped up since filling",
         VOLUME,
         "SUMIFS(mv_volume,mv_to,cask,mv_from,\"<>gauge\",mv_day,\">\"&cask_since,mv_day,\"<=\"&today)*litre",
-        "cask_topped",
+        "",
         "");
     line(
         block,
@@ -192,7 +193,7 @@ final class CaskPage {
         "Held in the staves",
         VOLUME,
         "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre",
-        "cask_soaked",
+        "",
         "6 mm deep, half of it liquid.");
   }
 
@@ -258,13 +259,12 @@ final class CaskPage {
 
   private static void occupants(Block block) {
     block.heading("What it held, oldest first");
-    String earlier = "COUNTIF(past_vessel,cask)";
+    String earlier = "cask_past";
     String line =
-        "SMALL(IF(past_vessel=cask,ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
+        "SMALL(IF((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from),ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
     // rows of the register first, then those of Movements, whose present one stands first there
     String back = "COUNT(fill_from)+" + earlier + "-[No.]+2";
-    Table fills =
-        block.arrayTable(
+    block.arrayTable(
             FILLS,
             always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
             always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
@@ -272,18 +272,14 @@ final class CaskPage {
             always(
                 "Volume",
                 VOLUME,
-                "IF([No.]=\"\",\"\"," + pick("past_volume", "fill_volume", line, back) + "*litre)"),
-            always(
-                "Share",
-                PERCENT,
-                "IF(OR([No.]=\"\",cask_soaked=\"\"),\"\",IFERROR(INDEX(BARREL.HISTORY(cask_volumes,cask_soaked,100,cask_topped,units),#),\"\"))"));
-    fills.name("Volume", "cask_volumes");
+                "IF(PICK=\"\",\"\",PICK*litre)"
+                    .replace("PICK", pick("past_volume", "fill_volume", line, back))));
     block.note(
-        "Share of what is in it now, in litres poured in, by the wood's memory. Before Movements: register Past occupants.");
+        "Before Movements: register Past occupants. What its staves still held when it was filled is a row of its own in Movements, at most what is held in the staves; page Story has its share.");
   }
 
   private static String pick(String past, String fill, String line, String back) {
-    return "IF([No.]=\"\",\"\",IF([No.]<=COUNTIF(past_vessel,cask),INDEX("
+    return "IF([No.]=\"\",\"\",IF([No.]<=cask_past,INDEX("
         + past
         + ","
         + line

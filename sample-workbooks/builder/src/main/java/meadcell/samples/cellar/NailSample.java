@@ -30,10 +30,10 @@ final class NailSample {
         of the kind            | nail_kind   | BARREL.CLEARANCE kind 0     | finishing
         Play of that nail      | nail_play   | MILLIMETRE 2 | =IF(OR(nail_hole="",nail_penny="",nail_kind=""),"",IFERROR(BARREL.CLEARANCE(nail_hole,nail_penny,nail_kind),"")) | Less than 0 splits the wood.
         Headspace by now       | nail_space  | VOLUME 1     | =IF(OR(cask_at="",cask_space=""),"",IFERROR(SPACE,"")) | By the log, and its loss since.
-        Surface above the hole | nail_depth  | LENGTH 1     | =IF(OR(nail_space="",nail_height=0),"",IFERROR(SURFACE,""))
+        Surface above the hole | nail_depth  | LENGTH 1     | =IF(OR(nail_space="",N(nail_height)=0),"",IFERROR(SURFACE,""))
         Most that runs         | nail_most   | MILLILITRE 0 | =IF(OR(cask_at="",nail_depth=""),"",IFERROR(BARREL.SAMPLEMAX(nail_space,nail_depth,DENSITY,0,units),"")) | Then a tight cask draws air instead.
         Time for the sample    | nail_time   | SECONDS 1    | =IF(OR(nail_most="",nail_amount="",nail_hole=""),"",IFERROR(BARREL.SAMPLETIME(nail_amount,nail_space,nail_hole,nail_depth,DENSITY,0,0.7,units),"")) | Have the nail ready.
-        ? 2 | nail_verdict | IF(OR(cask_at="",nail_amount=""),"",IF(nail_depth="",IF(nail_height=0,"Type how high the hole is.","How high it stands is not known: sizes in Vessels, contents in Movements."),IF(nail_depth<=0,"The hole lies above the surface: nothing runs.",IF(nail_most="","It is full: without a headspace nothing runs, or it is not tight.",IF(nail_amount>nail_most,"It gives "&FIXED(nail_most,0,TRUE)&" mL before it draws air: take less, or let air in at the bung.","Set the nail before "&FIXED(nail_most,0,TRUE)&" mL have run.")))))
+        ? 2 | nail_verdict | IF(OR(cask_at="",nail_amount=""),"",IF(nail_depth="",IF(N(nail_height)=0,"Type how high the hole is.","How high it stands is not known: sizes in Vessels, contents in Movements."),IF(nail_depth<=0,"The hole lies above the surface: nothing runs.",IF(nail_most="","It is full: without a headspace nothing runs, or it is not tight.",IF(nail_amount>nail_most,"It gives "&FIXED(nail_most,0,TRUE)&" mL before it draws air: take less, or let air in at the bung.","Set the nail before "&FIXED(nail_most,0,TRUE)&" mL have run.")))))
         ! Alcohol that cleans hole and nail burns: no flame, no running tool, and dry hands. Spit what you taste.
         """
             .replace("SURFACE", SURFACE)

@@ -71,7 +71,7 @@ final class TodayPage {
 
   /** A complaint is more useful than pages that stay blank. */
   private static String sound() {
-    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
+    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",IF(COUNT(house_limit,house_loss,house_taste,house_analyse,house_read,house_molecular,house_oxygen,house_humidity)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
         + "IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\","
         + "\"Not counted, because they are not complete: \"&IF(COUNT(mv_open)=0,\"\",COUNT(mv_open)&\" in Movements, first in line \"&(MIN(mv_open)+ROW(INDEX(move_day,1))-1)&\". \")"
         + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\". \")"

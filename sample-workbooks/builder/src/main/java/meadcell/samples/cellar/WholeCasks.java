@@ -63,7 +63,7 @@ final class WholeCasks {
         .column(
             "choice_key",
             CHOICES,
-            "IF([choice_off]=\"\",\"\",IF([choice_off]>0,1000000+[choice_off],ABS([choice_volume]-blend_volume)/MAX(1,blend_volume))+ROW()/1000000000)")
+            "IF([choice_off]=\"\",\"\",IF([choice_off]>0,1000000+[choice_off],ABS([choice_volume]-N(blend_volume))/MAX(1,N(blend_volume)))+ROW()/1000000000)")
         .column(
             "choice_best", SHOWN, "IFERROR(MATCH(SMALL(choice_key,ROW()-1),choice_key,0)-1,\"\")");
   }
@@ -104,7 +104,7 @@ final class WholeCasks {
         always(
             "of the volume wanted",
             PERCENT,
-            "IF(OR([Volume]=\"\",blend_volume=0),\"\",100*[Volume]/blend_volume)"),
+            "IF(OR([Volume]=\"\",N(blend_volume)=0),\"\",100*[Volume]/blend_volume)"),
         always("Strength", ABV, shown("BLEND.ABV(" + TAKEN + "*whole_volumes,whole_abvs,units)")),
         always("Sugar", GRAMS_PER_LITRE, shown(mean("sugar"))),
         always("Acid", GRAMS_PER_LITRE, shown(mean("acid"))),

@@ -26,6 +26,10 @@ public final class Block {
     return this;
   }
 
+  boolean isKeeping() {
+    return page.book.isKeeping();
+  }
+
   /** The next free row, counted from 0. */
   public int row() {
     return row;

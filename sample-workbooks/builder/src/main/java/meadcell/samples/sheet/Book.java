@@ -125,10 +125,11 @@ public final class Book {
     name(name, address(cell));
   }
 
-  /** A name for a typed value, in the unit that results are shown in. */
+  /** A name for a typed value, in the unit that results are shown in; blank while that is. */
   void name(String name, Cell cell, Field field, Look look) {
     if (keeping && look == Look.INPUT && field.isDimensional()) {
-      formulaName(name, field.scaled(address(cell)));
+      String at = address(cell);
+      formulaName(name, "IF(" + at + "=\"\",\"\"," + field.scaled(at) + ")");
     } else {
       name(name, cell);
     }
