@@ -183,8 +183,7 @@ class PagesIT {
     book.set("tag_label", 14).set("tag_rule", rule).resume();
     assertEquals("no", book.text("tag_holds"));
     assertTrue(
-        Arrays.stream(book.page("Label"))
-            .anyMatch(row -> row[0].toString().contains(verdict)),
+        Arrays.stream(book.page("Label")).anyMatch(row -> row[0].toString().contains(verdict)),
         verdict);
     assertTrue(summary().contains("not settled: strength;"), summary());
     book.clear("Analyses", line - 1);
