@@ -1,5 +1,9 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Table.always;
@@ -50,7 +54,7 @@ final class BottlePage {
 
   static void add(Book book) {
     book.formulaName("bottle_row", "MATCH(bottle_lot,vessel_name,0)");
-    Page page = book.page(TITLE, 38, 15, 24, 24, 2, 13, 11);
+    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11);
     Block head =
         page.head(
             TITLE,
@@ -62,6 +66,7 @@ final class BottlePage {
     contents(left);
     rest(left);
     sulfite(left);
+    page.turn(left.row() + 1);
     counts(left);
     label(left);
     Block right = page.at(top, 5, 2);
@@ -82,16 +87,12 @@ final class BottlePage {
   }
 
   private static String carried(String property, int place) {
-    return "IF(bottle_lot=\"\",\"\",IFERROR(INDEX(BLEND.CARRIED(moves,analyses,bottle_lot,\""
-        + property
-        + "\",today,house_humidity,kept),1,"
-        + place
-        + "),\"\"))";
+    return given(
+        "bottle_lot", orBlank(cell(Formulas.carried("bottle_lot", quoted(property)), place)));
   }
 
   private static String latest(String property) {
-    return "IFERROR(AVERAGEIFS(an_value,an_lot,bottle_lot,an_what,\"WHAT\",an_day,MAXIFS(an_day,an_lot,bottle_lot,an_what,\"WHAT\",an_day,\">=\"&bottle_since,an_day,\"<=\"&today)),\"\")"
-        .replace("WHAT", property);
+    return Formulas.latest("bottle_lot", property, "bottle_since");
   }
 
   private static void contents(Block block) {

@@ -38,7 +38,7 @@ final class CaskPage {
     book.formulaName(
         "cask_past", "SUMPRODUCT((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from))");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
-    Page page = book.page(TITLE, 24, 18, 13, 13, 13, 13, 2, 23, 12, 12, 12, 12);
+    Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11);
     Block head =
         page.head(
             TITLE,
@@ -56,7 +56,13 @@ final class CaskPage {
     Table tastings = tastings(right);
     occupants(right);
     oxygen(right);
-    charts(page, tastings, Math.max(left.row(), right.row()) + 1);
+    int below = Math.max(left.row(), right.row()) + 1;
+    page.turn(below);
+    Block tools = page.at(below, 0, 6);
+    ThreeWays.add(book, tools);
+    NailSample.add(tools);
+    scores(page, tastings, below + 1);
+    FirstFill.add(book, page.at(below + 16, RIGHT, 5));
   }
 
   /** A line that stays blank while the cask is empty. */
@@ -89,7 +95,7 @@ final class CaskPage {
         "Headspace",
         VOLUME,
         "IF(INDEX(v_space,cask_row)=\"\",\"\",INDEX(v_space,cask_row)*litre)",
-        "",
+        "cask_space",
         "After the last row of Movements; what was lost since comes on top.");
     line(block, "Last dip on", DATE, "IF(" + dipped + "=0,\"\"," + dipped + ")", "cask_dipped", "");
     line(
@@ -189,8 +195,6 @@ final class CaskPage {
         "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre",
         "",
         "6 mm deep, half of it liquid.");
-    block.warning(
-        "A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.");
   }
 
   private static Table tastings(Block block) {
@@ -297,7 +301,7 @@ final class CaskPage {
         OXYGEN);
   }
 
-  private static void charts(Page page, Table tastings, int row) {
+  private static void scores(Page page, Table tastings, int row) {
     page.chart(
         new Chart(
                 row,

@@ -29,8 +29,9 @@ final class MustPlan {
     honey(block);
     nutrients(block);
     mixing(block);
-    fruit(block);
     page.turn(block.row() + 1);
+    fruit(block);
+    FedBatch.add(block);
     cellarAir(block);
   }
 

@@ -7,19 +7,25 @@ import java.util.Map;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Factor;
+import meadcell.samples.sheet.Page;
 
 /** First sheet: how the book is kept, its units, the house's rules, the way to each sheet. */
 final class Start {
   static final String TITLE = "Start";
 
+  /** The day makes an office ask anew whenever it opens the file. */
+  private static final String MISSING =
+      "IF(AND(NOW()>0,ISERROR(CELLAR.VERSION())),\"Meadcell is not installed in this program, so nothing here is worked out: numbers are those saved last, and texts may be missing.\"&\" Install the extension meadcell.oxt (Tools ▸ Extensions), start the office again, and choose Data ▸ Calculate ▸ Recalculate Hard.\",\"\")";
+
   private Start() {}
 
   static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
+    Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26);
     Block block =
-        book.page(TITLE, 28, 14, 26, 26, 26, 26)
-            .head(
+        page.head(
                 "Cellar book",
                 "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+    block.alarm(MISSING, 2, "start_missing");
     block.warning(
         "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"
             + " invented. The arithmetic is real and its sources are named.");
@@ -31,6 +37,7 @@ final class Start {
         "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
             + " complete; Today tells which are not. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
+    page.turn(block.row() + 1);
     rules(block);
     block
         .heading("Your own cellar, and the next season")
@@ -50,8 +57,15 @@ final class Start {
                 + "4. For each vessel that held something, type a row into Movements: that day; from its name with the"
                 + " year, as C1 2026; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
                 + " for a cask that was empty, the Fill of a day on which it was full.\n"
-                + "5. Empty the day on Today. What lay in a vessel before that day is told by the old file alone;"
+                + "5. On Today, type the day again. What lay in a vessel before that day is told by the old file alone;"
                 + " strength and sugar stay blank until they are analysed again.");
+    block
+        .heading("On paper")
+        .story(
+            "Pages are as wide as a sheet of A4, with margins so large that they come whole on US Letter, too:"
+                + " choose your paper in the print dialog and print in actual size. To lay a page out anew"
+                + " for Letter: Format ▸ Page Style ▸ Page, or Page Layout ▸ Size. Print what you need:"
+                + " in the print dialog, the selected sheets.");
     units(block);
   }
 

@@ -18,7 +18,7 @@ final class TodayPage {
   private TodayPage() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 13, 11, 18, 16, 70);
+    Page page = book.page(TITLE, 13, 11, 18, 16, 66).onOneSheet();
     Block block =
         page.head(TITLE, "What the cellar wants from now to a week ahead, the longest due first.");
     block
@@ -27,8 +27,13 @@ final class TodayPage {
             DATE,
             TarnHollow.TODAY,
             "today_typed",
-            "Empty this cell and the book follows the calendar. A day typed here shows the cellar as it was.")
-        .result("Today is", DATE, "IF(today_typed=\"\",TODAY(),today_typed)", "today", "")
+            "Type the day, of the past too: then pages show the cellar as it was. =TODAY() follows the calendar, but works all out anew at every change.")
+        .result(
+            "Shown is",
+            DATE,
+            "IF(today_typed=\"\",MAX(mv_day,g_day,an_day),today_typed)",
+            "today",
+            "Blank above: the last day in Movements, Readings and Analyses.")
         .verdict(sound(), 2, "book_sound");
     Table tasks =
         block.table(
@@ -53,11 +58,11 @@ final class TodayPage {
     String more = "COUNTIF(tasks,\"<\"&(today+8))-" + LINES;
     page.at(tasks.top() + LINES, 0, 5)
         .verdict(
-            "IF("
+            "IF(ISERROR(log_why),\"\",IF("
                 + more
                 + ">0,("
                 + more
-                + ")&\" more follow: do these first.\",\"These are all.\")",
+                + ")&\" more follow: do these first.\",\"These are all.\"))",
             1,
             "today_more")
         .note(
@@ -66,11 +71,11 @@ final class TodayPage {
 
   /** A complaint is more useful than pages that stay blank. */
   private static String sound() {
-    return "IF(COUNT(house_limit,house_loss,house_taste,house_analyse,house_read,house_molecular,house_oxygen,house_humidity)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
+    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",IF(COUNT(house_limit,house_loss,house_taste,house_analyse,house_read,house_molecular,house_oxygen,house_humidity)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
         + "IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\","
         + "\"Not counted, because they are not complete: \"&IF(COUNT(mv_open)=0,\"\",COUNT(mv_open)&\" in Movements, first in line \"&(MIN(mv_open)+ROW(INDEX(move_day,1))-1)&\". \")"
         + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\". \")"
-        + "&IF(COUNT(an_open)=0,\"\",COUNT(an_open)&\" in Analyses, first in line \"&(MIN(an_open)+ROW(INDEX(analysis_day,1))-1)&\".\")))";
+        + "&IF(COUNT(an_open)=0,\"\",COUNT(an_open)&\" in Analyses, first in line \"&(MIN(an_open)+ROW(INDEX(analysis_day,1))-1)&\".\"))))";
   }
 
   private static String row() {
