@@ -175,7 +175,9 @@ final class CellarFile implements AutoCloseable {
         cells[r][c] = value == null ? "" : value instanceof String ? value : number(value);
       }
     }
-    data(log, FIRST, columns, cells.length).setDataArray(cells);
+    if (cells.length > 0) {
+      data(log, FIRST, columns, cells.length).setDataArray(cells);
+    }
     next.put(log, FIRST + cells.length);
   }
 
@@ -224,6 +226,12 @@ final class CellarFile implements AutoCloseable {
   }
 
   XCell named(String name) throws Exception {
+    String[] place = place(name).split("!");
+    return sheet(place[0]).getCellRangeByName(place[1]).getCellByPosition(0, 0);
+  }
+
+  /** Sheet and address of a name, such as {@code Today!B3}. */
+  String place(String name) throws Exception {
     Object names =
         RemoteOffice.as(XPropertySet.class, book.document()).getPropertyValue("NamedRanges");
     String content =
@@ -235,9 +243,7 @@ final class CellarFile implements AutoCloseable {
     if (!cell.find()) {
       throw new AssertionError(name + " is " + content);
     }
-    return sheet(cell.group(1).replace("'", ""))
-        .getCellRangeByName(cell.group(2).replace("$", ""))
-        .getCellByPosition(0, 0);
+    return cell.group(1).replace("'", "") + "!" + cell.group(2).replace("$", "");
   }
 
   XSpreadsheet sheet(String name) throws Exception {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -244,7 +245,9 @@ class SeasonIT {
     assertEquals(now.fills(Season.REFILLED), 2);
 
     book.set("cask", Season.SOLD);
-    assertEquals("No. 121 is empty on this day.", book.page("This cask")[3][0]);
+    assertTrue(
+        Arrays.stream(book.page("This cask"))
+            .anyMatch(row -> row[0].equals("No. 121 is empty on this day.")));
     assertEquals("", book.beside("This cask", "Holds by the log"));
     on(before);
     assertEquals(
@@ -297,9 +300,9 @@ class SeasonIT {
   void aRowHalfTypedStaysOutAndIsTold() throws Exception {
     Ledger ledger = on(Season.TODAY);
     assertEquals(
-        "All rows of Movements, Readings and Analyses are complete.", book.page("Today")[4][0]);
+        "All rows of Movements, Readings and Analyses are complete.", book.text("book_sound"));
     int line = book.type("Movements", Season.TODAY);
-    String told = (String) book.page("Today")[4][0];
+    String told = book.text("book_sound");
     assertTrue(told.contains("1 in Movements, first in line " + line), told);
     checkCasksNow(book, facts, ledger, Season.TODAY);
     book.clear("Movements", line - 1);
