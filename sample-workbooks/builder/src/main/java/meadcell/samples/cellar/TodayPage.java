@@ -31,9 +31,9 @@ final class TodayPage {
         .result(
             "Shown is",
             DATE,
-            "IF(today_typed=\"\",MAX(mv_day,g_day,an_day),today_typed)",
+            "IF(today_typed=\"\",MAX(mv_day,an_day),today_typed)",
             "today",
-            "Blank above: the last day in Movements, Readings and Analyses.")
+            "Blank above: the last day in Movements and Analyses.")
         .verdict(sound(), 2, "book_sound");
     Table tasks =
         block.table(
