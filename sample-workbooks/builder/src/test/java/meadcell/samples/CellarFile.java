@@ -319,7 +319,7 @@ final class CellarFile implements AutoCloseable {
   }
 
   @Override
-  public void close() throws Exception {
+  public void close() throws com.sun.star.uno.Exception {
     book.close();
   }
 }

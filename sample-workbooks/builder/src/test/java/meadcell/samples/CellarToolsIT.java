@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -47,7 +46,7 @@ class CellarToolsIT {
   }
 
   @AfterAll
-  static void close() throws IOException {
+  static void close() throws Exception {
     book.close();
     built.close();
   }
@@ -245,8 +244,7 @@ class CellarToolsIT {
       try (Workbook unaided = bare.open(copy.toUri().toString(), true)) {
         assertTrue(unaided.sheet("Start").shown("A3").startsWith("Meadcell is not installed"));
         for (String page : List.of("Today", "This cask", "Blend", "Bottle this", "Story")) {
-          assertTrue(
-              unaided.sheet(page).shown("A2").startsWith("Meadcell is not installed"), page);
+          assertTrue(unaided.sheet(page).shown("A2").startsWith("Meadcell is not installed"), page);
         }
       }
     }

@@ -326,8 +326,7 @@ class SeasonIT {
     checkStory(book, ledger, "Blend");
     checkStory(book, ledger, "Tank N");
     rules(500, 500, 0.2); // so that the new lot comes into sight
-    List<Wants.Task> wanted =
-        Wants.of(facts, pitched, new Wants.House(2, 4, 500, 500, 4, 0.2));
+    List<Wants.Task> wanted = Wants.of(facts, pitched, new Wants.House(2, 4, 500, 500, 4, 0.2));
     assertTrue(wanted.stream().anyMatch(t -> t.why().equals("no reading yet")));
     checkToday(book, wanted);
     rules(60, 60, 0.5);
@@ -356,7 +355,8 @@ class SeasonIT {
           next.typeInto("Vessels", 4 + i, 5, before);
         }
         carried.vessels.add(
-            new Facts.Vessel(vessel.name(), vessel.kind(), before, vessel.size(), vessel.capacity()));
+            new Facts.Vessel(
+                vessel.name(), vessel.kind(), before, vessel.size(), vessel.capacity()));
       }
       next.set("today_typed", Season.TODAY);
 

@@ -225,15 +225,20 @@ final class Behind {
             STATES,
             "IF([v_cask]=\"\",\"\",MAXIFS(tasting_day,tasting_vessel,[v_name],tasting_score,\">=0\",tasting_day,\">=\"&[v_since],tasting_day,\"<=\"&today))")
         .column("v_taste", STATES, "IF([v_cask]=\"\",\"\",MAX([v_since],[v_tasted])+house_taste)")
-        .column("v_ph", STATES, "IF([v_at]=\"\",\"\"," + latest("[v_name]", "pH", "[v_since]") + ")")
+        .column(
+            "v_ph", STATES, "IF([v_at]=\"\",\"\"," + latest("[v_name]", "pH", "[v_since]") + ")")
         .column(
             "v_sulfited",
             STATES,
             "IF([v_cask]=\"\",\"\",MAX([v_since],MAXIFS(addition_day,addition_vessel,[v_name],addition_what,\"*sulfi*\",addition_day,\"<=\"&today)))")
         .column(
-            "v_read", STATES, "IF([v_cask]=\"\",\"\"," + lastDay("[v_name]", "free SO2", "[v_sulfited]") + ")")
+            "v_read",
+            STATES,
+            "IF([v_cask]=\"\",\"\"," + lastDay("[v_name]", "free SO2", "[v_sulfited]") + ")")
         .column(
-            "v_free", STATES, "IF([v_cask]=\"\",\"\"," + latest("[v_name]", "free SO2", "[v_sulfited]") + ")")
+            "v_free",
+            STATES,
+            "IF([v_cask]=\"\",\"\"," + latest("[v_name]", "free SO2", "[v_sulfited]") + ")")
         .column(
             "v_need",
             STATES,

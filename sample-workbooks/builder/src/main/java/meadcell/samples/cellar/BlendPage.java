@@ -109,10 +109,7 @@ final class BlendPage {
                 "Plan", VOLUME, "IF(OR([Vessel]=\"\",blend_why<>\"\"),\"\",INDEX(" + PLAN + ",#))"),
             always("Share", PERCENT, "IF([Plan]=\"\",\"\",100*[Plan]/blend_volume)"),
             always("Strength ±", ABV, carried("strength", 2)),
-            always(
-                "Not in the plan because",
-                Field.TEXT,
-                missing()));
+            always("Not in the plan because", Field.TEXT, missing()));
     stock.fill(
         """
         C1 | 9.40

@@ -265,15 +265,15 @@ final class CaskPage {
     // rows of the register first, then those of Movements, whose present one stands first there
     String back = "COUNT(fill_from)+" + earlier + "-[No.]+2";
     block.arrayTable(
-            FILLS,
-            always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
-            always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
-            always("From", DATE, pick("past_from", "fill_from", line, back)),
-            always(
-                "Volume",
-                VOLUME,
-                "IF(PICK=\"\",\"\",PICK*litre)"
-                    .replace("PICK", pick("past_volume", "fill_volume", line, back))));
+        FILLS,
+        always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
+        always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
+        always("From", DATE, pick("past_from", "fill_from", line, back)),
+        always(
+            "Volume",
+            VOLUME,
+            "IF(PICK=\"\",\"\",PICK*litre)"
+                .replace("PICK", pick("past_volume", "fill_volume", line, back))));
     block.note(
         "Before Movements: register Past occupants. What its staves still held when it was filled is a row of its own in Movements, at most what is held in the staves; page Story has its share.");
   }

@@ -23,8 +23,8 @@ final class Start {
     Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26);
     Block block =
         page.head(
-                "Cellar book",
-                "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+            "Cellar book",
+            "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
     block.alarm(MISSING, 2, "start_missing");
     block.warning(
         "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"

@@ -75,7 +75,9 @@ public final class Book {
     return this;
   }
 
-  /** From now on the sentence below a page's title gives way to this formula, unless it is blank. */
+  /**
+   * From now on the sentence below a page's title gives way to this formula, unless it is blank.
+   */
   public Book heeding(String formula) {
     alarm = formula;
     return this;
