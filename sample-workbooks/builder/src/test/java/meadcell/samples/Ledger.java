@@ -67,7 +67,7 @@ final class Ledger {
         moved(move);
       }
     }
-    pots.forEach(this::age);
+    pots.keySet().forEach(vessel -> at(vessel, today));
   }
 
   private void found(Facts.Move move) {
@@ -116,10 +116,6 @@ final class Ledger {
     }
     pot.aged = day;
     return pot;
-  }
-
-  private void age(String vessel, Pot pot) {
-    at(vessel, today);
   }
 
   boolean holdsAnything(String vessel) {

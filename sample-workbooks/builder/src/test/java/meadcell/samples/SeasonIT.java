@@ -338,7 +338,7 @@ class SeasonIT {
   void roomIsMadeForTheNextSeason() throws Exception {
     LocalDate kept = Season.FILLED.plusDays(42);
     on(Season.TODAY);
-    try (CellarFile next = book.savedAs("next-season")) {
+    try (CellarFile next = CellarFile.open(book.savedAs("next-season"))) {
       next.set("today_typed", kept);
       List<Object[]> held = next.below("Casks now", "Vessel", "Mostly");
       deleteUpTo(next, "Movements", 0, kept);
