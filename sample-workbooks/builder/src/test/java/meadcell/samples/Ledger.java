@@ -49,12 +49,10 @@ final class Ledger {
 
   private final Map<String, Pot> pots = new HashMap<>();
   private final Facts facts;
-  private final LocalDate today;
 
   /** The cellar at the end of a day. */
   Ledger(Facts facts, LocalDate today) {
     this.facts = facts;
-    this.today = today;
     List<Facts.Move> moves =
         facts.moves.stream()
             .filter(move -> !move.day().isAfter(today))
