@@ -9,7 +9,7 @@ import meadcell.catalogue.Quantity;
 @Family(name = "BARREL")
 public final class AirContact {
   private static final String VAPOUR =
-      " Water vapour and pressure terms, from memory: Standard Methods 4500-O.";
+      " Water vapour and pressure terms: USGS 2011, as the R package rMR prints them.";
 
   private AirContact() {}
 

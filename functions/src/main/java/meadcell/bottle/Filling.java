@@ -21,8 +21,8 @@ public final class Filling {
 
   private static final String TOLERANCES =
       "27 CFR 24.255(b), read in 2026. Directive 76/211/EEC of 20 January 1976, Annex I, 2.4 and 2.5,"
-          + " and Annex II, read in 2026 in part; from memory: 1 to 10 L, and the sampling plans other"
-          + " than that of 20.";
+          + " and Annex II, read in 2026 in part; 1 to 10 L as the same table in Saint Lucia's Metrology"
+          + " Act, Schedule 5; from memory: the sampling plans other than that of 20.";
 
   /** Whose law the fill follows. */
   public enum Rule {

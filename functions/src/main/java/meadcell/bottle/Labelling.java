@@ -236,7 +236,8 @@ public final class Labelling {
           "bottle · abv · 0.789239 g/mL, divided by usa 14 g, uk 10 mL of pure alcohol (7.89 g),"
               + " australia 10 g, eu 10 g.",
       source =
-          "Ethanol at 20 °C: OIML R 22 (1975). USA (National Institutes of Health), UK and Australia:"
+          "Ethanol at 20 °C: OIML R 22 (1975). USA: National Institute on Alcohol Abuse and Alcoholism,"
+              + " A Pocket Guide for Alcohol Screening and Brief Intervention. UK and Australia:"
               + " encyclopaedia article \"Standard drink\", read 2026. EU: no common law; 10 g as in the"
               + " World Health Organization's AUDIT questionnaire.",
       example = "BOTTLE.DRINKS(750;12)",

@@ -78,8 +78,8 @@ public final class Mixing {
               + " 1.24, fruit 4.19 for its water and 0.84 for the rest.",
       source =
           "Honey of 17.4 % moisture at 20 °C: 0.54 cal/(g·°C), White's value, quoted at second hand."
-              + " Fruit: R. L. Earle, Unit Operations in Food Processing, Appendix 7, with USDA's"
-              + " water. Water and sugar: from memory.",
+              + " Water and fruit: R. L. Earle, Unit Operations in Food Processing, Appendix 7, fruit with"
+              + " USDA's water. Sugar: from memory.",
       example = "MUST.MIXTEMPERATURE({\"honey\";\"water\"};{30;70};{15;30})",
       note =
           "The tank takes its part: steel little, thick walls more. Frozen fruit must be thawed"

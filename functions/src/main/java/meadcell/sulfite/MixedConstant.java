@@ -6,15 +6,15 @@ import meadcell.catalogue.Refusal;
 
 /**
  * First dissociation constant of sulfurous acid in wine: OIV-MA-AS323-04C, Table II, pKM at ionic
- * strength 0.038, 0 to 15 % vol and 20 to 40 °C. The table is from memory; it follows Table I, the
- * thermodynamic constants, as a Debye–Hückel term should.
+ * strength 0.038, 0 to 15 % vol and 20 to 40 °C. The table is from memory; each of its entries is
+ * within 0.002 of Table I, the thermodynamic constants, less the Debye–Hückel term.
  *
  * <p>Beyond the table is extrapolated. From 15 to 20 % vol its last step goes on, 0.1 for 5 % vol.
  * Below 20 °C pK falls with the enthalpy of dissociation in water, −17.8 kJ/mol (Goldberg and
- * Parker 1985, J. Res. NBS 90:341, from memory; a table of reactions has −17.4): 0.010 for 1 °C.
- * The table's own step from 20 to 25 °C, 0.040 for 1 °C, is four times that and no thermodynamics
- * of water explains it; which of the two holds for cold mead nobody has published, so the true pK
- * may be lower by up to 0.03 for each °C below 20.
+ * Parker 1985, J. Res. NBS 90:341, from memory; heats of formation give −17.4): 0.010 for 1 °C. The
+ * table's own step from 20 to 25 °C, 0.040 for 1 °C, is four times that and no thermodynamics of
+ * water explains it; which of the two holds for cold mead nobody has published, so the true pK may
+ * be lower by up to 0.03 for each °C below 20.
  */
 final class MixedConstant {
   private static final double STEP = 5;

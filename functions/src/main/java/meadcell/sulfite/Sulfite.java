@@ -22,8 +22,10 @@ public final class Sulfite {
       "pk181 and pk177 are dilute-water constants in everyday use: 1.81 is checked against the table"
           + " of a teaching handout, Sulfur Dioxide Additions Using Potassium Metabisulfite; 1.77 is"
           + " that of a laboratory note, molecular = free · 10^(1.77 − pH). oiv: OIV-MA-AS323-04C and"
-          + " Regulation (EEC) 2676/90; its Table II (pKM at ionic strength 0.038) is from memory. Enthalpy −17.8 kJ/mol: from memory,"
-          + " Goldberg and Parker 1985, J. Res. NBS 90:341.";
+          + " Regulation (EEC) 2676/90; its Table II (pKM at ionic strength 0.038) is from memory, within"
+          + " 0.002 of Table I (read) less the Debye–Hückel term. Enthalpy −17.8 kJ/mol: from memory,"
+          + " Goldberg and Parker 1985, J. Res. NBS 90:341; heats of formation of Shock and others 1988"
+          + " and 1989 give −17.4.";
   private static final String CONSTANTS_NOTE =
       "The usual targets, 0.5 and 0.8 mg/L, were set with pk181 (common practice, no source). At 10"
           + " to 15 % vol and 20 °C oiv finds 25 to 60 % more molecular SO₂ than pk181, at 25 °C about"

@@ -32,8 +32,25 @@ final class OpenDocument {
     String text = new String(content, StandardCharsets.UTF_8);
     return switch (entry) {
       case "meta.xml" -> text.replaceAll(CHANGING, "").getBytes(StandardCharsets.UTF_8);
+      case "styles.xml" -> language(text, built).getBytes(StandardCharsets.UTF_8);
       case "settings.xml" -> Views.put(text, built).getBytes(StandardCharsets.UTF_8);
       default -> content;
     };
+  }
+
+  /** The office names its own language. */
+  private static String language(String styles, XSSFWorkbook built) {
+    String own = "fo:language=\"en\" fo:country=\"US\"";
+    if (!styles.contains(own)) {
+      throw new IllegalStateException("the office stores its language in another way now");
+    }
+    return built
+        .getProperties()
+        .getCoreProperties()
+        .getUnderlyingProperties()
+        .getLanguageProperty()
+        .filter(language -> language.equals("de"))
+        .map(language -> styles.replace(own, "fo:language=\"de\" fo:country=\"DE\""))
+        .orElse(styles);
   }
 }

@@ -1,5 +1,8 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.lastDay;
+import static meadcell.samples.cellar.Formulas.latest;
+
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Workings;
 
@@ -34,6 +37,7 @@ final class Behind {
     GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
+    WholeCasks.workings(state);
     StoryPage.workings(state);
     InstrumentPage.workings(new Workings(book, "Workings instruments"));
     names(book);
@@ -207,7 +211,7 @@ final class Behind {
         .column(
             "v_limit",
             STATES,
-            "IF([v_cask]=\"\",\"\",IF(ISNUMBER(INDEX(vessel_limit,ROW())),INDEX(vessel_limit,ROW()),house_limit))")
+            "IF([v_cask]=\"\",\"\",IF(ISNUMBER(INDEX(vessel_limit,ROW())),INDEX(vessel_limit,ROW()),IF(house_limit=\"\",\"\",house_limit/litre)))")
         .column(
             "v_loss",
             STATES,
@@ -221,15 +225,20 @@ final class Behind {
             STATES,
             "IF([v_cask]=\"\",\"\",MAXIFS(tasting_day,tasting_vessel,[v_name],tasting_score,\">=0\",tasting_day,\">=\"&[v_since],tasting_day,\"<=\"&today))")
         .column("v_taste", STATES, "IF([v_cask]=\"\",\"\",MAX([v_since],[v_tasted])+house_taste)")
-        .column("v_ph", STATES, "IF([v_at]=\"\",\"\"," + latest("pH", "[v_since]") + ")")
+        .column(
+            "v_ph", STATES, "IF([v_at]=\"\",\"\"," + latest("[v_name]", "pH", "[v_since]") + ")")
         .column(
             "v_sulfited",
             STATES,
             "IF([v_cask]=\"\",\"\",MAX([v_since],MAXIFS(addition_day,addition_vessel,[v_name],addition_what,\"*sulfi*\",addition_day,\"<=\"&today)))")
         .column(
-            "v_read", STATES, "IF([v_cask]=\"\",\"\"," + lastDay("free SO2", "[v_sulfited]") + ")")
+            "v_read",
+            STATES,
+            "IF([v_cask]=\"\",\"\"," + lastDay("[v_name]", "free SO2", "[v_sulfited]") + ")")
         .column(
-            "v_free", STATES, "IF([v_cask]=\"\",\"\"," + latest("free SO2", "[v_sulfited]") + ")")
+            "v_free",
+            STATES,
+            "IF([v_cask]=\"\",\"\"," + latest("[v_name]", "free SO2", "[v_sulfited]") + ")")
         .column(
             "v_need",
             STATES,
@@ -251,24 +260,6 @@ final class Behind {
             "v_analyse",
             STATES,
             "IF([v_cask]=\"\",\"\",IF(OR([v_free]=\"\",[v_ph]=\"\"),[v_sulfited]+14,[v_read]+house_analyse))");
-  }
-
-  /** The last day on which a vessel's property was found, from a day on; 0 if none. */
-  private static String lastDay(String property, String from) {
-    return "MAXIFS(an_day,an_lot,[v_name],an_what,\""
-        + property
-        + "\",an_day,\">=\"&"
-        + from
-        + ",an_day,\"<=\"&today)";
-  }
-
-  /** What was found on that day; empty if nothing. */
-  private static String latest(String property, String from) {
-    return "IFERROR(AVERAGEIFS(an_value,an_lot,[v_name],an_what,\""
-        + property
-        + "\",an_day,"
-        + lastDay(property, from)
-        + "),\"\")";
   }
 
   private static void lots(Workings state) {

@@ -1,5 +1,10 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.notCarried;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Block.Entry.typed;
 import static meadcell.samples.sheet.Block.Entry.worked;
 import static meadcell.samples.sheet.Field.ABV;
@@ -22,7 +27,7 @@ import meadcell.samples.sheet.Table;
 /** From today's stock and the targets to a plan. */
 final class BlendPage {
   static final String TITLE = "Blend";
-  private static final int LOTS = 8;
+  static final int LOTS = 8;
 
   private BlendPage() {}
 
@@ -36,6 +41,8 @@ final class BlendPage {
     targets(block);
     stock(block);
     plan(block);
+    page.turn(block.row() + 1);
+    WholeCasks.add(block);
     bench(block);
   }
 
@@ -63,11 +70,18 @@ final class BlendPage {
   }
 
   private static String carried(String property, int place) {
-    return "IF([Vessel]=\"\",\"\",IFERROR(INDEX(BLEND.CARRIED(moves,analyses,[Vessel],\""
-        + property
-        + "\",today,house_humidity,kept),1,"
-        + place
-        + "),\"\"))";
+    return given("[Vessel]", orBlank(cell(Formulas.carried("[Vessel]", quoted(property)), place)));
+  }
+
+  /** The first thing that is not known of a vessel. */
+  private static String missing() {
+    return given(
+        "[Vessel]",
+        "IF([In stock]=\"\",\"it holds nothing\",IF([Strength]=\"\",%s,IF([Sugar]=\"\",%s,IF([Acid]=\"\",%s,\"\"))))"
+            .formatted(
+                notCarried("[Vessel]", quoted("strength")),
+                notCarried("[Vessel]", quoted("sugar")),
+                notCarried("[Vessel]", quoted("titratable acidity"))));
   }
 
   private static void stock(Block block) {
@@ -95,10 +109,7 @@ final class BlendPage {
                 "Plan", VOLUME, "IF(OR([Vessel]=\"\",blend_why<>\"\"),\"\",INDEX(" + PLAN + ",#))"),
             always("Share", PERCENT, "IF([Plan]=\"\",\"\",100*[Plan]/blend_volume)"),
             always("Strength ±", ABV, carried("strength", 2)),
-            always(
-                "Not in the plan because",
-                Field.TEXT,
-                "IF([Vessel]=\"\",\"\",IF([In stock]=\"\",\"it holds nothing\",IF([Strength]=\"\",CELLAR.WHY(\"BLEND.CARRIED\",moves,analyses,[Vessel],\"strength\",today,house_humidity,kept),IF([Sugar]=\"\",CELLAR.WHY(\"BLEND.CARRIED\",moves,analyses,[Vessel],\"sugar\",today,house_humidity,kept),IF([Acid]=\"\",CELLAR.WHY(\"BLEND.CARRIED\",moves,analyses,[Vessel],\"titratable acidity\",today,house_humidity,kept),\"\")))))"));
+            always("Not in the plan because", Field.TEXT, missing()));
     stock.fill(
         """
         C1 | 9.40
@@ -127,7 +138,7 @@ final class BlendPage {
         .result(
             "",
             Field.TEXT,
-            "IF(OR(COUNT(blend_targets)=0,blend_volume=0),\"Type the volume and a target.\",IF(COUNTA(blend_vessels)=0,\"Choose vessels.\",CELLAR.WHY(\"BLEND.PLAN\",blend_stock,blend_targets,blend_volume,units)))",
+            "IF(OR(COUNT(blend_targets)=0,blend_volume=\"\"),\"Type the volume and a target.\",IF(COUNTA(blend_vessels)=0,\"Choose vessels.\",CELLAR.WHY(\"BLEND.PLAN\",blend_stock,blend_targets,blend_volume,units)))",
             "blend_why",
             "Blank while the plan is on target.")
         .verdict(

@@ -1,5 +1,9 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Table.always;
@@ -23,13 +27,15 @@ final class BottlePage {
       IF(bottle_lot="","Choose what to bottle.",
       IF(bottle_volume="",bottle_lot&" holds nothing on this day.",
       IF(bottle_abv="","Strength is not known: "&CELLAR.WHY("BLEND.CARRIED",moves,analyses,bottle_lot,"strength",today,house_humidity,kept),
+      IF(OR(rest_expected="",rest_horizon="",bottle_store="",rest_rating="",bottle_co2=""),"No verdict: a framed cell under Will the bottle bear it is blank.",
       IF(COUNT(rest_days)=0,"Wait: Readings has none of this vessel at rest. As warm as the bottles will be stored, over weeks.",
-      IF(ISERROR(rest_pressure),"Wait: "&CELLAR.WHY("FERMENT.REMAINING",rest_days,rest_gravities,rest_horizon),
+      IF(rest_sugar="","Wait: "&CELLAR.WHY("FERMENT.REMAINING",rest_days,rest_gravities,rest_horizon),
+      IF(rest_pressure="","No verdict: "&CELLAR.WHY("BOTTLE.REFERMENT",MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units),
       IF(OR(rest_state="falling",rest_state="cannot tell"),"Wait: "&CELLAR.WHY("FERMENT.STATE",rest_days,rest_gravities,rest_expected),
-      IF(ISERROR(bottle_pressure),"Stabilise: "&CELLAR.WHY("BOTTLE.WORSTPRESSURE",rest_original,rest_last,bottle_abv,"",bottle_co2,bottle_store,units),
+      IF(bottle_pressure="","Stabilise: "&CELLAR.WHY("BOTTLE.WORSTPRESSURE",rest_original,rest_last,bottle_abv,"",bottle_co2,bottle_store,units),
       IF(bottle_pressure<=rest_rating,"Bottle: it is at rest, and all that may be sugar in it comes to "&FIXED(bottle_pressure,0,TRUE)&UNIT&", for which the bottle is rated ("&FIXED(rest_rating,0,TRUE)&UNIT&").",
       "Stabilise: it is at rest, but all that may be sugar in it comes to "&IF(bottle_pressure>BURSTS,"more than any bottle bears",FIXED(bottle_pressure,0,TRUE)&UNIT)&", and the bottle is rated for "&FIXED(rest_rating,0,TRUE)&UNIT&". At the present pace "&FIXED(rest_pressure,0,TRUE)&UNIT&" could come of it by themselves."
-      ))))))))"""
+      ))))))))))"""
           .replace("\n", "")
           .replace("BURSTS", "IF(units=\"US\",145,1000)")
           .replace("UNIT", "IF(units=\"US\",\" psi\",\" kPa\")");
@@ -48,7 +54,7 @@ final class BottlePage {
 
   static void add(Book book) {
     book.formulaName("bottle_row", "MATCH(bottle_lot,vessel_name,0)");
-    Page page = book.page(TITLE, 38, 15, 24, 24, 2, 13, 11);
+    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11);
     Block head =
         page.head(
             TITLE,
@@ -60,6 +66,7 @@ final class BottlePage {
     contents(left);
     rest(left);
     sulfite(left);
+    page.turn(left.row() + 1);
     counts(left);
     label(left);
     Block right = page.at(top, 5, 2);
@@ -80,16 +87,12 @@ final class BottlePage {
   }
 
   private static String carried(String property, int place) {
-    return "IF(bottle_lot=\"\",\"\",IFERROR(INDEX(BLEND.CARRIED(moves,analyses,bottle_lot,\""
-        + property
-        + "\",today,house_humidity,kept),1,"
-        + place
-        + "),\"\"))";
+    return given(
+        "bottle_lot", orBlank(cell(Formulas.carried("bottle_lot", quoted(property)), place)));
   }
 
   private static String latest(String property) {
-    return "IFERROR(AVERAGEIFS(an_value,an_lot,bottle_lot,an_what,\"WHAT\",an_day,MAXIFS(an_day,an_lot,bottle_lot,an_what,\"WHAT\",an_day,\">=\"&bottle_since,an_day,\"<=\"&today)),\"\")"
-        .replace("WHAT", property);
+    return Formulas.latest("bottle_lot", property, "bottle_since");
   }
 
   private static void contents(Block block) {
@@ -127,11 +130,11 @@ final class BottlePage {
         Carbon dioxide                             | bottle_co2      | BOTTLE.TAXCLASS co2 1        | 0.9 | g/L; still means at most 3.92.
         Last gravity                               | rest_last       | SPECIFIC_GRAVITY 4           | =IF(COUNT(rest_days)=0,"",INDEX(rest_gravities,MATCH(MAX(rest_days),rest_days,0)))
         Original gravity that gives this strength  | rest_original   | SPECIFIC_GRAVITY 3           | =IF(OR(rest_last="",bottle_abv=""),"",IFERROR(ALCOHOL.ORIGINAL(bottle_abv,rest_last),"")) | For a blend, or a mead that was sweetened.
-        State                                      | rest_state      | TEXT                         | =IF(COUNT(rest_days)=0,"",FERMENT.STATE(rest_days,rest_gravities,rest_expected))
+        State                                      | rest_state      | TEXT                         | =IF(OR(COUNT(rest_days)=0,rest_expected=""),"",IFERROR(FERMENT.STATE(rest_days,rest_gravities,rest_expected),"cannot tell"))
         Further fall, at most                      |                 | SPECIFIC_GRAVITY 4           | =IF(COUNT(rest_days)=0,"",IFERROR(INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,2),"")) | At the present pace, over the days in the bottle; 95 % limit.
         as sugar                                   | rest_sugar      | GRAM_PER_LITRE 1             | =IF(COUNT(rest_days)=0,"",IFERROR(INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,3),""))
-        Pressure from it                           | rest_pressure   | PRESSURE 0                   | =IF(OR(rest_sugar="",bottle_abv=""),"",BOTTLE.REFERMENT(MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units))
-        Pressure if all that may be sugar ferments | bottle_pressure | PRESSURE 0                   | =IF(OR(rest_last="",bottle_abv=""),"",IF(bottle_sugar<>"",BOTTLE.REFERMENT(bottle_sugar_high,bottle_abv,bottle_co2,bottle_store,units),BOTTLE.WORSTPRESSURE(rest_original,rest_last,bottle_abv,,bottle_co2,bottle_store,units))) | Gauge, in the warmest store.
+        Pressure from it                           | rest_pressure   | PRESSURE 0                   | =IF(OR(rest_sugar="",bottle_abv="",bottle_co2=""),"",IFERROR(BOTTLE.REFERMENT(MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units),""))
+        Pressure if all that may be sugar ferments | bottle_pressure | PRESSURE 0                   | =IF(OR(rest_last="",bottle_abv="",bottle_co2=""),"",IFERROR(IF(bottle_sugar<>"",BOTTLE.REFERMENT(bottle_sugar_high,bottle_abv,bottle_co2,bottle_store,units),BOTTLE.WORSTPRESSURE(rest_original,rest_last,bottle_abv,,bottle_co2,bottle_store,units)),"")) | Gauge, in the warmest store.
         ! Still-wine bottles are not made for pressure. Bottle only what is finished or truly stabilised; wear eye protection near bottles that may have gone on.
         """);
   }
@@ -144,7 +147,7 @@ final class BottlePage {
         Binds of what is added  | so2_bound     | SULFITE.DOSE bound 0           | 30 | Per cent; measure again after a day.
         Free SO₂ needed         | so2_needed    | MILLIGRAM_PER_LITRE 0          | =IF(OR(bottle_ph="",so2_molecular=""),"",SULFITE.FREENEEDED(so2_molecular,bottle_ph))
         Rise still needed       | so2_rise      | MILLIGRAM_PER_LITRE 0          | =IF(OR(so2_needed="",so2_free=""),"",MAX(0,so2_needed-so2_free)) | Blank while pH or free SO₂ are not measured.
-        Potassium metabisulfite |               | GRAM 0                         | =IF(OR(so2_rise="",bottle_volume=""),"",IF(so2_rise=0,0,SULFITE.DOSE(bottle_volume,so2_rise,57.6,so2_bound,units)))
+        Potassium metabisulfite |               | GRAM 0                         | =IF(OR(so2_rise="",bottle_volume="",so2_bound=""),"",IF(so2_rise=0,0,SULFITE.DOSE(bottle_volume,so2_rise,57.6,so2_bound,units)))
         Sorbic acid wanted      | so2_sorbic    | SULFITE.SORBATE sorbicAcid 0   | 150 | Only where sugar is left and no lactic ferment has run.
         Potassium sorbate       |               | GRAM 0                         | =IF(OR(so2_sorbic="",bottle_volume=""),"",SULFITE.SORBATE(bottle_volume,so2_sorbic,"usa",units)) | Refused above the limit of the rule.
         Delle units             |               | DELLE 0                        | =IF(OR(bottle_sugar_low="",bottle_abv=""),"",BOTTLE.DELLE(bottle_sugar_low,bottle_abv)) | Below 78 sugar and alcohol alone do not keep it still; above it is no guarantee either.

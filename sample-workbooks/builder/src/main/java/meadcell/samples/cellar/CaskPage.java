@@ -3,7 +3,6 @@ package meadcell.samples.cellar;
 import static meadcell.samples.sheet.Field.COUNT;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.DAYS;
-import static meadcell.samples.sheet.Field.PERCENT;
 import static meadcell.samples.sheet.Field.TEXT;
 import static meadcell.samples.sheet.Field.VOLUME;
 import static meadcell.samples.sheet.Field.of;
@@ -36,8 +35,10 @@ final class CaskPage {
 
   static void add(Book book) {
     book.formulaName("cask_row", "MATCH(cask,vessel_name,0)");
+    book.formulaName(
+        "cask_past", "SUMPRODUCT((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from))");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
-    Page page = book.page(TITLE, 24, 18, 13, 13, 13, 13, 2, 23, 12, 12, 12, 12);
+    Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11);
     Block head =
         page.head(
             TITLE,
@@ -55,7 +56,13 @@ final class CaskPage {
     Table tastings = tastings(right);
     occupants(right);
     oxygen(right);
-    charts(page, tastings, Math.max(left.row(), right.row()) + 1);
+    int below = Math.max(left.row(), right.row()) + 1;
+    page.turn(below);
+    Block tools = page.at(below, 0, 6);
+    ThreeWays.add(book, tools);
+    NailSample.add(tools);
+    scores(page, tastings, below + 1);
+    FirstFill.add(book, page.at(below + 16, RIGHT, 5));
   }
 
   /** A line that stays blank while the cask is empty. */
@@ -88,7 +95,7 @@ final class CaskPage {
         "Headspace",
         VOLUME,
         "IF(INDEX(v_space,cask_row)=\"\",\"\",INDEX(v_space,cask_row)*litre)",
-        "",
+        "cask_space",
         "After the last row of Movements; what was lost since comes on top.");
     line(block, "Last dip on", DATE, "IF(" + dipped + "=0,\"\"," + dipped + ")", "cask_dipped", "");
     line(
@@ -101,7 +108,7 @@ final class CaskPage {
         "Topped up since filling",
         VOLUME,
         "SUMIFS(mv_volume,mv_to,cask,mv_from,\"<>gauge\",mv_day,\">\"&cask_since,mv_day,\"<=\"&today)*litre",
-        "cask_topped",
+        "",
         "");
     line(
         block,
@@ -186,10 +193,8 @@ final class CaskPage {
         "Held in the staves",
         VOLUME,
         "BARREL.SOAKED(BARREL.AREA(" + sizes + "),kept)*litre",
-        "cask_soaked",
+        "",
         "6 mm deep, half of it liquid.");
-    block.warning(
-        "A cask that has held spirit gives off vapour that burns: no flame, no burning wick, and air it before any sulfur.");
   }
 
   private static Table tastings(Block block) {
@@ -254,32 +259,27 @@ final class CaskPage {
 
   private static void occupants(Block block) {
     block.heading("What it held, oldest first");
-    String earlier = "COUNTIF(past_vessel,cask)";
+    String earlier = "cask_past";
     String line =
-        "SMALL(IF(past_vessel=cask,ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
+        "SMALL(IF((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from),ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
     // rows of the register first, then those of Movements, whose present one stands first there
     String back = "COUNT(fill_from)+" + earlier + "-[No.]+2";
-    Table fills =
-        block.arrayTable(
-            FILLS,
-            always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
-            always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
-            always("From", DATE, pick("past_from", "fill_from", line, back)),
-            always(
-                "Volume",
-                VOLUME,
-                "IF([No.]=\"\",\"\"," + pick("past_volume", "fill_volume", line, back) + "*litre)"),
-            always(
-                "Share",
-                PERCENT,
-                "IF(OR([No.]=\"\",cask_soaked=\"\"),\"\",IFERROR(INDEX(BARREL.HISTORY(cask_volumes,cask_soaked,100,cask_topped,units),#),\"\"))"));
-    fills.name("Volume", "cask_volumes");
+    block.arrayTable(
+        FILLS,
+        always("Liquid", TEXT, pick("past_liquid", "fill_liquid", line, back)),
+        always("No.", COUNT, "IF(OR(cask=\"\",#>" + earlier + "+COUNT(fill_from)),\"\",#)"),
+        always("From", DATE, pick("past_from", "fill_from", line, back)),
+        always(
+            "Volume",
+            VOLUME,
+            "IF(PICK=\"\",\"\",PICK*litre)"
+                .replace("PICK", pick("past_volume", "fill_volume", line, back))));
     block.note(
-        "Share of what is in it now, in litres poured in, by the wood's memory. Before Movements: register Past occupants.");
+        "Before Movements: register Past occupants. What its staves still held when it was filled is a row of its own in Movements, at most what is held in the staves; page Story has its share.");
   }
 
   private static String pick(String past, String fill, String line, String back) {
-    return "IF([No.]=\"\",\"\",IF([No.]<=COUNTIF(past_vessel,cask),INDEX("
+    return "IF([No.]=\"\",\"\",IF([No.]<=cask_past,INDEX("
         + past
         + ","
         + line
@@ -301,7 +301,7 @@ final class CaskPage {
         OXYGEN);
   }
 
-  private static void charts(Page page, Table tastings, int row) {
+  private static void scores(Page page, Table tastings, int row) {
     page.chart(
         new Chart(
                 row,

@@ -11,6 +11,8 @@ public final class CellarBook {
   public static Book build() {
     Book book = new Book("Cellar book").keeping();
     Start.add(book, pages(), logs());
+    book.heeding(
+        "IF(start_missing=\"\",\"\",\"Meadcell is not installed in this program: what stands below does not hold. See sheet Start.\")");
     TodayPage.add(book);
     CasksNow.add(book);
     CaskPage.add(book);
@@ -23,6 +25,7 @@ public final class CellarBook {
     StoryPage.add(book);
     MustPlan.add(book);
     InstrumentPage.add(book);
+    book.heeding("");
     Cautions.add(book);
     Season season = new TarnHollow();
     Registers.add(book, season);

@@ -42,7 +42,7 @@ final class FermentPage {
 
   static void add(Book book) {
     book.formulaName("ferment_row", "MATCH(ferment,lot_name,0)");
-    Page page = book.page(TITLE, 12, 8, 9, 10, 10, 10, 11, 11, 11, 2, 26, 17, 40);
+    Page page = book.page(TITLE, 12, 7, 8, 8, 9, 9, 10, 9, 9, 2, 23, 14, 37);
     Block head =
         page.head(
             TITLE,

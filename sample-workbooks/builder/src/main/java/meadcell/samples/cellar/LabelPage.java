@@ -1,5 +1,10 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.lastDay;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Field.arg;
 
 import meadcell.law.UsHoneyWine;
@@ -48,14 +53,24 @@ final class LabelPage {
   }
 
   private static String carried(String property, int place) {
-    return "IF(tag_lot=\"\",\"\",IFERROR(INDEX(BLEND.CARRIED(moves,analyses,tag_lot,\"%s\",today,house_humidity,kept),1,%d),\"\"))"
-        .formatted(property, place);
+    return given("tag_lot", orBlank(cell(Formulas.carried("tag_lot", quoted(property)), place)));
   }
 
   /** The last total SO2 of this vessel itself; later sulfite in it makes it void. */
   private static String sulfite(String column) {
-    return "IF(tag_so2_day=\"\",\"\",IFERROR(AVERAGEIFS(COLUMN,an_lot,tag_lot&\"\",an_what,\"total SO2\",an_day,tag_so2_day),\"\"))"
-        .replace("COLUMN", column);
+    return given(
+        "tag_so2_day",
+        orBlank(
+            "AVERAGEIFS("
+                + column
+                + ",an_lot,tag_lot&\"\",an_what,\"total SO2\",an_day,tag_so2_day)"));
+  }
+
+  private static String sulfiteDay() {
+    String measured = lastDay("tag_lot&\"\"", "total SO2", "tag_since");
+    String added =
+        "MAXIFS(addition_day,addition_vessel,tag_lot&\"\",addition_what,\"*sulfite*\",addition_day,\"<=\"&today)";
+    return given("tag_since", "IF(%s<=%s,\"\",%s)".formatted(measured, added, measured));
   }
 
   private static void contents(Block block) {
@@ -69,10 +84,11 @@ final class LabelPage {
         Fermentable sugar          | tag_sugar  | GRAM_PER_LITRE 1 | =SUGAR | Likewise. Blank: no analysis reaches.
         its standard uncertainty   | tag_sugar_u | GRAM_PER_LITRE 1 | =SUGARU
         Titratable acidity         | tag_acid   | GRAM_PER_LITRE 1 | =ACID | As tartaric acid.
-        Total SO₂ measured on      | tag_so2_day | DATE | =IF(tag_since="","",IF(MAXIFS(an_day,an_lot,tag_lot&"",an_what,"total SO2",an_day,">="&tag_since,an_day,"<="&today)<=MAXIFS(addition_day,addition_vessel,tag_lot&"",addition_what,"*sulfite*",addition_day,"<="&today),"",MAXIFS(an_day,an_lot,tag_lot&"",an_what,"total SO2",an_day,">="&tag_since,an_day,"<="&today))) | In this vessel itself, since it was filled and after its last sulfite.
+        Total SO₂ measured on      | tag_so2_day | DATE | =MEASURED | In this vessel itself, since it was filled and after its last sulfite.
         Total SO₂                  | tag_so2    | MILLIGRAM_PER_LITRE 0 | =SULFUR
         its standard uncertainty   | tag_so2_u  | MILLIGRAM_PER_LITRE 0 | =SULFURU
         """
+            .replace("MEASURED", sulfiteDay())
             .replace("SULFURU", sulfite("an_u"))
             .replace("SULFUR", sulfite("an_value"))
             .replace("SUGARU", carried("sugar", 2))

@@ -50,7 +50,7 @@ final class Logs {
         chosen("From", "move_from", 22, "source_list", false),
         chosen("To", "move_to", 18, "target_list", true),
         typed("Volume", "move_volume", 12, between(Quantity.VOLUME, 1, "", 0, 1_000_000)),
-        typed("or wet depth", "move_dip", 15, between(Quantity.LENGTH, 1, "", 0.1, 500)),
+        typed("or wet depth", "move_dip", 17, between(Quantity.LENGTH, 1, "", 0.1, 500)),
         typed(
             "±",
             "move_u",

@@ -29,8 +29,9 @@ final class MustPlan {
     honey(block);
     nutrients(block);
     mixing(block);
-    fruit(block);
     page.turn(block.row() + 1);
+    fruit(block);
+    FedBatch.add(block);
     cellarAir(block);
   }
 
@@ -42,14 +43,15 @@ final class MustPlan {
             Gravity wanted                    | must_gravity  | HONEY.NEEDED gravity 3             | 1.106 | At 20/20 °C.
             Final gravity expected            | must_final    | ALCOHOL.POTENTIAL final 3          | 0.996 | Below 1.000: alcohol is lighter than water.
             Moisture of the honey             | must_moisture | HONEY.NEEDED moisture 1            | 18.2 | Heather honey is moist; read it with a refractometer (HONEY.MOISTURE).
-            Honey to weigh in                 | must_honey    | MASS 1                             | =HONEY.NEEDED(must_volume,must_gravity,must_moisture,units)
-            Room the honey takes              |               | VOLUME 1                           | =HONEY.VOLUME(must_honey,must_moisture,units) | Moisture gives its density: HONEY.DENSITY.
-            Water to add                      | must_water    | VOLUME 1                           | =HONEY.WATER(must_honey,must_gravity,must_moisture,units) | By mass balance; honey and water together shrink a little.
-            Gravity of that mix               |               | SPECIFIC_GRAVITY 4                 | =HONEY.GRAVITY(must_volume,must_honey,must_moisture,units) | Must come back to the gravity wanted.
-            Strength if it ferments out       |               | PERCENT_VOL 2                      | =ALCOHOL.POTENTIAL(must_gravity,must_final)
+            Honey to weigh in                 | must_honey    | MASS 1                             | =IFERROR(HONEY.NEEDED(must_volume,must_gravity,must_moisture,units),"")
+            Room the honey takes              |               | VOLUME 1                           | =IFERROR(HONEY.VOLUME(must_honey,must_moisture,units),"") | Moisture gives its density: HONEY.DENSITY.
+            Water to add                      | must_water    | VOLUME 1                           | =IFERROR(HONEY.WATER(must_honey,must_gravity,must_moisture,units),"") | By mass balance; honey and water together shrink a little.
+            Gravity of that mix               |               | SPECIFIC_GRAVITY 4                 | =IFERROR(HONEY.GRAVITY(must_volume,must_honey,must_moisture,units),"") | Must come back to the gravity wanted.
+            Strength if it ferments out       |               | PERCENT_VOL 2                      | =IFERROR(ALCOHOL.POTENTIAL(must_gravity,must_final),"")
             Fructose and glucose of the honey | must_reducing | HONEY.ACCEPTABLE fructoseGlucose 0 | 66 | From the honey's analysis.
             Sucrose of the honey              | must_sucrose  | HONEY.ACCEPTABLE sucrose 1         | 2.1
-            Honey within the general limits   |               | TEXT                               | =IF(HONEY.ACCEPTABLE(must_moisture,must_reducing,must_sucrose)=1,"yes","no") | Directive 2001/110/EC, Annex II. Heather (Calluna) honey may be moister than others.
+            Honey within the general limits   |               | TEXT                               | =IF(OR(must_moisture="",must_reducing="",must_sucrose=""),"",IFERROR(IF(HONEY.ACCEPTABLE(must_moisture,must_reducing,must_sucrose)=1,"yes","no"),"")) | Directive 2001/110/EC, Annex II. Heather (Calluna) honey may be moister than others.
+            ? 2 | | IF(must_honey="",CELLAR.WHY("HONEY.NEEDED",must_volume,must_gravity,must_moisture,units),IF(must_water="",CELLAR.WHY("HONEY.WATER",must_honey,must_gravity,must_moisture,units),"Honey and water in these masses give the gravity wanted."))
             """);
     block.warning(UsHoneyWine.WATER);
   }
@@ -60,13 +62,14 @@ final class MustPlan {
             # Nutrients
             Nitrogen demand of the yeast  | must_demand   | MUST.NITROGEN demand 0  | medium | The maker of the yeast says which.
             Nitrogen already there        | must_present  | MUST.NITROGEN present 0 | 15 | Honey brings next to none; fruit brings some.
-            Nitrogen to add               | must_nitrogen | MILLIGRAM_PER_LITRE 0   | =MUST.NITROGEN(must_gravity,must_demand,must_present) | Assimilable nitrogen.
+            Nitrogen to add               | must_nitrogen | MILLIGRAM_PER_LITRE 0   | =IFERROR(MUST.NITROGEN(must_gravity,must_demand,must_present),"") | Assimilable nitrogen.
             Share from ammonium phosphate | must_share    | MUST.NUTRIENT share 0   | 50 | Half of it: common practice, no source. 0: none, 100: the salt first.
             Whose limit                   | must_rule     | MUST.NUTRIENT rule 0    | usa | For all the salt that the batch ever gets. The EU's is wine's; whether it binds mead is not shown.
             Nitrogen in organic nutrient  | must_organic  | MUST.NUTRIENT organicPercent 1 | 4 | Read the bag.
-            Ammonium phosphate in all     |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,1) | Its share, within the limit.
-            Organic nutrient in all       |               | GRAM 0                  | =INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,2) | For the rest.
-            Dry yeast                     |               | GRAM 0                  | =MUST.YEAST(must_volume,must_gravity,units)
+            Ammonium phosphate in all     | must_salt     | GRAM 0                  | =IFERROR(INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,1),"") | Its share, within the limit.
+            Organic nutrient in all       |               | GRAM 0                  | =IFERROR(INDEX(MUST.NUTRIENT(must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),1,2),"") | For the rest.
+            Dry yeast                     |               | GRAM 0                  | =IFERROR(MUST.YEAST(must_volume,must_gravity,units),"")
+            ? 2 | | IF(must_nitrogen="",CELLAR.WHY("MUST.NITROGEN",must_gravity,must_demand,must_present),IF(must_salt="",CELLAR.WHY("MUST.NUTRIENT",must_volume,must_nitrogen,must_organic,must_rule,0,must_share,units),"Give it in these feeds:"))
             """);
     String feeding = "INDEX(MUST.FEEDING(must_volume,must_nitrogen,must_gravity,4,units),#,";
     String salts = "must_organic,must_rule,";
@@ -77,20 +80,25 @@ final class MustPlan {
     block.table(
         4,
         always("Feed", of(Quantity.COUNT, 0), "#"),
-        always("at gravity", SG, feeding + "1)"),
-        always("Nitrogen", of(Quantity.MILLIGRAM_PER_LITRE, 0), feeding + "2)"),
+        always("at gravity", SG, blank(feeding + "1)")),
+        always("Nitrogen", of(Quantity.MILLIGRAM_PER_LITRE, 0), blank(feeding + "2)")),
         always(
             "Salt before",
             of(Quantity.GRAM, 0),
-            "INDEX(MUST.NUTRIENT(must_volume,must_nitrogen*(#-1)/4,"
-                + salts
-                + "0,must_share,units),1,1)"),
-        out("Ammonium phosphate", of(Quantity.GRAM, 0), feed + "1)"),
-        out("Organic nutrient", of(Quantity.GRAM, 0), feed + "2)"));
+            blank(
+                "INDEX(MUST.NUTRIENT(must_volume,must_nitrogen*(#-1)/4,"
+                    + salts
+                    + "0,must_share,units),1,1)")),
+        out("Ammonium phosphate", of(Quantity.GRAM, 0), blank(feed + "1)")),
+        out("Organic nutrient", of(Quantity.GRAM, 0), blank(feed + "2)")));
     block.note(
         "Each feed counts the ammonium phosphate that the feeds before it gave: the limit holds for"
             + " the batch. Nothing after the last of these: what the yeast leaves feeds what should"
             + " not grow.");
+  }
+
+  private static String blank(String formula) {
+    return "IFERROR(" + formula + ",\"\")";
   }
 
   private static void mixing(Block block) {
@@ -107,14 +115,14 @@ final class MustPlan {
             always(
                 "Mass",
                 of(Quantity.MASS, 1),
-                "IF(#=1,must_honey,must_water*GRAVITY.DENSITY(1,mix_water,0,units))"),
+                blank("IF(#=1,must_honey,must_water*GRAVITY.DENSITY(1,mix_water,0,units))")),
             always("Temperature", of(Quantity.TEMPERATURE, 0), "IF(#=1,mix_honey,mix_water)"))
         .name("Ingredient", "mix_ingredients")
         .name("Mass", "mix_masses")
         .name("Temperature", "mix_temperatures");
     block.form(
         """
-            Temperature of the must |  | TEMPERATURE 1 | =MUST.MIXTEMPERATURE(mix_ingredients,mix_masses,mix_temperatures,units) | Of the plan above. Pitch only when it is where the yeast likes it.
+            Temperature of the must |  | TEMPERATURE 1 | =IFERROR(MUST.MIXTEMPERATURE(mix_ingredients,mix_masses,mix_temperatures,units),"") | Of the plan above. Pitch only when it is where the yeast likes it.
             """);
   }
 
@@ -135,9 +143,10 @@ final class MustPlan {
     recipe.nameBlock("Ingredient", "Moisture or °Bx", "must_recipe");
     block.form(
         """
-            Gravity           |  | SPECIFIC_GRAVITY 4 | =MUST.GRAVITY(must_recipe,kept) | Once the juice has mixed in. Blank: the honey's or the juice's usual value.
-            Volume            |  | VOLUME 1           | =MUST.VOLUME(must_recipe,kept)*litre | Liquid only, without skins and stones.
-            Fermentable sugar |  | MASS 1             | =MUST.SUGAR(must_recipe,kept)*kilogram
+            Gravity           |  | SPECIFIC_GRAVITY 4 | =IFERROR(MUST.GRAVITY(must_recipe,kept),"") | Once the juice has mixed in. Blank: the honey's or the juice's usual value.
+            Volume            |  | VOLUME 1           | =IFERROR(MUST.VOLUME(must_recipe,kept)*litre,"") | Liquid only, without skins and stones.
+            Fermentable sugar |  | MASS 1             | =IFERROR(MUST.SUGAR(must_recipe,kept)*kilogram,"")
+            ? 2 | | IF(ISERROR(MUST.GRAVITY(must_recipe,kept)),CELLAR.WHY("MUST.GRAVITY",must_recipe,kept),"Of these masses, all sugar dissolved.")
             """);
     block.warning(UsHoneyWine.FRUIT);
   }
@@ -149,11 +158,11 @@ final class MustPlan {
             Fastest fall expected         | must_fall | GRAVITY_PER_DAY 4            | 0.0080 | The steepest fall of the last batch: page This ferment.
             Room                          | must_room | FERMENT.ROOMCO2 room 0       | 120 | Volume of air in the room.
             Changes of air an hour        | must_air  | FERMENT.ROOMCO2 airChanges 1 | 1.0 | Measured, not guessed: a closed cellar may have less than 0.2.
-            Carbon dioxide in all         |           | MASS 1                       | =FERMENT.GAS(must_volume,must_gravity,must_final,units)
-            Heat in all                   |           | KILOJOULE 0                  | =FERMENT.HEAT(must_volume,must_gravity,must_final,units)
-            Cooling needed at the fastest |           | WATT 0                       | =FERMENT.COOLING(must_volume,must_gravity,must_final,must_fall,units) | To hold the temperature.
-            Gas an hour at the fastest    | must_gas  | MASS_PER_HOUR 2              | =FERMENT.GAS(must_volume,must_gravity,must_gravity-must_fall,units)/24
-            Carbon dioxide in the room    |           | PARTS_PER_MILLION 0          | =FERMENT.ROOMCO2(must_gas,must_room,must_air,units) | If the air were well mixed. Near the floor and in pits there is more.
+            Carbon dioxide in all         |           | MASS 1                       | =IFERROR(FERMENT.GAS(must_volume,must_gravity,must_final,units),"")
+            Heat in all                   |           | KILOJOULE 0                  | =IFERROR(FERMENT.HEAT(must_volume,must_gravity,must_final,units),"")
+            Cooling needed at the fastest |           | WATT 0                       | =IFERROR(FERMENT.COOLING(must_volume,must_gravity,must_final,must_fall,units),"") | To hold the temperature.
+            Gas an hour at the fastest    | must_gas  | MASS_PER_HOUR 2              | =IFERROR(FERMENT.GAS(must_volume,must_gravity,must_gravity-must_fall,units)/24,"")
+            Carbon dioxide in the room    |           | PARTS_PER_MILLION 0          | =IFERROR(FERMENT.ROOMCO2(must_gas,must_room,must_air,units),"") | If the air were well mixed. Near the floor and in pits there is more. Blank: something above is, or is not possible.
             ! Carbon dioxide kills without warning and lies near the floor. No number here clears a room for entry: measure the air, ventilate, do not work alone, and follow the rules for your place of work.
             """);
   }

@@ -28,7 +28,7 @@ final class PanelPage {
     book.formulaName(
         "panel_count",
         "IF(panel_1=\"\",0,IF(panel_2=\"\",1,IF(panel_3=\"\",2,IF(panel_4=\"\",3,4))))");
-    Page page = book.page(TITLE, 14, 11, 11, 11, 11, 10, 10, 10, 10, 2, 34, 14, 40);
+    Page page = book.page(TITLE, 12, 11, 11, 11, 11, 7, 7, 7, 7, 2, 30, 12, 30);
     Block head =
         page.head(
             TITLE,

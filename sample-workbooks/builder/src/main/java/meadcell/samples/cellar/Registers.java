@@ -40,11 +40,11 @@ final class Registers {
         typed("Lot", "lot_name", 16, TEXT),
         typed("Kind", "lot_kind", 16, TEXT),
         typed("Pitched", "lot_pitched", 12, DATE),
-        typed("Original gravity", "lot_original", 17, arg("ALCOHOL.ABV", "original", 4)),
-        typed("May end at", "lot_final", 12, arg("FERMENT.STATE", "expected", 3)),
-        typed("Hydrometer for", "lot_calibration", 16, arg("GRAVITY.CORRECT", "calibration", 0)),
-        typed("Ferment closed", "lot_closed", 16, DATE),
-        typed("Honey, fruit, remarks", "lot_note", 48, TEXT));
+        typed("Original gravity", "lot_original", 19, arg("ALCOHOL.ABV", "original", 4)),
+        typed("May end at", "lot_final", 14, arg("FERMENT.STATE", "expected", 3)),
+        typed("Hydrometer for", "lot_calibration", 19, arg("GRAVITY.CORRECT", "calibration", 0)),
+        typed("Ferment closed", "lot_closed", 18, DATE),
+        typed("Honey, fruit, remarks", "lot_note", 42, TEXT));
   }
 
   private static Log vessels(Book book) {
@@ -54,14 +54,14 @@ final class Registers {
         "Every cask, tank, glass and bottling, by the name that all logs use. Measure casks inside, empty and dry.",
         MOST_VESSELS,
         typed("Vessel", "vessel_name", 14, TEXT),
-        typed("Kind", "vessel_kind", 9, words("cask", "tank", "glass", "bottles")),
-        typed("Wood", "vessel_wood", 16, TEXT),
+        typed("Kind", "vessel_kind", 8, words("cask", "tank", "glass", "bottles")),
+        typed("Wood", "vessel_wood", 15, TEXT),
         typed("Toast", "vessel_toast", 10, words("none", "light", "medium", "heavy", "char")),
         typed("Made", "vessel_made", 8, of(Quantity.NUMBER, 0)),
         typed(
             "Fills before",
             "vessel_before",
-            13,
+            14,
             between(Quantity.COUNT, 0, "Fills before the first line of Movements.", 0, 30)),
         typed("Head", "vessel_head", 8, arg("BARREL.VOLUME", "head", 1)),
         typed("Bilge", "vessel_bilge", 8, arg("BARREL.VOLUME", "bilge", 1)),
@@ -75,7 +75,7 @@ final class Registers {
         typed(
             "Top up at",
             "vessel_limit",
-            11,
+            12,
             between(
                 Quantity.VOLUME, 1, "Headspace at which to top up. Blank: the house's.", 0, 500)),
         typed(
@@ -88,7 +88,17 @@ final class Registers {
                 "Per cent of the capacity a year, as page This cask finds it. Blank: the house's.",
                 0.1,
                 50)),
-        typed("Cooper, remarks", "vessel_note", 36, TEXT));
+        typed("Cooper, remarks", "vessel_note", 22, TEXT),
+        typed(
+            "Weighs wet",
+            "vessel_tare",
+            12,
+            between(
+                Quantity.MASS,
+                1,
+                "The empty cask just after racking, its wood still wet. Blank: it is not weighed.",
+                1,
+                50_000)));
   }
 
   private static Log past(Book book) {

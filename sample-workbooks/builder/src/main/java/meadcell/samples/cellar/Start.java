@@ -1,26 +1,31 @@
 package meadcell.samples.cellar;
 
 import static meadcell.samples.sheet.Field.TEXT;
-import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 
 import java.util.Map;
-import meadcell.catalogue.Quantity;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Factor;
+import meadcell.samples.sheet.Page;
 
 /** First sheet: how the book is kept, its units, the house's rules, the way to each sheet. */
 final class Start {
   static final String TITLE = "Start";
 
+  /** The day makes an office ask anew whenever it opens the file. */
+  private static final String MISSING =
+      "IF(AND(NOW()>0,ISERROR(CELLAR.VERSION())),\"Meadcell is not installed in this program, so nothing here is worked out: numbers are those saved last, and texts may be missing.\"&\" Install the extension meadcell.oxt (Tools ▸ Extensions), start the office again, and choose Data ▸ Calculate ▸ Recalculate Hard.\",\"\")";
+
   private Start() {}
 
   static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
+    Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26);
     Block block =
-        book.page(TITLE, 28, 14, 26, 26, 26, 26)
-            .head(
-                "Cellar book",
-                "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+        page.head(
+            "Cellar book",
+            "A cellar's year in its logs, and pages that answer from them. Each fact is typed once.");
+    block.alarm(MISSING, 2, "start_missing");
     block.warning(
         "Tarn Hollow is an invented cellar on an upland lake. Its lots, casks, people and readings are"
             + " invented. The arithmetic is real and its sources are named.");
@@ -32,6 +37,7 @@ final class Start {
         "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
             + " complete; Today tells which are not. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
+    page.turn(block.row() + 1);
     rules(block);
     block
         .heading("Your own cellar, and the next season")
@@ -39,10 +45,27 @@ final class Start {
             "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
                 + " (select them, Del). Type your vessels into Vessels, your lots into Lots, and what each"
                 + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
-                + "The next season needs nothing but its lots in Lots. The logs hold some three seasons of 60"
-                + " casks. When Movements is nearly full: save a copy under the new season's name, delete"
-                + " the rows of its logs, and type one row for each vessel that page Casks now shows. The"
-                + " old file keeps the old season.");
+                + "A vessel that is emptied gets a last row in Movements: from gauge, to the vessel, volume 0."
+                + " A cask that is sold keeps its row in Vessels, since its past needs it.\n"
+                + "The next season needs nothing but its lots in Lots: the logs hold some three seasons of 60"
+                + " casks. When Movements is nearly full, make room:")
+        .note(
+            "1. Save a copy, and go on in it. The old file keeps the old seasons and their stories.\n"
+                + "2. On Today, type a day some months back, before all analyses and tastings that still count. Casks now"
+                + " shows what each vessel held at its end. Print it.\n"
+                + "3. Delete the rows up to that day in Movements and in Analyses.\n"
+                + "4. For each vessel that held something, type a row into Movements: that day; from its name with the"
+                + " year, as C1 2026; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
+                + " for a cask that was empty, the Fill of a day on which it was full.\n"
+                + "5. On Today, type the day again. What lay in a vessel before that day is told by the old file alone;"
+                + " strength and sugar stay blank until they are analysed again.");
+    block
+        .heading("On paper")
+        .story(
+            "Pages are as wide as a sheet of A4, with margins so large that they come whole on US Letter, too:"
+                + " choose your paper in the print dialog and print in actual size. To lay a page out anew"
+                + " for Letter: Format ▸ Page Style ▸ Page, or Page Layout ▸ Size. Print what you need:"
+                + " in the print dialog, the selected sheets.");
     units(block);
   }
 
@@ -82,31 +105,17 @@ final class Start {
             "IFERROR(CELLAR.VERSION(),\"not installed\")",
             "",
             "Version of the installed functions. If there is none, all numbers are those saved last.");
-    factor(block, "litre", "1/3.785411784", "a litre in US gallons (231 in³, exact)");
-    factor(block, "kilogram", "1/0.45359237", "a kilogram in pounds (exact)");
-    factor(block, "centimetre", "1/2.54", "a centimetre in inches (exact)");
-    factor(block, "squaremetre", "1/0.3048^2", "a square metre in square feet (exact)");
-    factor(block, "cubicmetre", "1/0.3048^3", "a cubic metre in cubic feet (exact)");
-    factor(
-        block,
-        "kilopascal",
-        "0.64516/(0.45359237*9.80665)",
-        "a kilopascal in pounds on a square inch (exact)");
-    factor(block, "degree", "1.8", "a °C in °F");
-    block.result(
-        "freezing",
-        of(Quantity.NUMBER, 2),
-        "IF(units=kept,0,IF(units=\"US\",32,-32/1.8))",
-        "freezing",
-        "and what is added to a temperature.");
+    factor(block, Factor.LITRE, "a litre in US gallons (231 in³, exact)");
+    factor(block, Factor.KILOGRAM, "a kilogram in pounds (exact)");
+    factor(block, Factor.CENTIMETRE, "a centimetre in inches (exact)");
+    factor(block, Factor.SQUAREMETRE, "a square metre in square feet (exact)");
+    factor(block, Factor.CUBICMETRE, "a cubic metre in cubic feet (exact)");
+    factor(block, Factor.KILOPASCAL, "a kilopascal in pounds on a square inch (exact)");
+    factor(block, Factor.DEGREE, "a °C in °F");
+    Factor.FREEZING.put(block, "and what is added to a temperature.");
   }
 
-  private static void factor(Block block, String name, String us, String note) {
-    block.result(
-        name,
-        of(Quantity.NUMBER, 6),
-        "IF(units=kept,1,IF(units=\"US\"," + us + ",1/(" + us + ")))",
-        name,
-        "1 while both are alike; else " + note + ", or the reverse.");
+  private static void factor(Block block, Factor factor, String note) {
+    factor.put(block, "1 while both are alike; else " + note + ", or the reverse.");
   }
 }

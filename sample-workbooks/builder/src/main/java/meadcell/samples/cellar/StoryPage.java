@@ -1,5 +1,8 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.orBlank;
 import static meadcell.samples.sheet.Field.DAYS;
 import static meadcell.samples.sheet.Field.NUMBER;
 import static meadcell.samples.sheet.Field.PERCENT;
@@ -40,7 +43,7 @@ final class StoryPage {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 30, 12, 12, 12, 12, 2, 58);
+    Page page = book.page(TITLE, 30, 12, 12, 12, 12, 2, 58).onOneSheet();
     Block block =
         page.head(
             TITLE,
@@ -92,9 +95,7 @@ final class StoryPage {
   }
 
   private static String carried(int place) {
-    return "IF(story_lot=\"\",\"\",IFERROR(INDEX(BLEND.CARRIED(moves,analyses,story_lot,[Property],today,house_humidity,kept),1,"
-        + place
-        + "),\"\"))";
+    return given("story_lot", orBlank(cell(Formulas.carried("story_lot", "[Property]"), place)));
   }
 
   private static void chart(

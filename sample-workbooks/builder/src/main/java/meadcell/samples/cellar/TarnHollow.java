@@ -40,8 +40,8 @@ final class TarnHollow implements Season {
         Tank 1    | tank  |                |        |      |   |      |      |    | 620 |     |     | steel, floating lid
         Tank 2    | tank  |                |        |      |   |      |      |    | 320 |     |     | steel
         Tank 3    | tank  |                |        |      |   |      |      |    | 220 |     |     | steel
-        C1        | cask  | oak, American  | char   | 2021 | 1 | 50   | 60   | 80 |     | 1.5 | 3.6 | cooperage in the valley
-        C2        | cask  | chestnut       | light  | 2016 | 4 | 51   | 64   | 81 |     |     |     | cooperage by the lake
+        C1        | cask  | oak, American  | char   | 2021 | 1 | 50   | 60   | 80 |     | 1.5 | 3.6 | cooperage in the valley | 47.8
+        C2        | cask  | chestnut       | light  | 2016 | 4 | 51   | 64   | 81 |     |     |     | cooperage by the lake | 50.6
         C3        | cask  | oak, sessile   | medium | 2025 | 0 | 50.5 | 63.5 | 81 |     |     |     | cooperage by the lake, new
         C4        | cask  | oak, sessile   | light  | 2018 | 6 | 40   | 50   | 66 |     | 1   |     | cooperage in the valley
         Carboys   | glass |                |        |      |   |      |      |    | 44  |     |     | for toppings
@@ -226,6 +226,7 @@ final class TarnHollow implements Season {
   /** A mead at rest, read in the warm. */
   private static final String AT_REST =
       """
+      2025-12-29 | C1 | 0.9945 | 20 | a bottle of it, kept warm
       2026-01-05 | C2 | 0.9960 | 20 | a bottle of it, kept warm
       2026-01-19 | C2 | 0.9955 | 20 |
       2026-02-02 | C2 | 0.9960 | 20 |

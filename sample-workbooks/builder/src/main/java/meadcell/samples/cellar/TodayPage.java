@@ -1,5 +1,6 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.given;
 import static meadcell.samples.sheet.Field.COUNT;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.TEXT;
@@ -18,7 +19,7 @@ final class TodayPage {
   private TodayPage() {}
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 13, 11, 18, 16, 70);
+    Page page = book.page(TITLE, 13, 11, 18, 16, 66).onOneSheet();
     Block block =
         page.head(TITLE, "What the cellar wants from now to a week ahead, the longest due first.");
     block
@@ -27,8 +28,13 @@ final class TodayPage {
             DATE,
             TarnHollow.TODAY,
             "today_typed",
-            "Empty this cell and the book follows the calendar. A day typed here shows the cellar as it was.")
-        .result("Today is", DATE, "IF(today_typed=\"\",TODAY(),today_typed)", "today", "")
+            "Type the day, of the past too: then pages show the cellar as it was. =TODAY() follows the calendar, but works all out anew at every change.")
+        .result(
+            "Shown is",
+            DATE,
+            "IF(today_typed=\"\",MAX(mv_day,g_day,an_day),today_typed)",
+            "today",
+            "Blank above: the last day in Movements, Readings and Analyses.")
         .verdict(sound(), 2, "book_sound");
     Table tasks =
         block.table(
@@ -45,7 +51,9 @@ final class TodayPage {
             always(
                 "What",
                 TEXT,
-                "IF([Due]=\"\",\"\",CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\",IF(INDEX(l_read,MIN(ROWN,ROWS(l_read)))=0,\"read\",IF(INDEX(l_state,MIN(ROWN,ROWS(l_state)))=\"finished\",\"rack or close\",IF(INDEX(l_state,MIN(ROWN,ROWS(l_state)))=\"stalled\",\"wake or decide\",\"read\")))))"
+                given(
+                        "[Due]",
+                        "CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\"," + whatOfFerment() + ")")
                     .replace("KIND", kind())
                     .replace("ROWN", row())),
             always("Why", TEXT, why().replace("KIND", kind()).replace("ROWN", row())));
@@ -53,11 +61,11 @@ final class TodayPage {
     String more = "COUNTIF(tasks,\"<\"&(today+8))-" + LINES;
     page.at(tasks.top() + LINES, 0, 5)
         .verdict(
-            "IF("
+            "IF(ISERROR(log_why),\"\",IF("
                 + more
                 + ">0,("
                 + more
-                + ")&\" more follow: do these first.\",\"These are all.\")",
+                + ")&\" more follow: do these first.\",\"These are all.\"))",
             1,
             "today_more")
         .note(
@@ -66,11 +74,30 @@ final class TodayPage {
 
   /** A complaint is more useful than pages that stay blank. */
   private static String sound() {
-    return "IF(AND(COUNT(mv_day)>0,log_why<>\"\"),\"Movements cannot be followed, and pages stay blank. \"&log_why,"
-        + "IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\","
-        + "\"Not counted, because they are not complete: \"&IF(COUNT(mv_open)=0,\"\",COUNT(mv_open)&\" in Movements, first in line \"&(MIN(mv_open)+ROW(INDEX(move_day,1))-1)&\". \")"
-        + "&IF(COUNT(g_open)=0,\"\",COUNT(g_open)&\" in Readings, first in line \"&(MIN(g_open)+ROW(INDEX(reading_day,1))-1)&\". \")"
-        + "&IF(COUNT(an_open)=0,\"\",COUNT(an_open)&\" in Analyses, first in line \"&(MIN(an_open)+ROW(INDEX(analysis_day,1))-1)&\".\")))";
+    String rules =
+        "house_limit,house_loss,house_taste,house_analyse,house_read,house_molecular,house_oxygen,house_humidity";
+    String ruleMissing =
+        "IF(COUNT(%s)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")"
+            .formatted(rules);
+    String unfollowed =
+        "\"Movements cannot be followed, and pages stay blank. \"&log_why";
+    String incomplete =
+        "\"Not counted, because they are not complete: \"&"
+            + incomplete("mv_open", "Movements", "move_day", ". ")
+            + "&"
+            + incomplete("g_open", "Readings", "reading_day", ". ")
+            + "&"
+            + incomplete("an_open", "Analyses", "analysis_day", ".");
+    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",%s&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),%s,IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\",%s)))"
+        .formatted(ruleMissing, unfollowed, incomplete);
+  }
+
+  private static String incomplete(String open, String log, String day, String end) {
+    return "IF(COUNT(OPEN)=0,\"\",COUNT(OPEN)&\" in LOG, first in line \"&(MIN(OPEN)+ROW(INDEX(DAY,1))-1)&\"END\")"
+        .replace("OPEN", open)
+        .replace("LOG", log)
+        .replace("DAY", day)
+        .replace("END", end);
   }
 
   private static String row() {
@@ -81,16 +108,45 @@ final class TodayPage {
     return "MOD(ROUND(MOD(SMALL(tasks,#),1)*10000,0),8)";
   }
 
+  /** Why the task in row ROWN of its kind is due. */
   private static String why() {
-    String litres =
-        "FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
-    return "IF([Due]=\"\",\"\",CHOOSE(KIND,"
-        + "\"lacks \"&"
-        + litres
-        + "&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\","
-        + "IF(INDEX(v_tasted,ROWN)=0,\"not tasted since it was filled\",\"last tasted \"&(today-INDEX(v_tasted,ROWN))&\" days ago\"),"
-        + "\"free SO2 was \"&FIXED(INDEX(v_free,ROWN),0,TRUE)&\" mg/L \"&(today-INDEX(v_read,ROWN))&\" days ago, and \"&FIXED(INDEX(v_need,ROWN),0,TRUE)&\" are needed at pH \"&FIXED(INDEX(v_ph,ROWN),2,TRUE),"
-        + "IF(INDEX(v_free,ROWN)=\"\",\"no free SO2 since the last filling or sulfite\",IF(INDEX(v_ph,ROWN)=\"\",\"no pH since it was filled\",\"last analysed \"&(today-INDEX(v_read,ROWN))&\" days ago\")),"
-        + "IF(INDEX(l_read,MIN(ROWN,ROWS(l_read)))=0,\"no reading yet\",\"last read \"&(today-INDEX(l_read,MIN(ROWN,ROWS(l_read))))&\" days ago: \"&INDEX(l_state,MIN(ROWN,ROWS(l_state))))))";
+    return given(
+        "[Due]",
+        "CHOOSE(KIND,"
+            + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment())
+            + ")");
+  }
+
+  private static String topUp() {
+    return "\"lacks \"&FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\"";
+  }
+
+  private static String taste() {
+    return "IF(INDEX(v_tasted,ROWN)=0,\"not tasted since it was filled\",\"last tasted \"&(today-INDEX(v_tasted,ROWN))&\" days ago\")";
+  }
+
+  private static String sulfite() {
+    return "\"free SO2 was \"&FIXED(INDEX(v_free,ROWN),0,TRUE)&\" mg/L \"&(today-INDEX(v_read,ROWN))&\" days ago, and \"&FIXED(INDEX(v_need,ROWN),0,TRUE)&\" are needed at pH \"&FIXED(INDEX(v_ph,ROWN),2,TRUE)";
+  }
+
+  private static String analyse() {
+    return "IF(INDEX(v_free,ROWN)=\"\",\"no free SO2 since the last filling or sulfite\",IF(INDEX(v_ph,ROWN)=\"\",\"no pH since it was filled\",\"last analysed \"&(today-INDEX(v_read,ROWN))&\" days ago\"))";
+  }
+
+  private static String ferment() {
+    return "IF(READ=0,\"no reading yet\",\"last read \"&(today-READ)&\" days ago: \"&STATE)"
+        .replace("READ", ofLot("l_read"))
+        .replace("STATE", ofLot("l_state"));
+  }
+
+  private static String whatOfFerment() {
+    return "IF(READ=0,\"read\",IF(STATE=\"finished\",\"rack or close\",IF(STATE=\"stalled\",\"wake or decide\",\"read\")))"
+        .replace("READ", ofLot("l_read"))
+        .replace("STATE", ofLot("l_state"));
+  }
+
+  /** CHOOSE works out the other kinds, too, whose rows may lie beyond those of lots. */
+  private static String ofLot(String column) {
+    return "INDEX(#,MIN(ROWN,ROWS(#)))".replace("#", column);
   }
 }

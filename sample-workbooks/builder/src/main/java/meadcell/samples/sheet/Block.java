@@ -26,6 +26,10 @@ public final class Block {
     return this;
   }
 
+  boolean isKeeping() {
+    return page.book.isKeeping();
+  }
+
   /** The next free row, counted from 0. */
   public int row() {
     return row;
@@ -39,7 +43,9 @@ public final class Block {
   Block head(String title, String lead) {
     page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
     row++;
-    lines(Look.LEAD, lead);
+    int rows = rows(lead, page.width(column, columns), Look.LEAD);
+    page.text(row, column, rows, columns, Look.LEAD, page.book.leading(lead));
+    row += rows;
     return this;
   }
 
@@ -61,6 +67,13 @@ public final class Block {
   /** Words on safety or law. */
   public Block warning(String text) {
     return lines(Look.WARNING, text);
+  }
+
+  /** A warning that a formula gives or leaves blank, over the whole width. */
+  public Block alarm(String formula, int rows, String name) {
+    page.book.name(name, page.text(row, column, rows, columns, Look.ALARM, "=" + formula));
+    row += rows;
+    return this;
   }
 
   /** A sentence worked out by a formula, over the whole width. */

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -37,6 +38,9 @@ public final class Book {
   private final List<Runnable> formulas = new ArrayList<>();
   private final List<Runnable> formulaNames = new ArrayList<>();
   private boolean keeping;
+  private String alarm = "";
+  String check = "Please check";
+  String oneOf = "One of:";
 
   public Book(String title) {
     workbook.addToolPack(functions);
@@ -57,6 +61,32 @@ public final class Book {
   public Book keeping() {
     keeping = true;
     return this;
+  }
+
+  /** The book's language, and what stands above what may not be typed, and before a few words. */
+  public Book speaking(Locale language, String checkTitle, String oneOfThese) {
+    workbook
+        .getProperties()
+        .getCoreProperties()
+        .getUnderlyingProperties()
+        .setLanguageProperty(language.toLanguageTag());
+    check = checkTitle;
+    oneOf = oneOfThese;
+    return this;
+  }
+
+  /**
+   * From now on the sentence below a page's title gives way to this formula, unless it is blank.
+   */
+  public Book heeding(String formula) {
+    alarm = formula;
+    return this;
+  }
+
+  String leading(String lead) {
+    return alarm.isEmpty()
+        ? lead
+        : "=IF(" + alarm + "<>\"\"," + alarm + ",\"" + lead.replace("\"", "\"\"") + "\")";
   }
 
   boolean isKeeping() {
@@ -97,10 +127,11 @@ public final class Book {
     name(name, address(cell));
   }
 
-  /** A name for a typed value, in the unit that results are shown in. */
+  /** A name for a typed value, in the unit that results are shown in; blank while that is. */
   void name(String name, Cell cell, Field field, Look look) {
     if (keeping && look == Look.INPUT && field.isDimensional()) {
-      formulaName(name, field.scaled(address(cell)));
+      String at = address(cell);
+      formulaName(name, "IF(" + at + "=\"\",\"\"," + field.scaled(at) + ")");
     } else {
       name(name, cell);
     }

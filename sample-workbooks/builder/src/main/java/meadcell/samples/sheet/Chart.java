@@ -5,10 +5,12 @@ import java.util.HexFormat;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xddf.usermodel.PresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFColorRgbBinary;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFNoFillProperties;
+import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
@@ -34,9 +36,26 @@ import org.openxmlformats.schemas.drawingml.x2006.main.CTNonVisualDrawingProps;
 /** A chart over cells of its own sheet: numbers against dates, or a bar for each label. */
 public final class Chart {
   private static final double TITLE_POINTS = 12;
-  private static final String HEATHER = "46394F";
-  private static final String HONEY = "B9822F";
+  private static final String FRAME = "7D7487";
   private static final String GRID = "D9D5DD";
+
+  /** How the series of a chart are told apart: by colour, dash and marker, each one's own. */
+  private enum Stroke {
+    HEATHER("46394F", PresetLineDash.SOLID, MarkerStyle.CIRCLE),
+    HONEY("9A5B13", PresetLineDash.DASH, MarkerStyle.DIAMOND),
+    LAKE("1F6E79", PresetLineDash.SYSTEM_DOT, MarkerStyle.TRIANGLE),
+    CHERRY("8E2F5C", PresetLineDash.LARGE_DASH_DOT, MarkerStyle.SQUARE);
+
+    final String ink;
+    final PresetLineDash dash;
+    final MarkerStyle marker;
+
+    Stroke(String ink, PresetLineDash dash, MarkerStyle marker) {
+      this.ink = ink;
+      this.dash = dash;
+      this.marker = marker;
+    }
+  }
 
   /** Numbers against dates, as points or as a line; or numbers for labels. */
   private record Series(CellReference name, CellRangeAddress x, CellRangeAddress y, boolean line) {}
@@ -114,10 +133,10 @@ public final class Chart {
         chart.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr();
     named.setName(title);
     named.setTitle(title);
-    named.setDescr(description());
+    named.setDescr(description(sheet));
     chart.displayBlanksAs(DisplayBlanks.GAP);
     chart.getOrAddShapeProperties().setFillProperties(fill("FFFFFF"));
-    chart.getOrAddShapeProperties().setLineProperties(line(GRID, 0.75));
+    chart.getOrAddShapeProperties().setLineProperties(line(FRAME, 0.75));
     if (bars) {
       drawBars(sheet, chart);
     } else {
@@ -126,11 +145,17 @@ public final class Chart {
   }
 
   /** What it shows, for those who do not see it. */
-  private String description() {
-    return (bars ? "Bars: " : "Points over time: ")
-        + title
-        + (upTitle.isEmpty() ? "" : ", in " + upTitle)
-        + ". The numbers stand in the table beside it.";
+  private String description(XSSFSheet sheet) {
+    StringBuilder text = new StringBuilder(title + ". ");
+    if (bars) {
+      text.append("Bars: " + upTitle + " of each line of the table. ");
+    } else {
+      for (Series each : series) {
+        text.append((each.line() ? "Line: " : "Points: ") + shown(sheet, each.name()) + ". ");
+      }
+      text.append("Upright " + upTitle + ", across " + acrossTitle + ". ");
+    }
+    return text + "The numbers stand in a table on this sheet.";
   }
 
   private XDDFValueAxis upright(XSSFChart chart) {
@@ -157,22 +182,22 @@ public final class Chart {
         (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, across, up);
     data.setStyle(ScatterStyle.LINE_MARKER);
     data.setVaryColors(false);
-    for (Series each : series) {
+    for (int i = 0; i < series.size(); i++) {
+      Series each = series.get(i);
+      Stroke stroke = Stroke.values()[i];
       var drawn =
           (XDDFScatterChartData.Series)
               data.addSeries(numbers(sheet, each.x()), numbers(sheet, each.y()));
       drawn.setTitle(shown(sheet, each.name()), each.name());
       drawn.setSmooth(false);
+      XDDFLineProperties line = line(stroke.ink, 2);
       if (each.line()) {
-        drawn.setMarkerStyle(MarkerStyle.NONE);
-        drawn.setLineProperties(line(HONEY, 2));
+        line.setPresetDash(new XDDFPresetLineDash(stroke.dash));
       } else {
-        drawn.setMarkerStyle(MarkerStyle.CIRCLE);
-        XDDFLineProperties none = new XDDFLineProperties();
-        none.setFillProperties(new XDDFNoFillProperties());
-        drawn.setLineProperties(none);
-        mark(drawn);
+        line.setFillProperties(new XDDFNoFillProperties());
       }
+      drawn.setLineProperties(line);
+      mark(drawn, stroke);
     }
     chart.plot(data);
     if (series.size() > 1) {
@@ -180,10 +205,11 @@ public final class Chart {
     }
   }
 
-  private static void mark(XDDFScatterChartData.Series series) {
+  private static void mark(XDDFScatterChartData.Series series, Stroke stroke) {
+    series.setMarkerStyle(stroke.marker);
     XDDFShapeProperties filled = new XDDFShapeProperties();
-    filled.setFillProperties(fill(HEATHER));
-    filled.setLineProperties(line(HEATHER, 0.75));
+    filled.setFillProperties(fill(stroke.ink));
+    filled.setLineProperties(line(stroke.ink, 0.75));
     series.getCTScatterSer().getMarker().setSpPr(filled.getXmlObject());
   }
 
@@ -203,7 +229,7 @@ public final class Chart {
               numbers(sheet, each.y()));
       drawn.setTitle(shown(sheet, each.name()), each.name());
       XDDFShapeProperties shape = new XDDFShapeProperties();
-      shape.setFillProperties(fill(HONEY));
+      shape.setFillProperties(fill(Stroke.HONEY.ink));
       drawn.setShapeProperties(shape);
     }
     chart.plot(data);

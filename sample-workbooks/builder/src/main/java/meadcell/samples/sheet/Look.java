@@ -15,6 +15,7 @@ enum Look {
   STORY(11, false, "222222", null, null, null),
   NOTE(9, false, "5A5560", null, null, null),
   WARNING(10, false, "7A2E22", "F7E9E4", null, null),
+  ALARM(10, true, "7A2E22", null, null, null),
   HEADER(10, true, "FFFFFF", "46394F", null, HorizontalAlignment.CENTER),
   UNIT(9, false, "46394F", "E6E1E9", null, HorizontalAlignment.CENTER),
   INPUT(10, false, "222222", "FBF3DC", "8C7A3B", null),

@@ -31,6 +31,7 @@ public final class Page {
   private final List<Runnable> charts = new ArrayList<>();
   private int frozenRows;
   private boolean open;
+  private boolean oneSheet;
   private int repeatedRow = -1;
   private int printedRows;
 
@@ -74,6 +75,12 @@ public final class Page {
     frozenRows = firstRow;
     repeatedRow = firstRow - 1;
     printedRows = rows;
+  }
+
+  /** Prints all of it on one sheet of paper. */
+  public Page onOneSheet() {
+    oneSheet = true;
+    return this;
   }
 
   /** Lets a new sheet of paper begin with this row (counted from 0). */
@@ -153,7 +160,8 @@ public final class Page {
     String message = field.help();
     if (!field.words().isEmpty()) {
       constraint = helper.createExplicitListConstraint(field.words().toArray(String[]::new));
-      message = message.isEmpty() ? "One of: " + String.join(", ", field.words()) + "." : message;
+      message =
+          message.isEmpty() ? book.oneOf + " " + String.join(", ", field.words()) + "." : message;
     } else if (Double.isFinite(field.from()) && Double.isFinite(field.to())) {
       constraint =
           helper.createDecimalConstraint(
@@ -221,7 +229,7 @@ public final class Page {
     }
     validation.setShowErrorBox(true);
     validation.setErrorStyle(style);
-    validation.createErrorBox("Please check", shortened(title + ": " + message, 220));
+    validation.createErrorBox(book.check, shortened(title + ": " + message, 220));
     sheet.addValidationData(validation);
   }
 
@@ -240,14 +248,10 @@ public final class Page {
       sheet.setRepeatingRows(new CellRangeAddress(repeatedRow, repeatedRow, -1, -1));
     }
     sheet.setFitToPage(true);
-    sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
-    sheet.getPrintSetup().setLandscape(width(0, widths.length) > 125);
     sheet.getPrintSetup().setFitWidth((short) 1);
-    sheet.getPrintSetup().setFitHeight((short) 0);
+    sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
     sheet.setHorizontallyCenter(true);
-    for (PageMargin margin : List.of(PageMargin.LEFT, PageMargin.RIGHT)) {
-      sheet.setMargin(margin, 0.5);
-    }
+    paper(width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
     sheet.getFooter().setCenter("&A");
     sheet.getFooter().setRight("&P / &N");
@@ -256,6 +260,21 @@ public final class Page {
       sheet.lockFormatColumns(false);
       sheet.lockFormatRows(false);
     }
+  }
+
+  /**
+   * A4, with margins on its long side that leave a whole page of it on US Letter too, which is 0.69
+   * in shorter.
+   */
+  private void paper(boolean landscape) {
+    sheet.getPrintSetup().setPaperSize(PaperSize.A4_PAPER);
+    sheet.getPrintSetup().setLandscape(landscape);
+    double side = landscape ? 0.85 : 0.5;
+    sheet.setMargin(PageMargin.LEFT, side);
+    sheet.setMargin(PageMargin.RIGHT, side);
+    sheet.setMargin(PageMargin.TOP, landscape ? 0.5 : 0.85);
+    sheet.setMargin(PageMargin.BOTTOM, landscape ? 0.75 : 1.0);
+    sheet.setMargin(PageMargin.FOOTER, landscape ? 0.35 : 0.6);
   }
 
   /** A formula that goes through whole columns, in one cell. */

@@ -17,8 +17,9 @@ import org.apache.poi.ss.util.CellReference;
 
 /**
  * A table: header, unit line, rows. A computed column is written once, with {@code [Header]} for
- * this row's cell under that header and {@code #} for the row's number; its cells stay empty while
- * one of those under a header is.
+ * this row's cell under that header, {@code [ABOVE Header]} for the cells above it ({@code [ABOVE]}
+ * in its own column) and {@code #} for the row's number; its cells stay empty while one of those
+ * under a header is.
  */
 public final class Table {
   private static final Pattern HEADER = Pattern.compile("\\[([^\\]]+)]");
@@ -129,7 +130,7 @@ public final class Table {
     }
   }
 
-  /** This column's cells from the header down to the row before. */
+  /** A column's cells from the header down to the row before. */
   private String above(int row, int c) {
     return new AreaReference(
             new CellReference(header, c, true, true),
@@ -145,8 +146,10 @@ public final class Table {
             .matcher(column.formula())
             .replaceAll(
                 match -> {
-                  if (match.group(1).equals("ABOVE")) {
-                    return Matcher.quoteReplacement(above(row, left + columns.indexOf(column)));
+                  if (match.group(1).startsWith("ABOVE")) {
+                    String of = match.group(1).substring("ABOVE".length()).trim();
+                    int c = of.isEmpty() ? columns.indexOf(column) : index(of);
+                    return Matcher.quoteReplacement(above(row, left + c));
                   }
                   String cell = cell(match, row);
                   cells.add(cell + "=\"\"");

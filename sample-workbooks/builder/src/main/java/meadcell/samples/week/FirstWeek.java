@@ -33,7 +33,9 @@ public final class FirstWeek {
   }
 
   private Book build() {
-    Book book = new Book(texts.get("book"));
+    Book book =
+        new Book(texts.get("book"))
+            .speaking(texts.language(), texts.get("check"), texts.get("oneof"));
     List<Exercise> exercises =
         List.of(
             moisture(),

@@ -14,9 +14,11 @@ import java.util.regex.Pattern;
 final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
+  private final Locale language;
   private final Properties texts = new Properties();
 
   Texts(Locale language) {
+    this.language = language;
     String file = language.getLanguage() + ".properties";
     try (Reader reader =
         new InputStreamReader(Texts.class.getResourceAsStream(file), StandardCharsets.UTF_8)) {
@@ -24,6 +26,10 @@ final class Texts {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  Locale language() {
+    return language;
   }
 
   String get(String key) {

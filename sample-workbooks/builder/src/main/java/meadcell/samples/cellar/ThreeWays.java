@@ -1,0 +1,222 @@
+package meadcell.samples.cellar;
+
+import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.orBlank;
+import static meadcell.samples.cellar.Formulas.quoted;
+import static meadcell.samples.sheet.Block.Entry.typed;
+import static meadcell.samples.sheet.Block.Entry.worked;
+import static meadcell.samples.sheet.Field.DATE;
+import static meadcell.samples.sheet.Field.VOLUME;
+import static meadcell.samples.sheet.Field.arg;
+import static meadcell.samples.sheet.Field.between;
+import static meadcell.samples.sheet.Field.of;
+
+import java.time.LocalDate;
+import meadcell.catalogue.Quantity;
+import meadcell.samples.sheet.Block;
+import meadcell.samples.sheet.Block.Entry;
+import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Field;
+
+/**
+ * What a cask holds by its dip, by the drop of its surface and by its weight, and how they agree.
+ */
+final class ThreeWays {
+  private static final Field LITRES = of(Quantity.VOLUME, 2);
+  private static final Field LENGTH = of(Quantity.LENGTH, 1);
+  private static final Field MASS = of(Quantity.MASS, 1);
+  private static final Field DENSITY = of(Quantity.DENSITY, 4);
+  private static final Field LENGTH_SPREAD =
+      between(Quantity.LENGTH, 1, "Standard uncertainty of that measurement.", 0, 10);
+  private static final Field MASS_SPREAD =
+      between(Quantity.MASS, 1, "Standard uncertainty of that weighing.", 0, 50);
+
+  private static final String BY_DIP =
+      "BARREL.CONTENTS(way_head,way_bilge,way_length,way_dip,units)";
+  private static final String BY_DROP =
+      "BARREL.CONTENTS(way_head,way_bilge,way_length,way_bilge-way_drop,units)";
+  private static final String BY_WEIGHT = "BARREL.BYWEIGHT(way_gross,way_wet,way_density,units)";
+
+  private ThreeWays() {}
+
+  static void add(Book book, Block block) {
+    book.formulaName("way_row", "IF(AND(cask<>\"\",way_cask=cask),MATCH(cask,vessel_name,0),NA())");
+    block
+        .heading("Gauged three ways")
+        .choose(
+            "Measured was", "vessel_list", "C1", "way_cask", "What is typed below belongs to it.")
+        .input(
+            "Measured on",
+            DATE,
+            LocalDate.of(2026, 1, 5),
+            "way_day",
+            "A day with its dip in Movements, before any topping.")
+        .input(
+            "Temperature of the mead",
+            arg("GRAVITY.DENSITY", "temperature", 0),
+            13,
+            "way_temperature",
+            "With its gravity (Readings) and strength (Analyses) it gives the density.")
+        .note(
+            "Each ± is a standard uncertainty. The columns say what it makes in each way of measuring; their squares add.")
+        .headers("Measured", "value", "±", "by dip", "by drop", "by weight");
+    int first = block.row() + 1;
+    size(block, "Head, inside", "vessel_head", "head");
+    size(block, "Bilge, inside", "vessel_bilge", "bilge");
+    size(block, "Length, inside", "vessel_length", "length");
+    block.line(
+        "Wet depth",
+        worked(
+            LENGTH,
+            orBlank(
+                "AVERAGEIFS(move_dip,move_to,INDEX(vessel_name,way_row),move_from,\"gauge\",move_day,way_day)*centimetre"),
+            "way_dip"),
+        typed(LENGTH_SPREAD, 0.2, "way_u_dip"),
+        spread(BY_DIP, "dip"));
+    block.line(
+        "Drop of the surface",
+        typed(arg("BARREL.HEADSPACE", "drop", 1), 2.3, "way_drop"),
+        typed(LENGTH_SPREAD, 0.2, "way_u_drop"),
+        null,
+        spread(BY_DROP, "drop"));
+    block.line(
+        "Weight with the mead",
+        typed(arg("BARREL.BYWEIGHT", "gross", 1), 248.6, "way_gross"),
+        typed(MASS_SPREAD, 0.5, "way_u_gross"),
+        null,
+        null,
+        spread(BY_WEIGHT, "gross"));
+    block.line(
+        "Weight empty and wet",
+        worked(MASS, found("vessel_tare", "kilogram"), "way_wet"),
+        typed(MASS_SPREAD, 0.6, "way_u_wet"),
+        null,
+        null,
+        spread(BY_WEIGHT, "wet"));
+    block.line(
+        "Density",
+        worked(DENSITY, density(), "way_density"),
+        typed(between(Quantity.DENSITY, 4, "Standard uncertainty.", 0, 1), 0.0005, "way_u_density"),
+        null,
+        null,
+        spread(BY_WEIGHT, "density"));
+    int last = block.row();
+    block.line(
+        "Contents",
+        null,
+        null,
+        worked(VOLUME, contents(BY_DIP, "dip"), "way_by_dip"),
+        worked(VOLUME, contents(BY_DROP, "drop"), "way_by_drop"),
+        worked(VOLUME, contents(BY_WEIGHT, "gross"), "way_by_weight"));
+    block.line(
+        "± (standard)",
+        null,
+        null,
+        sum("D", 4, first, last, "way_u_by_dip"),
+        sum("E", 4, first, last, "way_u_by_drop"),
+        sum("F", 3, first, last, "way_u_by_weight"));
+    disagreement(block);
+  }
+
+  /** What the register says of the cask that was measured. */
+  private static String found(String column, String factor) {
+    return orBlank(
+        "IF(ISNUMBER(INDEX(#,way_row)),INDEX(#,way_row)*".replace("#", column) + factor + ",\"\")");
+  }
+
+  private static String density() {
+    String gravity =
+        "AVERAGEIFS(g_gravity,g_lot,cask,g_day,MAXIFS(g_day,g_lot,cask,g_day,\">=\"&cask_since,g_day,\"<=\"&way_day))";
+    String strength = cell(Formulas.carried("cask", quoted("strength"), "way_day"), 1);
+    return orBlank(
+        // freezing is what a blank cell comes to
+        "IF(OR(ISERROR(way_row),way_day=\"\",way_temperature=freezing),\"\",GRAVITY.DENSITY("
+            + gravity
+            + ",way_temperature,"
+            + strength
+            + ",units))");
+  }
+
+  private static void size(Block block, String label, String column, String size) {
+    block.line(
+        label,
+        worked(LENGTH, found(column, "centimetre"), "way_" + size),
+        typed(LENGTH_SPREAD, 0.2, "way_u_" + size),
+        spread(BY_DIP, size),
+        spread(BY_DROP, size));
+  }
+
+  /** Half of what the contents move when a measurement goes from −u to +u; without a u, blank. */
+  private static Entry spread(String contents, String measured) {
+    String value = "way_" + measured;
+    String u = "way_u_" + measured;
+    String formula =
+        "IF(OR(ISERROR(way_row),U=0),\"\",ABS(HIGH-LOW)/2)"
+            .replace("HIGH", contents.replace(value, "(" + value + "+" + u + ")"))
+            .replace("LOW", contents.replace(value, "(" + value + "-" + u + ")"))
+            .replace("U=0", u + "=0");
+    return worked(LITRES, orBlank(formula), "");
+  }
+
+  private static String contents(String formula, String measured) {
+    return orBlank("IF(OR(ISERROR(way_row),way_" + measured + "=0),\"\"," + formula + ")");
+  }
+
+  /** Blank unless every measurement of this way has its uncertainty. */
+  private static Entry sum(String column, int measurements, int first, int last, String name) {
+    String cells = column + first + ":" + column + last;
+    return worked(
+        LITRES,
+        "IF(COUNT(" + cells + ")<" + measurements + ",\"\",SQRT(SUMSQ(" + cells + ")))",
+        name);
+  }
+
+  private static void disagreement(Block block) {
+    block
+        .headers("They differ by", "value", "±")
+        .line(
+            "Dip less weight",
+            worked(LITRES, difference("dip", "weight"), "way_dip_weight"),
+            worked(LITRES, together("dip", "weight"), "way_u_dip_weight"))
+        .line(
+            "Drop less weight",
+            worked(LITRES, difference("drop", "weight"), "way_drop_weight"),
+            worked(LITRES, together("drop", "weight"), "way_u_drop_weight"))
+        .line(
+            "Dip and drop less bilge",
+            worked(
+                LENGTH,
+                orBlank("IF(OR(way_by_dip=\"\",way_by_drop=\"\"),\"\",way_dip+way_drop-way_bilge)"),
+                "way_stick"),
+            worked(
+                LENGTH,
+                "IF(OR(way_stick=\"\",way_u_by_dip=\"\",way_u_by_drop=\"\"),\"\",SQRT(way_u_dip^2+way_u_drop^2+way_u_bilge^2))",
+                "way_u_stick"))
+        .verdict(
+            "IF(cask=\"\",\"\",IF(way_cask<>cask,IF(way_cask=\"\",\"Choose what was measured.\",\"Measured was \"&way_cask&\": choose it above, or measure this one.\"),"
+                + "IF(COUNT(way_u_dip_weight,way_u_drop_weight,way_u_stick)=0,\"Nothing to compare: it takes two ways, each with all of its measurements and their ±.\","
+                + "IF(OR(OFF),\"They do not agree: look for a slip in a size, the stick or the empty weight.\","
+                    .replace(
+                        "OFF", off("dip_weight") + "," + off("drop_weight") + "," + off("stick"))
+                + "\"They agree within twice their uncertainty.\"&IF(COUNT(way_by_weight)=0,\" But dip and drop lean on the same sizes; only a scale does not.\",\" Dip and drop lean on the same sizes; the scale does not.\")))))",
+            2,
+            "way_verdict");
+  }
+
+  private static String difference(String one, String other) {
+    return "IF(OR(A=\"\",B=\"\"),\"\",A-B)"
+        .replace("A=", "way_by_" + one + "=")
+        .replace("B=", "way_by_" + other + "=")
+        .replace("A-B", "way_by_" + one + "-way_by_" + other);
+  }
+
+  private static String together(String one, String other) {
+    return "IF(OR(way_u_by_#=\"\",way_u_by_@=\"\"),\"\",SQRT(way_u_by_#^2+way_u_by_@^2))"
+        .replace("#", one)
+        .replace("@", other);
+  }
+
+  private static String off(String what) {
+    return "IF(way_u_#=\"\",FALSE,ABS(way_#)>2*way_u_#)".replace("#", what);
+  }
+}

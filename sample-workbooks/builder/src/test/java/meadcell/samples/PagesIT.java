@@ -1,0 +1,268 @@
+package meadcell.samples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Pages of what is served, labelled and measured with, in a real office, against own arithmetic.
+ */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class PagesIT {
+  private static final LocalDate DAY = LocalDate.of(2026, 2, 20);
+
+  private CellarFile book;
+
+  @BeforeAll
+  void type() throws Exception {
+    book = CellarFile.open("pages").waiting();
+    book.emptyAllLogs();
+    book.type("Vessels", "Tank", "tank", null, null, null, null, null, null, null, 120);
+    for (String mead : List.of("Bottled", "M2", "M3", "M4", "M5", "M6")) {
+      book.type("Vessels", mead, "bottles");
+    }
+    book.type("Lots", "Heather", "traditional", DAY.minusDays(200), 1.1065, 0.996, 20, DAY);
+    book.type("Movements", DAY.minusDays(200), "Heather", "Tank", 100);
+    book.type("Movements", DAY.minusDays(2), "Tank", "Bottled", 60);
+    book.type("Analyses", "Tank", DAY.minusDays(3), "strength", 14.3, 0.1);
+    book.type("Analyses", "Tank", DAY.minusDays(3), "sugar", 4, 0.5);
+    book.type("Analyses", "Tank", DAY.minusDays(3), "titratable acidity", 5.2, 0.1);
+    book.set("today_typed", DAY).set("tag_lot", "Bottled").resume();
+  }
+
+  @AfterAll
+  void close() throws Exception {
+    book.close();
+  }
+
+  /** Williams: even numbers of meads are balanced by as many tasters, odd ones by twice as many. */
+  @ParameterizedTest
+  @CsvSource({"2, 2", "2, 8", "3, 6", "4, 4", "4, 12", "5, 10", "6, 6", "6, 24", "3, 4", "6, 20"})
+  void glasses(int meads, int tasters) throws Exception {
+    serve(meads, tasters, 309);
+    int[][] orders = orders(meads, tasters);
+    boolean balanced = tasters % (meads % 2 == 0 ? meads : 2 * meads) == 0;
+    assertTrue(
+        shows("Glasses", balanced ? "Balanced: each mead" : "Not fully balanced. Each mead"));
+    int[][] atPlace = new int[meads][meads];
+    Map<List<Integer>, Integer> after = new HashMap<>();
+    for (int[] order : orders) {
+      assertEquals(meads, IntStream.of(order).distinct().count(), "each taster gets each mead");
+      for (int place = 0; place < meads; place++) {
+        atPlace[order[place]][place]++;
+        if (place > 0) {
+          after.merge(List.of(order[place - 1], order[place]), 1, Integer::sum);
+        }
+      }
+    }
+    for (int[] places : atPlace) {
+      int least = IntStream.of(places).min().orElseThrow();
+      int most = IntStream.of(places).max().orElseThrow();
+      assertTrue(most - least <= (balanced ? 0 : 1), "times at each place");
+    }
+    if (balanced) {
+      assertEquals(meads * (meads - 1), after.size(), "each mead right after each other");
+      assertEquals(Set.of(tasters / meads), new HashSet<>(after.values()), "equally often");
+    }
+  }
+
+  @Test
+  void anotherSeedIsAnotherTasting() throws Exception {
+    serve(4, 8, 1);
+    List<Object[]> first = codes(8);
+    serve(4, 8, 2);
+    assertNotEquals(first.get(0)[1], codes(8).get(0)[1]);
+    serve(4, 8, 1);
+    assertEquals(first.get(0)[1], codes(8).get(0)[1]);
+  }
+
+  private void serve(int meads, int tasters, int seed) throws Exception {
+    List<String> names = List.of("Bottled", "M2", "M3", "M4", "M5", "M6");
+    book.waiting();
+    for (int i = 0; i < 6; i++) {
+      book.set("glass_" + (i + 1), i < meads ? names.get(i) : null);
+    }
+    book.set("glass_tasters", tasters).set("glass_seed", seed).resume();
+  }
+
+  private List<Object[]> codes(int tasters) throws Exception {
+    return book.below("Glasses", "Taster", "First glass").subList(0, tasters);
+  }
+
+  /** Which mead each taster gets at each place, by the key; its codes are those of the tasters. */
+  private int[][] orders(int meads, int tasters) throws Exception {
+    List<Object[]> sheet = codes(tasters);
+    Object[][] page = book.page("Glasses");
+    int key = page.length;
+    while (!"Taster".equals(page[--key][0])) {}
+    List<String> names = List.of("Bottled", "M2", "M3", "M4", "M5", "M6");
+    Set<Object> codes = new HashSet<>();
+    int[][] orders = new int[tasters][meads];
+    for (int taster = 0; taster < tasters; taster++) {
+      assertEquals(taster + 1.0, sheet.get(taster)[0]);
+      for (int place = 0; place < meads; place++) {
+        Object code = sheet.get(taster)[place + 1];
+        assertTrue((Double) code >= 100 && (Double) code <= 999, "three digits: " + code);
+        assertTrue(codes.add(code), "twice: " + code);
+        String[] pair = page[key + 1 + taster][place + 1].toString().split(" {2}");
+        assertEquals(code, Double.valueOf(pair[0]), "the key's code");
+        orders[taster][place] = names.indexOf(pair[1]);
+      }
+      for (int place = meads; place < 6; place++) {
+        assertEquals("", sheet.get(taster)[place + 1]);
+      }
+    }
+    return orders;
+  }
+
+  @Test
+  void labelOfWhatWasMeasuredAndBottledUnchanged() throws Exception {
+    book.waiting();
+    book.set("tag_label", 14).set("tag_rule", "eu").set("tag_glycerol", 7).set("tag_found", 744);
+    book.set("tag_size", 750).set("tag_content", "eu").set("tag_drinks", "uk");
+    book.set("tag_due", LocalDate.of(2026, 3, 16)).set("tag_before", 0).set("tag_co2", 0.9);
+    book.set("tag_rate", 125).set("tag_basis", "hectolitre").resume();
+    assertEquals(60, book.number("tag_volume"), 1e-9);
+    assertEquals(14.3, book.number("tag_abv"), 1e-6);
+    assertEquals(0.1, book.number("tag_u"), 1e-6);
+    assertEquals(4, book.number("tag_sugar"), 1e-6);
+    assertEquals(5.2, book.number("tag_acid"), 1e-6);
+    // Regulation (EU) 1169/2011, Annex XII: mead ± 1.0
+    assertEquals(13, book.number("tag_low"), 1e-9);
+    assertEquals(15, book.number("tag_high"), 1e-9);
+    NormalDistribution true14 = new NormalDistribution(14.3, 0.1);
+    double outside = true14.cumulativeProbability(13) + 1 - true14.cumulativeProbability(15);
+    assertEquals(100 * outside, book.number("tag_risk"), 1e-6);
+    assertEquals("yes", book.text("tag_holds"));
+    // Annex XIV: g in 100 mL times 29, 17, 10, 13 kJ/g and 7, 4, 2.4, 3 kcal/g
+    double alcohol = 14.3 * 0.789239;
+    assertEquals(alcohol * 29 + 0.4 * 17 + 0.7 * 10 + 0.52 * 13, book.number("tag_kj"), 0.01);
+    assertEquals(alcohol * 7 + 0.4 * 4 + 0.7 * 2.4 + 0.52 * 3, book.number("tag_kcal"), 0.01);
+    // 5 g/L of sugar at most, acid 5.2 g/L: dry up to 9 g/L while acid is within 2 g/L of it
+    assertEquals("dry", book.text("tag_sweet"));
+    // Directive 76/211/EEC: 500 to 1000 mL, 15 mL; none lacks twice that
+    assertEquals(15.0, book.beside("Label", "One bottle may lack"));
+    assertEquals(720, book.number("tag_least"), 1e-9);
+    assertEquals(750 * 0.143 / 10, (Double) book.beside("Label", "in a bottle"), 1e-6);
+    // 26 USC 5041: 1.07 dollars a gallon to 16 %, less 1 dollar for the first 30,000
+    double gallons = 60 / 3.785411784;
+    assertEquals(0.07 * gallons, (Double) book.beside("Label", "US federal excise"), 0.005);
+    assertEquals(125 * 60 / 100, (Double) book.beside("Label", "Duty by it"), 1e-6);
+    assertEquals("", book.text("tag_so2"));
+    assertEquals("", book.text("tag_sulfites"), "not measured");
+    assertTrue(summary().contains("14.0 % vol; 750 mL; "), summary());
+    assertTrue(summary().endsWith("not settled: sulfites; all else the law asks."), summary());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "15.3, 0.1, eu, does not hold.",
+    "14.9, 0.1, eu, Undecided",
+    "14.3, 0.1, usa, does not hold.",
+    "13.9, 0.1, usa, Undecided"
+  })
+  void labelThatDoesNotHold(double abv, double u, String rule, String verdict) throws Exception {
+    int line = book.type("Analyses", "Bottled", DAY, "strength", abv, u);
+    book.set("tag_label", 14).set("tag_rule", rule).resume();
+    assertEquals("no", book.text("tag_holds"));
+    assertTrue(shows("Label", verdict), verdict);
+    assertTrue(summary().contains("not settled: strength;"), summary());
+    book.clear("Analyses", line - 1);
+    book.set("tag_rule", "eu").resume();
+  }
+
+  @Test
+  void sulfitesOfTheBottlingItself() throws Exception {
+    int line = book.type("Analyses", "Bottled", DAY, "total SO2", 78, 4);
+    book.resume();
+    assertEquals(78, book.number("tag_so2"), 1e-9);
+    assertEquals("declare", book.text("tag_sulfites"));
+    assertTrue(summary().contains("contains sulfites; "), summary());
+    int added = book.type("Additions", DAY, "Bottled", "potassium metabisulfite", 5, "g");
+    book.resume();
+    assertEquals("", book.text("tag_so2"), "void after sulfite");
+    book.clear("Additions", added - 1);
+    book.clear("Analyses", line - 1);
+    book.resume();
+  }
+
+  private boolean shows(String page, String words) throws Exception {
+    return Arrays.stream(book.page(page)).anyMatch(row -> row[0].toString().contains(words));
+  }
+
+  private String summary() throws Exception {
+    for (Object[] row : book.page("Label")) {
+      if (row[0].toString().startsWith("Settled: ")) {
+        return row[0].toString();
+      }
+    }
+    throw new AssertionError("no summary");
+  }
+
+  /** Readings in water, where 1.000 is due, and in 12 % sugar, where 1.0484 is. */
+  @Test
+  void instrumentAgainstALineOfOurOwn() throws Exception {
+    double u = 0.0003;
+    double[] water = {1.0004, 1.0009, 1.0010, 1.0017};
+    double[] sugar = {1.0488, 1.0492, 1.0497, 1.0500};
+    int[] ago = {700, 500, 260, 30};
+    book.waiting();
+    book.empty("Instrument checks");
+    SimpleRegression offset = new SimpleRegression();
+    SimpleRegression drift = new SimpleRegression();
+    double[] read = new double[8];
+    for (int i = 0; i < 4; i++) {
+      LocalDate day = DAY.minusDays(ago[i]);
+      check(day.minusDays(1), "sugar", 12, sugar[i], u);
+      check(day, "water", null, water[i], u);
+      offset.addData(water[i], 1 - water[i]);
+      offset.addData(sugar[i], 1.04837 - sugar[i]); // Plato's table, 20/20
+      drift.addData(-ago[i], 1 - water[i]);
+      read[2 * i] = water[i];
+      read[2 * i + 1] = sugar[i];
+    }
+    book.set("tool", "Stem").set("tool_at", 1.03).set("tool_from", null).resume();
+    assertEquals(8, book.below("Instruments", "Checked in", "Day").size());
+    assertEquals(offset.predict(1.03), book.number("tool_offset"), 3e-5);
+    double spread = Math.max(u, Math.sqrt(offset.getMeanSquareError()));
+    assertEquals(spread * leverage(read, 1.03), book.number("tool_offset_u"), 1e-6);
+    assertEquals(drift.getSlope() * 365.25, book.number("tool_drift"), 1e-8);
+    double off = Math.max(u, Math.sqrt(drift.getMeanSquareError()));
+    assertEquals(
+        off / Math.sqrt(drift.getXSumSquares()) * 365.25, book.number("tool_drift_u"), 1e-8);
+    assertEquals(drift.predict(0), (Double) book.beside("Instruments", "Offset today"), 1e-8);
+    assertTrue(shows("Instruments", "It drifts"));
+    assertEquals(List.of(), book.errors());
+  }
+
+  private static double leverage(double[] x, double at) {
+    double mean = IntStream.range(0, x.length).mapToDouble(i -> x[i]).average().orElseThrow();
+    double squares = 0;
+    for (double value : x) {
+      squares += (value - mean) * (value - mean);
+    }
+    return Math.sqrt(1.0 / x.length + (at - mean) * (at - mean) / squares);
+  }
+
+  private void check(LocalDate day, String in, Integer percent, double read, double u)
+      throws Exception {
+    book.type("Instrument checks", "Stem", day, "hydrometer", in, percent, 20, 20, read, u);
+  }
+}
