@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Gauging, nail, first fill, feeds and whole casks in a real office, against sums of our own. */
 class CellarToolsIT {
-  private static final Pattern CELL = Pattern.compile("'?([^'!]+)'?!\\$([A-Z]+)\\$(\\d+)");
+  private static final Pattern CELL = Pattern.compile("'?([^'!(]+)'?!\\$([A-Z]+)\\$(\\d+)");
 
   private static XSSFWorkbook built;
   private static Workbook book;
