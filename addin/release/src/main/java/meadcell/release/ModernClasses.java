@@ -24,9 +24,13 @@ final class ModernClasses {
 
   private ModernClasses() {}
 
-  /** Changes the classes in a jar that holds all that they rest on. */
-  static void in(Path jar) throws IOException {
-    URL[] url = {jar.toUri().toURL()};
+  /**
+   * Changes the classes in a jar.
+   *
+   * @param known another jar, with all that they rest on
+   */
+  static void in(Path jar, Path known) throws IOException {
+    URL[] url = {known.toUri().toURL()};
     try (URLClassLoader loader = new URLClassLoader(url, ClassLoader.getPlatformClassLoader());
         FileSystem zip = FileSystems.newFileSystem(jar);
         Stream<Path> files = Files.walk(zip.getPath("/"))) {

@@ -118,7 +118,7 @@ final class OwnRuntime {
         MODULE + "=" + jar,
         source.toString());
     Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
-    ModernClasses.in(module);
+    ModernClasses.in(module, jar);
     JdkTool.run(
         "jar",
         "--update",
