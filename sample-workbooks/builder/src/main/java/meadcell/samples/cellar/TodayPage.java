@@ -32,7 +32,7 @@ final class TodayPage {
         .result(
             "Shown is",
             DATE,
-            "IF(today_typed=\"\",MAX(mv_day,g_day,an_day),today_typed)",
+            "IF(today_typed=\"\",MAX(move_day,reading_day,analysis_day),today_typed)",
             "today",
             "Blank above: the last day in Movements, Readings and Analyses.")
         .verdict(sound(), 2, "book_sound");
