@@ -12,6 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFChart;
+import org.apache.poi.xssf.usermodel.XSSFDrawing;
+import org.apache.poi.xssf.usermodel.XSSFGraphicFrame;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.junit.jupiter.api.Test;
 
@@ -49,18 +51,30 @@ class ChartsTest {
 
   @Test
   void theWordsOfAChartNameWhatItShows() throws IOException {
-    for (XSSFChart chart : charts()) {
-      var words =
-          chart.getGraphicFrame().getCTGraphicalObjectFrame().getNvGraphicFramePr().getCNvPr();
-      String title = chart.getTitleText().getString();
-      assertEquals(title, words.getName());
-      assertTrue(words.getDescr().startsWith(title + ". "), words.getDescr());
-      Matcher series = SERIES.matcher(chart.getCTChartSpace().xmlText());
-      boolean points = chart.getCTChartSpace().xmlText().contains("scatterChart");
-      while (points && series.find()) {
-        assertTrue(words.getDescr().contains(": " + first(NAMED, series.group()) + ". "));
+    int told = 0;
+    for (Sheet sheet : Samples.open("cellar-book")) {
+      XSSFDrawing drawing = ((XSSFSheet) sheet).getDrawingPatriarch();
+      for (int i = 0; drawing != null && i < drawing.getCharts().size(); i++) {
+        XSSFChart chart = drawing.getCharts().get(i);
+        String title = chart.getTitleText().getString();
+        String words =
+            drawing.getShapes().stream()
+                .map(shape -> ((XSSFGraphicFrame) shape).getCTGraphicalObjectFrame())
+                .map(frame -> frame.getNvGraphicFramePr().getCNvPr())
+                .filter(named -> named.getName().equals(title))
+                .findFirst()
+                .orElseThrow()
+                .getDescr();
+        assertTrue(words.startsWith(title + ". "), words);
+        String xml = chart.getCTChartSpace().xmlText();
+        Matcher series = SERIES.matcher(xml);
+        while (xml.contains("scatterChart") && series.find()) {
+          assertTrue(words.contains(": " + first(NAMED, series.group()) + ". "), words);
+        }
+        told++;
       }
     }
+    assertEquals(4, told);
   }
 
   private static String first(Pattern pattern, String text) {
