@@ -96,8 +96,11 @@ final class FillCheck {
         off > 0
             && new BinomialTest()
                 .binomialTest(off, under, HALF, AlternativeHypothesis.TWO_SIDED, 1 - CONFIDENCE);
-    return oneSided
-        ? verdict("fails", FillWords.ONE_SIDED, under)
+    if (oneSided) {
+      return verdict("fails", FillWords.ONE_SIDED, under);
+    }
+    return 2 * under > off
+        ? verdict("cannot tell", FillWords.MORE_UNDER, under)
         : verdict("passes", FillWords.BALANCED, under);
   }
 

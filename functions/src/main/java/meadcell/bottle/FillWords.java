@@ -26,9 +26,13 @@ enum FillWords implements Message {
   ONE_SIDED(
       "{count} of {bottles} bottles hold less than {label}, which is not as many over as under (95 %);"
           + " mean {mean}, standard deviation {deviation}"),
+  MORE_UNDER(
+      "{count} of {bottles} bottles hold less than {label}, more than hold more, but no more than chance"
+          + " explains (95 %); mean {mean}, standard deviation {deviation}. More bottles, or a fuller"
+          + " fill, would tell"),
   BALANCED(
-      "all {bottles} bottles are within {tolerance} of {label} and {count} hold less, no more than chance"
-          + " explains (95 %); mean {mean}, standard deviation {deviation}"),
+      "all {bottles} bottles are within {tolerance} of {label} and {count} hold less, not more than hold"
+          + " more; mean {mean}, standard deviation {deviation}"),
   FEW(
       "{bottles} bottles are too few, {count} would tell; mean {mean}, standard deviation {deviation},"
           + " tolerance {tolerance} of {label}");

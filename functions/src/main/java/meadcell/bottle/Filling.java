@@ -164,14 +164,15 @@ public final class Filling {
               + " plan accepts (1 of 20, 3 of 50, 5 of 80, 7 of 125), or if mean < label − t · s/√n,"
               + " t at 99.5 %; passes if the mean is not below the label; between, cannot tell. usa: fails if"
               + " one is off by more than the tolerance, or if more are on one side of the label than"
-              + " chance explains (two-sided sign test, 95 %). Fewer than 20 bottles that break no limit:"
-              + " cannot tell.",
+              + " chance explains (two-sided sign test, 95 %); passes if no more hold less than hold more;"
+              + " between, cannot tell. Fewer than 20 bottles that break no limit: cannot tell.",
       source = TOLERANCES + " The sign test for \"as many over as under\" is our own reading.",
       example =
           "BOTTLE.FILLCHECK({751;749;752;750;748;753;751;750;749;752;750;751;748;750;752;749;751;750;753;749};750)",
       note =
           "Draw the bottles by chance over the whole run. CELLAR.WHY with the same arguments gives mean,"
               + " deviation and what decided.\n"
+              + "usa: a line that fills 7 of 10 bottles short passes at most 1 time in 20.\n"
               + "eu: the test of the authority takes the benefit of the doubt; what passes here has a mean"
               + " at the label or above. Of fewer than 100 bottles the law has all tested.",
       caution = Shared.CHECK_LAW)

@@ -319,8 +319,9 @@ public final class Labelling {
       example = "BOTTLE.SULFITES(45;3)",
       note =
           "Total, not free, and in the mead as sold; yeast makes some of its own, so measure even where"
-              + " none was added. In the United States a label without the statement needs an analysis by"
-              + " the authority's own laboratory.",
+              + " none was added: 0 is refused, for a blank cell looks like it. Where a laboratory found none, give"
+              + " its limit of detection. In the United States a label without the statement needs an analysis"
+              + " by the authority's own laboratory.",
       caution =
           "Sulfites can bring on asthma: when in doubt, declare. Other allergens have no limit: in the EU"
               + " egg and milk (fining), fish (isinglass for wine is exempt), nuts, cereals with gluten,"
@@ -331,7 +332,7 @@ public final class Labelling {
               name = "so2",
               help = "Total sulfur dioxide as measured",
               is = Quantity.MILLIGRAM_PER_LITRE,
-              from = 0,
+              above = 0,
               to = 1000)
           double so2,
       @Arg(

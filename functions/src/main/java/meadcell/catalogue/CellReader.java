@@ -141,8 +141,8 @@ final class CellReader {
   }
 
   private String text(Object raw, Place place) {
-    if (raw instanceof String text && !text.isBlank()) {
-      return text.trim();
+    if (raw instanceof String text && !spaced(text).isEmpty()) {
+      return spaced(text);
     }
     if (!(raw instanceof Double number)) {
       throw blank(place);
@@ -153,6 +153,12 @@ final class CellReader {
     throw refusal(General.TEXT_DUE, place)
         .with("value", number, Quantity.NUMBER)
         .withSlip(Quantity.NUMBER.likelySlip(number, UnitSystem.METRIC));
+  }
+
+  /** A person sees no difference between one space, two, and one that does not break. */
+  private static String spaced(String text) {
+    String plain = text.replace('\u00a0', ' ').replace('\u202f', ' ').trim();
+    return plain.contains("  ") ? plain.replaceAll(" +", " ") : plain;
   }
 
   /** The constant that a word names, in any case, with or without spaces. */

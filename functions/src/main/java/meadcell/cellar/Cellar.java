@@ -61,7 +61,8 @@ public final class Cellar {
       source = "None needed.",
       example = "CELLAR.WHY(\"BARREL.VOLUME\";50;0;81)",
       note =
-          "Put it beside the cell with the same arguments. Verdicts: FERMENT.STATE, VESSEL.LOSSES.")
+          "Put it beside the cell with the same arguments. It says what these rest on: FERMENT.STATE,"
+              + " VESSEL.LOSSES, BLEND.CARRIED, BOTTLE.FILLCHECK, BOTTLE.SULFITES, DUTY.USA, DUTY.UK.")
   public static Optional<Said> why(
       @FunctionName String function,
       @Arg(name = "argument", help = "The same arguments as in the cell") Object... arguments) {

@@ -185,7 +185,7 @@ public final class Duty {
       example = "DUTY.UKRELIEF(20;5;49.8;2.53)",
       note =
           "For drinks below 8.5 % vol of producers of at most 4500 hL of pure alcohol in all, February to"
-              + " January. The tables are on GOV.UK, one for each strength, with and without draught, new"
+              + " January; who made none then takes the estimate for this one. The tables are on GOV.UK, one for each strength, with and without draught, new"
               + " every February; the example is of February 2026, below 3.5 % vol.",
       caution = CHECK_LAW)
   public static double ukRelief(

@@ -12,6 +12,10 @@ enum Because implements Message {
           + " minFall, {minFall}, which is {sugar} of sugar a month. On the last day their line"
           + " stands at {level}; up to {expected} counts as the end expected, give or take"
           + " {giveOrTake}. See FERMENT.REMAINING before bottling."),
+  RISES(
+      "The latest {readings} readings rise, to {last}, by more than readings scatter: whether something"
+          + " ferments meanwhile does not show. Did something sweet come in? Then read on from there. Is"
+          + " one wrong, or not corrected for its temperature?"),
   UNDECIDED(
       "The latest {readings} readings fall by {fall}, one-sided 95 % limits {least} and {most}:"
           + " neither above 0 nor below minFall, {minFall}, for certain. One more reading in {days} can"

@@ -23,6 +23,11 @@ enum FermentReason implements Reason {
       Kind.INCONSISTENT,
       "{argument} is {day}, after {before}; each reading must be later than the one before."),
   TOO_FEW_READINGS(Kind.INCONSISTENT, "days has {count} readings; at least {least} are due."),
+  RISES(
+      Kind.INCONSISTENT,
+      "The latest {readings} readings rise, to {last}, by more than readings scatter: what may still"
+          + " ferment does not show. Did something sweet come in? Then give three readings at least from"
+          + " after it. Is one wrong, or not corrected for its temperature?"),
   FALLS_TOO_LITTLE(
       Kind.INCONSISTENT, "gravities fall by {fall} from first to last; at least {least} is due."),
   NO_CURVE(

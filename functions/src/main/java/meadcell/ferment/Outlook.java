@@ -1,5 +1,6 @@
 package meadcell.ferment;
 
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -35,8 +36,14 @@ final class Outlook {
     }
     SimpleRegression line = latest(days, gravities, u);
     double most = Math.max(0, line.predict(days[days.length - 1]) - LIGHTEST);
-    double expected = within(most, -line.getSlope() * horizonDays);
-    double upper = within(most, (-line.getSlope() + Trend.halfWidth(line, u)) * horizonDays);
+    if (Rise.shows(line, days, gravities, u)) {
+      throw new Refusal(FermentReason.RISES)
+          .with("readings", line.getN())
+          .with("last", gravities[gravities.length - 1], Quantity.SPECIFIC_GRAVITY);
+    }
+    double fall = Math.max(0, -line.getSlope()); // a rise within the scatter is none
+    double expected = within(most, fall * horizonDays);
+    double upper = within(most, (fall + Trend.halfWidth(line, u)) * horizonDays);
     return new Prospect.Remaining(expected, upper, SUGAR_PER_GRAVITY * upper);
   }
 
@@ -61,6 +68,6 @@ final class Outlook {
   }
 
   private static double within(double most, double fall) {
-    return Math.max(0, Math.min(most, fall));
+    return Math.min(most, fall);
   }
 }

@@ -143,7 +143,8 @@ public final class Prospect {
               + " half-width, 1.645 u / √Σ(t − mean t)², at most 0.6 minFall; limits are one-sided,"
               + " 95 %. falling: its lower limit is above 0. Still: its upper limit is below minFall;"
               + " then finished if the line on the last day is at most 0.002 above expected, else"
-              + " stalled. cannot tell: neither, or no such readings.",
+              + " stalled. cannot tell: neither, or no such readings, or a rise beyond three standard"
+              + " uncertainties and what evaporation explains (0.00003 a day).",
       source =
           "Normal theory with known uncertainty. u 0.0005, minFall 0.0001, and that nobody's"
               + " expectation is better than 0.002: common practice, no source.",
@@ -179,7 +180,7 @@ public final class Prospect {
               byDefault = 0.0001)
           double minFall) {
     requireOrder(days);
-    return Trend.of(days, gravities, u, minFall).verdict(days, expected);
+    return Trend.of(days, gravities, u, minFall).verdict(days, gravities, expected);
   }
 
   /**
@@ -197,7 +198,7 @@ public final class Prospect {
       formula =
           "The fall per day is the slope through as many of the latest readings as lie on a straight"
               + " line (χ² test at 95 %, u known), three at least; its upper limit, one-sided, 95 %,"
-              + " is 1.645 u / √Σ(t − mean t)² more. Both times horizon, not below 0, and not further"
+              + " is 1.645 u / √Σ(t − mean t)² more; a rise counts as no fall. Both times horizon, and not further"
               + " than to 0.980, where no mead ends. Sugar: 2310 g/L for a fall of 1.",
       source =
           "Normal theory with known uncertainty. Sugar: Balling's balance gives 2130 g/L in a weak"
@@ -205,7 +206,9 @@ public final class Prospect {
       example = "FERMENT.REMAINING({0;14;28;42;56};{1.001;1;1.001;1;1};90)",
       note =
           "Gives three cells in a row. The first is what the present pace gives: one that slows down"
-              + " falls less. More readings over more weeks bring the limit down.\nIn simulated ferments"
+              + " falls less. More readings over more weeks bring the limit down. Refused where the latest"
+              + " readings rise beyond three standard uncertainties and what evaporation explains (0.00003 a"
+              + " day): honey came in, or one is wrong.\nIn simulated ferments"
               + " the limit held in 98 of 100, but over 30 days in 81 to 87 of 100 within or after a cold"
               + " spell.",
       caution =

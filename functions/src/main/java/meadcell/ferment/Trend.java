@@ -18,6 +18,7 @@ record Trend(
     double fall,
     double halfWidth,
     double level,
+    boolean rises,
     boolean longEnough,
     double u,
     double minFall) {
@@ -48,6 +49,7 @@ record Trend(
         -line.getSlope(),
         halfWidth(line, u),
         line.predict(days[days.length - 1]),
+        Rise.shows(line, days, gravities, u),
         longEnough(line, u, minFall),
         u,
         minFall);
@@ -69,12 +71,19 @@ record Trend(
     return fall + halfWidth;
   }
 
-  Verdict verdict(double[] days, double expected) {
+  Verdict verdict(double[] days, double[] gravities, double expected) {
     if (least() > 0) {
       return new Verdict("falling", limits(Because.FALLS));
     }
     if (!longEnough) {
       return new Verdict("cannot tell", due(days));
+    }
+    if (rises) {
+      return new Verdict(
+          "cannot tell",
+          Statement.of(Because.RISES)
+              .with("readings", readings)
+              .with("last", gravities[gravities.length - 1], Quantity.SPECIFIC_GRAVITY));
     }
     if (most() >= minFall) {
       return new Verdict(

@@ -10,6 +10,9 @@ import meadcell.catalogue.Refusal;
  * make a level line.
  */
 final class CheckedLine {
+  /** Less scatter, as a part of the largest offset, is rounding: the scale shows none. */
+  private static final double ROUNDING = 1e-9;
+
   private final int checks;
   private final double meanX;
   private final double meanY;
@@ -42,6 +45,10 @@ final class CheckedLine {
       rest += off * off;
     }
     double scatter = free > 0 ? Math.sqrt(rest / free) : 0;
+    double largest = Arrays.stream(y).map(Math::abs).max().orElseThrow();
+    if (u.isEmpty() && scatter <= ROUNDING * largest) {
+      throw new Refusal(GravityReason.CHECKS_EXACT);
+    }
     uOfOne = Math.max(scatter, u.orElse(0));
   }
 

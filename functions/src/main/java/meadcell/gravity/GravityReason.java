@@ -22,6 +22,10 @@ enum GravityReason implements Reason {
       INCONSISTENT,
       "{checks} checks cannot tell how far one is off by chance: give u, the standard uncertainty of one,"
           + " or make three."),
+  CHECKS_EXACT(
+      INCONSISTENT,
+      "The checks lie on one line exactly: the scale is too coarse to show how far one is off by chance."
+          + " Give u, the standard uncertainty of one."),
   BEYOND_CHECKS(
       INCONSISTENT,
       "{name} is {value}, too far from the checks, {least} to {most}; check the instrument nearer to it,"

@@ -22,6 +22,11 @@ public final class Instruments {
   private static final String LINE =
       "Least squares with the uncertainty of a point of the line: JCGM 100:2008 (GUM), H.3.";
 
+  /** Student's t with one, two and three degrees of freedom. */
+  private static final String FEW_CHECKS =
+      " Where u is left out, the scatter of few checks tells little: for 95 of 100 take not twice the"
+          + " standard uncertainty but 13 times with three checks, 4.3 with four, 3.2 with five.";
+
   /** How far beyond the checks the line is taken, as a part of what they span. */
   private static final double BEYOND = 0.2;
 
@@ -176,7 +181,8 @@ public final class Instruments {
               + " thermometer there; the second into CELLAR.UNCERTAINTY.\n"
               + "One check, or several at one reading, hold for all readings: so it is where a paper"
               + " scale has slipped. From two on, at may lie beyond them by a fifth of what they span.\n"
-              + "u of a reading: a third of what can just be told apart (common practice, no source).")
+              + "u of a reading: a third of what can just be told apart (common practice, no source)."
+              + FEW_CHECKS)
   public static Offset offset(
       @Arg(name = "read", help = "What the instrument showed at its checks") double[] read,
       @Arg(name = "due", help = "What it should have shown") double[] due,
@@ -227,7 +233,8 @@ public final class Instruments {
       note =
           "A drift of less than twice its standard uncertainty may be none. Look first for a crack, a"
               + " slipped scale or dirt: those come at once, and no line describes them.\n"
-              + "date is at most as long after the last check as the checks span.")
+              + "date is at most as long after the last check as the checks span."
+              + FEW_CHECKS)
   public static Drift drift(
       @Arg(
               name = "dates",

@@ -100,7 +100,8 @@ public final class Scored {
       example = "PANEL.TREND({45000;45060;45120;45180};{13;13.5;14.5;15})",
       note =
           "Both limits above 0: still improving. Both below 0: past its best. Otherwise level, or the"
-              + " tastings cannot tell.\n"
+              + " tastings cannot tell. Three tastings on one line give limits without width: where nothing"
+              + " changes, whole or half points do that up to 7 times in 100, so take four.\n"
               + "With last, only that many of the latest tastings count: a barrel that turned does not"
               + " show in a line over its whole life.")
   public static Trend trend(

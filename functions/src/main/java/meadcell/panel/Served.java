@@ -33,7 +33,7 @@ public final class Served {
       help = "Any whole number, written down with the results",
       is = Quantity.COUNT,
       from = 1,
-      to = 999_999_999)
+      to = 1_000_000_000)
   @Retention(RetentionPolicy.RUNTIME)
   private @interface Seed {}
 

@@ -124,7 +124,15 @@ class BottleTest {
     assertEquals("not required", Labelling.sulfites(9.99, 0.001).word());
     assertEquals("not required", Labelling.sulfites(5, 3.03).word());
     assertEquals("declare", Labelling.sulfites(5, 3.04).word());
-    assertEquals("not required", Labelling.sulfites(0, 6).word());
+  }
+
+  @Test
+  void aBlankIsNoAnalysisForSulfites() {
+    var sulfites = Cellar.catalogue().get("BOTTLE.SULFITES");
+    assertEquals("not required", sulfites.call(0.1, 3.0));
+    assertEquals(
+        Refusal.Kind.OUT_OF_RANGE,
+        assertThrows(Refusal.class, () -> sulfites.call(0.0, 3.0)).kind());
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import meadcell.catalogue.Refusal;
 import org.apache.commons.math3.stat.descriptive.moment.Mean;
 import org.junit.jupiter.api.Test;
 
@@ -18,6 +19,8 @@ class RemainingSimulationTest {
   private final Random random = new Random(20261101);
   private final Map<String, Tally> tallies = new TreeMap<>();
   private final Tally judged = new Tally();
+  private int asked;
+  private int refused;
 
   private static final class Tally {
     int held;
@@ -72,6 +75,7 @@ class RemainingSimulationTest {
     }
     report();
     assertTrue(judged.heldShare() >= 0.95, () -> "held " + judged.heldShare());
+    assertTrue(refused < 0.01 * asked, () -> refused + " of " + asked + " seemed to rise");
   }
 
   private void add(String kind, int every, int count, double lastDay, DoubleUnaryOperator gravity) {
@@ -81,8 +85,14 @@ class RemainingSimulationTest {
     }
     int horizon = HORIZONS[random.nextInt(HORIZONS.length)];
     Readings readings = Readings.upTo(lastDay, reads, every, gravity, random);
-    Prospect.Remaining remaining =
-        Prospect.remaining(readings.days(), readings.gravities(), horizon, 0.0006);
+    asked++;
+    Prospect.Remaining remaining;
+    try {
+      remaining = Prospect.remaining(readings.days(), readings.gravities(), horizon, 0.0006);
+    } catch (Refusal rise) {
+      refused++;
+      return;
+    }
     double fall = gravity.applyAsDouble(lastDay) - gravity.applyAsDouble(lastDay + horizon);
     tallies
         .computeIfAbsent(String.format("%s, %3d days", kind, horizon), k -> new Tally())

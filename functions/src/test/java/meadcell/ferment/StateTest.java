@@ -24,6 +24,42 @@ class StateTest {
     says("falling", new double[] {0, 20, 40, 60}, new double[] {1.012, 1.005, 0.999, 0.996}, 0.996);
   }
 
+  /** Honey that came in, or a wrong reading, is no rest, whatever end is expected. */
+  @Test
+  void aRiseIsNoEnd() {
+    double[] weekly = {0, 7, 14, 21, 28};
+    for (double expected : new double[] {1, 1.01, 1.03}) {
+      says("cannot tell", weekly, new double[] {1, 1, 1, 1, 1.01}, expected);
+      says("cannot tell", weekly, new double[] {1, 1, 1, 1.01, 1.01}, expected);
+      says("cannot tell", weekly, new double[] {1, 1.003, 1.006, 1.009, 1.012}, expected);
+    }
+    // what readings scatter, and what evaporates from a cask: 0.011 a year
+    says("finished", weekly, new double[] {1, 1, 1, 1, 1.002}, 1);
+    double[] yearly = {0, 60, 120, 180, 240, 300, 360};
+    double[] cask = {1.02, 1.0218, 1.0236, 1.0254, 1.0272, 1.029, 1.0308};
+    says("finished", yearly, cask, 1.03);
+  }
+
+  @Test
+  void aRiseBoundsNothing() {
+    for (double[] gravities :
+        new double[][] {{1, 1, 1, 1.02}, {1.01, 1.01, 1, 1.01}, {1, 1.002, 1.004, 1.006}}) {
+      double[] days = {0, 14, 28, 42};
+      String why =
+          assertThrows(Refusal.class, () -> Prospect.remaining(days, gravities, 90, 0.0006))
+              .getMessage();
+      assertTrue(why.contains("rise"), why);
+    }
+    double[] fortnightly = {0, 14, 28};
+    double rest = Prospect.remaining(fortnightly, new double[] {1, 1, 1}, 90, 0.0006).upper();
+    for (double last : new double[] {1.0005, 1.001, 1.002, 1.0029}) {
+      double[] gravities = {1, 1, last};
+      assertEquals(rest, Prospect.remaining(fortnightly, gravities, 90, 0.0006).upper(), 1e-12);
+    }
+    double[] dipped = {1, 1, 1.003};
+    assertThrows(Refusal.class, () -> Prospect.remaining(fortnightly, dipped, 90, 0.0006));
+  }
+
   private static void says(String word, double[] days, double[] gravities, double expected) {
     assertEquals(word, Prospect.state(days, gravities, expected, 0.0005, 0.0001).word());
   }

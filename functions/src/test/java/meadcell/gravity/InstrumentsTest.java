@@ -143,6 +143,24 @@ class InstrumentsTest {
         column(1, 1.05),
         column(1, 1.05),
         1.02);
+    String exact =
+        "The checks lie on one line exactly: the scale is too coarse to show how far one is off by"
+            + " chance. Give u, the standard uncertainty of one.";
+    refused(exact, "GRAVITY.OFFSET", column(1, 1.05, 1.1), column(1.001, 1.051, 1.101), 1.03);
+    refused(exact, "GRAVITY.OFFSET", column(1, 1, 1), column(1, 1, 1), 1.0);
+    refused(exact, "GRAVITY.DRIFT", column(45000, 45200, 45400), column(0, 0.001, 0.002), 45500.0);
+    assertEquals(
+        0.0005 / Math.sqrt(3),
+        Instruments.offset(
+                new double[] {1, 1.05, 1.1},
+                new double[] {1.001, 1.051, 1.101},
+                1.05,
+                OptionalDouble.of(0.0005))
+            .u(),
+        1e-12);
+    Cellar.catalogue()
+        .get("GRAVITY.OFFSET")
+        .call(column(1, 1.05, 1.1), column(1.001, 1.0511, 1.101), 1.03);
     refused(
         "at is 1.061, too far from the checks, 1 to 1.05; check the instrument nearer to it, or give"
             + " only one check.",

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import meadcell.catalogue.Refusal;
+import meadcell.cellar.Cellar;
 import meadcell.property.Between;
 import meadcell.property.Property;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class ServedTest {
 
   @Property
   void wholeSquaresBalancePlacesAndNeighbours(
-      @Between(min = 2, max = 16) int meads, @Between(min = 1, max = 999_999_999) int seed) {
+      @Between(min = 2, max = 16) int meads, @Between(min = 1, max = 1_000_000_000) int seed) {
     int block = meads % 2 == 0 ? meads : 2 * meads;
     int[][] rows = Orders.meads(meads, 2 * block, new Draw(seed));
     Map<String, Integer> places = new HashMap<>();
@@ -57,7 +58,7 @@ class ServedTest {
   void anyNumberOfTastersBalancesPlacesAsFarAsItCan(
       @Between(min = 2, max = 16) int meads,
       @Between(min = 1, max = 60) int tasters,
-      @Between(min = 1, max = 999_999_999) int seed) {
+      @Between(min = 1, max = 1_000_000_000) int seed) {
     int[][] rows = Orders.meads(meads, tasters, new Draw(seed));
     assertEquals(tasters, rows.length);
     for (int place = 0; place < meads; place++) {
@@ -87,7 +88,7 @@ class ServedTest {
   void codesAreUniqueAndPlain(
       @Between(min = 1, max = 54) int tasters,
       @Between(min = 1, max = 16) int glasses,
-      @Between(min = 1, max = 999_999_999) int seed) {
+      @Between(min = 1, max = 1_000_000_000) int seed) {
     Object[][] codes = Served.codes(tasters, glasses, seed);
     Set<Object> seen = new HashSet<>();
     for (Object[] row : codes) {
@@ -116,7 +117,7 @@ class ServedTest {
 
   @Property
   void everyOrderOfATestComesEquallyOften(
-      Panel.Protocol test, @Between(min = 1, max = 999_999_999) int seed) {
+      Panel.Protocol test, @Between(min = 1, max = 1_000_000_000) int seed) {
     int orders = test.orders.size();
     Map<String, Integer> seen = new HashMap<>();
     for (Object[] row : Served.testOrders(test, 3 * orders, seed)) {
@@ -125,5 +126,13 @@ class ServedTest {
     assertEquals(Set.copyOf(test.orders), seen.keySet());
     assertEquals(Set.of(3), Set.copyOf(seen.values()));
     assertEquals(orders - 1, Served.testOrders(test, orders - 1, seed).length);
+  }
+
+  @Test
+  void theLargestSeedThatARefusalNamesIsTaken() {
+    var serving = Cellar.catalogue().get("PANEL.SERVING");
+    Refusal refusal = assertThrows(Refusal.class, () -> serving.call(4.0, 8.0, 1e9 + 1));
+    assertTrue(refusal.getMessage().contains("1 to 1000000000."), refusal.getMessage());
+    serving.call(4.0, 8.0, 1e9);
   }
 }

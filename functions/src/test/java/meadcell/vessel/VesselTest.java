@@ -66,6 +66,27 @@ class VesselTest {
         Vessel.balance(rows(YEAR), 9, 299));
   }
 
+  /** Else the second spelling is a source, and the cask is filled from nowhere. */
+  @Test
+  void aNameIsTheSameWithAnySpaces() {
+    for (String spelling : new String[] {"Tank  1", "Tank\u00a01", " tank\u202f1\u00a0"}) {
+      Rows<TransferRow> log =
+          rows(
+              new Object[] {"Heather must", "Tank 1", 300.0, 1.0},
+              new Object[] {spelling, "Cask", 225.0, 9.0});
+      assertArrayEquals(
+          new Held[] {
+            new Held("Tank 1", "Heather must", 75, 8, 1),
+            new Held("Cask", "Heather must", 225, 0, 1)
+          },
+          Vessel.list(log, AT_END));
+      Object[][] cells = {{"Heather must", "Tank 1", 300.0, 1.0}};
+      assertEquals(300.0, Cellar.catalogue().get("VESSEL.HOLDS").call(cells, spelling));
+    }
+    Object[][] unnamed = {{"Heather must", "\u00a0", 300.0, 1.0}};
+    assertThrows(Refusal.class, () -> rows(unnamed));
+  }
+
   @Test
   void lossesAreWhatGaugesFindMissing() {
     Losses both = Vessel.losses(rows(YEAR), "Cask", 1, 320);

@@ -76,19 +76,19 @@ final class CellarFile implements AutoCloseable {
     RemoteOffice office = TestOffice.get();
     Path copy = office.home().resolve(copyAs + ".ods");
     Files.copy(Samples.file("cellar-book", "ods"), copy, StandardCopyOption.REPLACE_EXISTING);
+    Files.setPosixFilePermissions(copy, PosixFilePermissions.fromString("rw-rw-rw-"));
     return open(copy);
   }
 
-  private static CellarFile open(Path file) throws Exception {
-    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-rw-"));
-    return new CellarFile(TestOffice.get().open(file.toUri().toString(), true));
-  }
-
-  /** Stores a copy under another name, and opens that. */
-  CellarFile savedAs(String name) throws Exception {
+  /** Stores a copy under another name. */
+  Path savedAs(String name) throws Exception {
     Path copy = TestOffice.get().home().resolve(name + ".ods");
     book.store(copy, "calc8");
-    return new CellarFile(TestOffice.get().open(copy.toUri().toString(), true));
+    return copy;
+  }
+
+  static CellarFile open(Path file) throws Exception {
+    return new CellarFile(TestOffice.get().open(file.toUri().toString(), true));
   }
 
   static double serial(LocalDate day) {

@@ -49,12 +49,10 @@ final class Ledger {
 
   private final Map<String, Pot> pots = new HashMap<>();
   private final Facts facts;
-  private final LocalDate today;
 
   /** The cellar at the end of a day. */
   Ledger(Facts facts, LocalDate today) {
     this.facts = facts;
-    this.today = today;
     List<Facts.Move> moves =
         facts.moves.stream()
             .filter(move -> !move.day().isAfter(today))
@@ -67,7 +65,7 @@ final class Ledger {
         moved(move);
       }
     }
-    pots.forEach(this::age);
+    pots.keySet().forEach(vessel -> at(vessel, today));
   }
 
   private void found(Facts.Move move) {
@@ -116,10 +114,6 @@ final class Ledger {
     }
     pot.aged = day;
     return pot;
-  }
-
-  private void age(String vessel, Pot pot) {
-    at(vessel, today);
   }
 
   boolean holdsAnything(String vessel) {

@@ -140,7 +140,7 @@ final class Season {
       analysis(i, 125, "free SO2", 21 - i % 5);
       analysis(i, 165, "free SO2", 16 - i % 5);
     } else if (i % 2 == 0) {
-      analysis(i, 150, "free SO2", 38 + i % 5);
+      analysis(i, 150, "free SO2", 70 + i % 5);
     }
     if (i == 24) {
       facts.additions.add(new Facts.Addition(day(140), name(i), "potassium metabisulfite", 9));

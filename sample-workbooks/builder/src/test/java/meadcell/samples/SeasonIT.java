@@ -28,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class SeasonIT {
-  private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
+  /** Numbers of a sentence that are rounded; all others, of days, are whole. */
+  private static final Pattern ROUNDED = Pattern.compile("\\d+\\.\\d+|\\d+(?= mg/L| are needed)");
 
   private final Facts facts = Season.facts();
   private CellarFile book;
@@ -106,13 +107,14 @@ class SeasonIT {
 
   @Test
   void whatItWantsByOtherRulesOfTheHouse() throws Exception {
-    rules(400, 300, 0.3);
+    rules(400, 400, 0.3);
     on(Season.TODAY);
     List<Wants.Task> wanted =
-        Wants.of(facts, Season.TODAY, new Wants.House(2, 4, 400, 300, 4, 0.3));
+        Wants.of(facts, Season.TODAY, new Wants.House(2, 4, 400, 400, 4, 0.3));
     Set<String> kinds = wanted.stream().map(Wants.Task::what).collect(Collectors.toSet());
     assertEquals(
         Set.of("top up", "sulfite", "analyse", "read", "rack or close", "wake or decide"), kinds);
+    assertTrue(wanted.size() < 60, "all are in sight");
     checkToday(book, wanted);
     rules(60, 60, 0.5);
   }
@@ -134,6 +136,7 @@ class SeasonIT {
     assertEquals(
         more > 0 ? more + " more follow: do these first." : "These are all.",
         book.text("today_more"));
+    double today = book.number("today");
     Set<Wants.Task> open = new HashSet<>(wanted);
     for (int i = 0; i < lines.size(); i++) {
       Object[] line = lines.get(i);
@@ -144,6 +147,8 @@ class SeasonIT {
               .findFirst()
               .orElseThrow(() -> new AssertionError(line[2] + " " + line[3] + " is not wanted"));
       open.remove(task);
+      double late = today - CellarFile.serial(task.due());
+      assertEquals(late >= 0 ? (Object) late : "", line[1], task::toString);
       assertEquals(CellarFile.serial(task.due()), line[0], task::toString);
       assertTrue(same(task.why(), (String) line[4]), task + " but " + line[4]);
     }
@@ -163,18 +168,18 @@ class SeasonIT {
     return first.isEmpty() && second.isEmpty() ? "" : "only " + first + ", only " + second;
   }
 
-  /** The same words, and the same numbers but for how they round. */
+  /** The same words and days, and the same numbers but for how they round. */
   private static boolean same(String expected, String shown) {
-    if (!NUMBER.matcher(expected).replaceAll("#").equals(NUMBER.matcher(shown).replaceAll("#"))) {
+    if (!ROUNDED.matcher(expected).replaceAll("#").equals(ROUNDED.matcher(shown).replaceAll("#"))) {
       return false;
     }
-    List<String> ones = NUMBER.matcher(expected).results().map(m -> m.group()).toList();
-    Matcher others = NUMBER.matcher(shown);
-    for (String one : ones) {
-      others.find();
-      int decimals = one.indexOf('.') < 0 ? 0 : one.length() - one.indexOf('.') - 1;
-      double off = Math.abs(Double.parseDouble(one) - Double.parseDouble(others.group()));
-      if (off > 1.001 * Math.pow(10, -decimals) || decimals == 0 && off > 0 && ones.size() < 3) {
+    Matcher ones = ROUNDED.matcher(expected);
+    Matcher others = ROUNDED.matcher(shown);
+    while (ones.find() && others.find()) {
+      int dot = ones.group().indexOf('.');
+      double step = dot < 0 ? 1 : Math.pow(10, dot + 1 - ones.group().length());
+      double off = Math.abs(Double.parseDouble(ones.group()) - Double.parseDouble(others.group()));
+      if (off > 1.001 * step) {
         return false;
       }
     }
@@ -325,9 +330,10 @@ class SeasonIT {
     checkCasksNow(book, facts, ledger, pitched);
     checkStory(book, ledger, "Blend");
     checkStory(book, ledger, "Tank N");
-    rules(500, 500, 0.2); // so that the new lot comes into sight
-    List<Wants.Task> wanted = Wants.of(facts, pitched, new Wants.House(2, 4, 500, 500, 4, 0.2));
-    assertTrue(wanted.stream().anyMatch(t -> t.why().equals("no reading yet")));
+    rules(500, 500, 0.3); // so that the new lot comes into sight
+    List<Wants.Task> wanted = Wants.of(facts, pitched, new Wants.House(2, 4, 500, 500, 4, 0.3));
+    assertTrue(wanted.stream().anyMatch(t -> t.where().equals("Heather N")));
+    assertTrue(wanted.size() < 60, "all are in sight");
     checkToday(book, wanted);
     rules(60, 60, 0.5);
   }
@@ -338,9 +344,10 @@ class SeasonIT {
   void roomIsMadeForTheNextSeason() throws Exception {
     LocalDate kept = Season.FILLED.plusDays(42);
     on(Season.TODAY);
-    try (CellarFile next = book.savedAs("next-season")) {
+    try (CellarFile next = CellarFile.open(book.savedAs("next-season"))) {
       next.set("today_typed", kept);
       List<Object[]> held = next.below("Casks now", "Vessel", "Mostly");
+      next.waiting();
       deleteUpTo(next, "Movements", 0, kept);
       deleteUpTo(next, "Analyses", 1, kept);
       Facts carried = new Facts();
@@ -358,7 +365,7 @@ class SeasonIT {
             new Facts.Vessel(
                 vessel.name(), vessel.kind(), before, vessel.size(), vessel.capacity()));
       }
-      next.set("today_typed", Season.TODAY);
+      next.set("today_typed", Season.TODAY).resume();
 
       facts.moves.stream().filter(m -> m.day().isAfter(kept)).forEach(carried.moves::add);
       facts.analyses.stream().filter(a -> a.day().isAfter(kept)).forEach(carried.analyses::add);

@@ -101,7 +101,17 @@ class StatesIT {
         row("Analyses", "0123", "C2", DAY, "strength", 14.2, 0.1, "x"),
         row("Tastings", "013", DAY, "C1", "F", 15, 2, 5, 4, 6, 14, "none", "wait", "x"),
         row("Additions", "012", DAY, "C1", "potassium metabisulfite", 10, "g", "x"),
-        row("Instrument checks", "01234567", "Hydrometer 1", DAY, "hydrometer", "sugar", 12, 20, 20, 1.049),
+        row(
+            "Instrument checks",
+            "01234567",
+            "Hydrometer 1",
+            DAY,
+            "hydrometer",
+            "sugar",
+            12,
+            20,
+            20,
+            1.049),
         row("Past occupants", "012", "C1", "vermouth", DAY, DAY, 17, 200, "x"),
         row("Lots", "02", "New 26", "traditional", DAY, 1.1, 0.996, 20, DAY, "x"),
         row("Vessels", "0", "C9", "cask", "oak", "light", 2020, 1, 50, 60, 80, 200, 2, 4, "x"));
@@ -138,9 +148,7 @@ class StatesIT {
     boolean counts =
         needed.chars().map(c -> c - '0').allMatch(c -> c < typed.length && typed[c] != null);
     assertEquals(
-        List.of(),
-        counts ? book.errors() : changes(),
-        log + " with " + Arrays.toString(typed));
+        List.of(), counts ? book.errors() : changes(), log + " with " + Arrays.toString(typed));
   }
 
   @Test
@@ -194,7 +202,9 @@ class StatesIT {
           "Bottle: ",
           "Stabilise: ",
           "Alike enough",
-          "They differ",
+          "They differ: ",
+          "They agree",
+          "They do not agree",
           "Some differ",
           "It drifts",
           "No drift",

@@ -35,7 +35,8 @@ class UnitsIT {
   /** Numbers with a unit inside a sentence. */
   private static final Pattern METRIC = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (L|kPa|kg|°C)\\b");
 
-  private static final Pattern US = Pattern.compile("(-?\\d+(?:\\.\\d+)?) (gal|psi|lb|°F)\\b");
+  private static final Pattern US =
+      Pattern.compile("(-?\\d+(?:\\.\\d+)?) (gal|US gal|psi|lb|°F)\\b");
 
   /** A solver leaves that much open. */
   private static final double RELATIVE = 1e-5;

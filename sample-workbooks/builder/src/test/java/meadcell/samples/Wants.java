@@ -222,8 +222,10 @@ final class Wants {
 
   private static double down(DoubleUnaryOperator course, double to, double first) {
     double day = first;
-    while (course.applyAsDouble(day) > to && day < first + 4000) {
-      day += 0.001;
+    for (double step = 100; step > 1e-4; step /= 10) {
+      while (course.applyAsDouble(day + step) > to) {
+        day += step;
+      }
     }
     return day;
   }

@@ -14,8 +14,8 @@ final class NailSample {
   private static final String SPACE =
       "(MAX(0,INDEX(v_space,cask_row))+INDEX(v_capacity,cask_row)*INDEX(v_loss,cask_row)/100*(today-INDEX(v_touched,cask_row))/365.25)*litre";
 
-  /** Water's: the density under the root hardly moves the time. */
-  private static final String DENSITY = "kilogram/litre";
+  /** 1 kg/L, water's: the density under the root hardly moves the time. */
+  private static final String DENSITY = "IF(units=\"US\",3.785411784/0.45359237,1)";
 
   private NailSample() {}
 

@@ -129,8 +129,7 @@ final class ThreeWays {
         "AVERAGEIFS(g_gravity,g_lot,cask,g_day,MAXIFS(g_day,g_lot,cask,g_day,\">=\"&cask_since,g_day,\"<=\"&way_day))";
     String strength = cell(Formulas.carried("cask", quoted("strength"), "way_day"), 1);
     return orBlank(
-        // freezing is what a blank cell comes to
-        "IF(OR(ISERROR(way_row),way_day=\"\",way_temperature=freezing),\"\",GRAVITY.DENSITY("
+        "IF(OR(ISERROR(way_row),way_day=\"\",way_temperature=\"\"),\"\",GRAVITY.DENSITY("
             + gravity
             + ",way_temperature,"
             + strength

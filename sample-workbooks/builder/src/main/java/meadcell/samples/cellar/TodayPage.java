@@ -32,9 +32,9 @@ final class TodayPage {
         .result(
             "Shown is",
             DATE,
-            "IF(today_typed=\"\",MAX(move_day,reading_day,analysis_day),today_typed)",
+            "IF(today_typed=\"\",MAX(mv_day,an_day),today_typed)",
             "today",
-            "Blank above: the last day in Movements, Readings and Analyses.")
+            "Blank above: the last day in Movements and Analyses.")
         .verdict(sound(), 2, "book_sound");
     Table tasks =
         block.table(
@@ -53,7 +53,9 @@ final class TodayPage {
                 TEXT,
                 given(
                         "[Due]",
-                        "CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\"," + whatOfFerment() + ")")
+                        "CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\","
+                            + whatOfFerment()
+                            + ")")
                     .replace("KIND", kind())
                     .replace("ROWN", row())),
             always("Why", TEXT, why().replace("KIND", kind()).replace("ROWN", row())));
@@ -79,8 +81,7 @@ final class TodayPage {
     String ruleMissing =
         "IF(COUNT(%s)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")"
             .formatted(rules);
-    String unfollowed =
-        "\"Movements cannot be followed, and pages stay blank. \"&log_why";
+    String unfollowed = "\"Movements cannot be followed, and pages stay blank. \"&log_why";
     String incomplete =
         "\"Not counted, because they are not complete: \"&"
             + incomplete("mv_open", "Movements", "move_day", ". ")
@@ -112,9 +113,7 @@ final class TodayPage {
   private static String why() {
     return given(
         "[Due]",
-        "CHOOSE(KIND,"
-            + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment())
-            + ")");
+        "CHOOSE(KIND," + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment()) + ")");
   }
 
   private static String topUp() {
