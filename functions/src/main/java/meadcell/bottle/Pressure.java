@@ -170,7 +170,7 @@ public final class Pressure {
       example = "BOTTLE.REFERMENT(12;13)",
       note =
           "The worst case: all sugar ferments, all gas stays in the mead; the model can be 10 % off."
-              + " Take the most that may be sugar, the high one of ALCOHOL.SUGARLEFTLIMITS.\n"
+              + " Take the most that may be sugar, the high one of ALCOHOL.SUGARLEFTLIMITS; 0 is refused, for a blank cell looks like it.\n"
               + "Bottles for still wine are not made for pressure at all. Above 1000 kPa the number"
               + " only says: it bursts.",
       caution =
@@ -182,7 +182,7 @@ public final class Pressure {
               name = "sugar",
               help = Shared.FERMENTABLE,
               is = Quantity.GRAM_PER_LITRE,
-              from = 0,
+              above = 0,
               to = 150)
           double sugar,
       @Shared.Strength double abv,

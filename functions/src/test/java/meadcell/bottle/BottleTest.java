@@ -127,6 +127,15 @@ class BottleTest {
   }
 
   @Test
+  void aBlankIsNoSugarThatCannotFerment() {
+    var referment = Cellar.catalogue().get("BOTTLE.REFERMENT");
+    referment.call(0.1, 13.0);
+    assertEquals(
+        Refusal.Kind.OUT_OF_RANGE,
+        assertThrows(Refusal.class, () -> referment.call(0.0, 13.0)).kind());
+  }
+
+  @Test
   void aBlankIsNoAnalysisForSulfites() {
     var sulfites = Cellar.catalogue().get("BOTTLE.SULFITES");
     assertEquals("not required", sulfites.call(0.1, 3.0));
