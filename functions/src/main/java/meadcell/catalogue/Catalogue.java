@@ -3,7 +3,6 @@ package meadcell.catalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.lang.reflect.Method;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
@@ -16,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiConsumer;
 
 /** All declared functions of some families, by name in any case. */
@@ -25,16 +23,6 @@ public final class Catalogue {
   public static final String FAMILIES = "META-INF/meadcell.families";
 
   private final Map<String, FamilySpec> families = new LinkedHashMap<>();
-  private final Map<String, Declared> declared = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-
-  /** Declarations are read when they are asked for: a program that calls three starts at once. */
-  private final Map<Declared, FunctionSpec> read = new ConcurrentHashMap<>();
-
-  private record Declared(String family, Method method) {
-    FunctionSpec spec() {
-      return FunctionSpec.of(family, method);
-    }
-  }
 
   private Catalogue(Collection<Class<?>> classes) {
     for (Class<?> type : classes) {
@@ -43,14 +31,6 @@ public final class Catalogue {
         throw new IllegalStateException(type + " has no @Family");
       }
       families.computeIfAbsent(family.name(), name -> new FamilySpec(name, type)).add(type);
-      for (Method method : type.getDeclaredMethods()) {
-        if (method.isAnnotationPresent(CellarFunction.class)) {
-          String name = FunctionSpec.name(family.name(), method.getName());
-          if (declared.put(name, new Declared(family.name(), method)) != null) {
-            throw new IllegalStateException(name + " is declared twice");
-          }
-        }
-      }
     }
   }
 
@@ -75,7 +55,7 @@ public final class Catalogue {
         try (InputStream in = list.openStream()) {
           String names = new String(in.readAllBytes(), StandardCharsets.UTF_8);
           for (String name : names.lines().filter(line -> !line.isBlank()).toList()) {
-            classes.add(Class.forName(name.trim(), true, loader));
+            classes.add(Class.forName(name.trim(), false, loader));
           }
         }
       }
@@ -94,7 +74,7 @@ public final class Catalogue {
 
   /** {@return all functions, by name} */
   public Collection<FunctionSpec> functions() {
-    return declared.values().stream().map(this::spec).toList();
+    return byName().values().stream().flatMap(family -> family.functions().stream()).toList();
   }
 
   /**
@@ -103,19 +83,16 @@ public final class Catalogue {
    * @param family the prefix of their names
    */
   public List<FunctionSpec> functions(String family) {
-    return declared.values().stream()
-        .filter(function -> function.family.equals(family))
-        .map(this::spec)
-        .toList();
-  }
-
-  private FunctionSpec spec(Declared function) {
-    return read.computeIfAbsent(function, Declared::spec);
+    return families.containsKey(family) ? families.get(family).functions() : List.of();
   }
 
   /** {@return all names} */
   public Collection<String> names() {
-    return Collections.unmodifiableCollection(declared.keySet());
+    return byName().values().stream().flatMap(family -> family.names().stream()).toList();
+  }
+
+  private Map<String, FamilySpec> byName() {
+    return new TreeMap<>(families);
   }
 
   /**
@@ -125,11 +102,11 @@ public final class Catalogue {
    * @param name a function's name
    */
   public Optional<FunctionSpec> find(String name) {
-    String plain = name.trim();
-    if (plain.toLowerCase(Locale.ROOT).startsWith("_xll.")) {
-      plain = plain.substring("_xll.".length());
-    }
-    return Optional.ofNullable(declared.get(plain)).map(this::spec);
+    String typed = name.trim();
+    boolean isStored = typed.toLowerCase(Locale.ROOT).startsWith("_xll.");
+    String plain = isStored ? typed.substring("_xll.".length()) : typed;
+    String family = plain.substring(0, Math.max(0, plain.indexOf('.'))).toUpperCase(Locale.ROOT);
+    return Optional.ofNullable(families.get(family)).flatMap(known -> known.find(plain));
   }
 
   /**
@@ -139,8 +116,7 @@ public final class Catalogue {
    */
   public FunctionSpec get(String name) {
     return find(name)
-        .orElseThrow(
-            () -> Refusal.unknownName(General.UNKNOWN_FUNCTION, name.trim(), declared.keySet()));
+        .orElseThrow(() -> Refusal.unknownName(General.UNKNOWN_FUNCTION, name.trim(), names()));
   }
 
   /**

@@ -85,7 +85,8 @@ class DeclarationMistakesTest {
   void ofAFamily() {
     assertEquals(
         "SLIP.FAILS is declared twice",
-        assertThrows(IllegalStateException.class, () -> Catalogue.of(Slip.class, Again.class))
+        assertThrows(
+                IllegalStateException.class, () -> Catalogue.of(Slip.class, Again.class).names())
             .getMessage());
     assertEquals(
         String.class + " has no @Family",

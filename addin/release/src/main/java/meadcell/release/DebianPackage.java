@@ -45,6 +45,8 @@ final class DebianPackage {
             project.resolve("LICENSE").toString(),
             "--linux-app-category",
             "science",
+            "--linux-app-release", // newer jpackages leave it out of the name
+            "1",
             "--dest",
             plain.toString());
     Program.run(jpackage, Map.of("DPKG_DEB_COMPRESSOR_TYPE", "none"));

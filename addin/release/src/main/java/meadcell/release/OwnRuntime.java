@@ -7,7 +7,6 @@ import java.lang.module.ModuleReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,11 +28,17 @@ final class OwnRuntime {
 
   /**
    * Chosen by measurement, see {@code LauncherBenchmark}: for what people do at a prompt, other
-   * collectors and the second compiler cost more than they save.
+   * collectors and the second compiler cost more than they save. What Java itself remarks would
+   * stand among the results.
    */
   private static final String FLAGS =
-      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms16m -XX:-UsePerfData -Dmeadcell.launched=true"
-          + " -Djava.awt.headless=true";
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms32m -XX:NewSize=24m -XX:-UsePerfData"
+          + " -Xlog:disable -Dmeadcell.launched=true -Djava.awt.headless=true";
+
+  /** A tenth of a short run, where Linux gives large pages to who asks. */
+  private static final String LINUX_FLAGS = " -XX:+UseTransparentHugePages";
+
+  private static final int FIRST_THAT_LINKS = 24;
 
   private final Path work;
   private final Path folder;
@@ -46,6 +51,7 @@ final class OwnRuntime {
       List.of(
           "libawt_xawt.so",
           "libfontmanager.so",
+          "libfreetype.so",
           "libjavajpeg.so",
           "libjawt.so",
           "libjsound.so",
@@ -68,7 +74,7 @@ final class OwnRuntime {
             "--no-header-files",
             "--no-man-pages",
             "--add-options",
-            FLAGS,
+            Release.isOn("linux") ? FLAGS + LINUX_FLAGS : FLAGS,
             "--output",
             folder.toString()));
     for (String library : UNUSED) {
@@ -112,6 +118,7 @@ final class OwnRuntime {
         MODULE + "=" + jar,
         source.toString());
     Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
+    ModernClasses.in(module, jar);
     JdkTool.run(
         "jar",
         "--update",
@@ -142,16 +149,26 @@ final class OwnRuntime {
     return services;
   }
 
-  /** Keeps the classes that these runs load, ready for use, beside the virtual machine. */
+  /**
+   * Keeps the classes that these runs load, ready for use, beside the virtual machine; from Java 24
+   * on also linked with each other, which needs the collector that can archive objects.
+   */
   void archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
-    Set<String> loaded = new LinkedHashSet<>();
+    Set<String> loaded = new TreeSet<>();
     for (List<String> run : runs) {
       Path list = work.resolve("loaded.txt");
       java("-XX:DumpLoadedClassList=" + list, run);
-      loaded.addAll(Files.readAllLines(list));
+      Files.readAllLines(list).stream()
+          .filter(line -> !line.contains(" source: ")) // of a loader of its own
+          .map(line -> line.replaceFirst(" id: \\d+$", "")) // counted anew in each run
+          .forEach(loaded::add);
     }
     Path all = Files.write(work.resolve("classes.txt"), loaded);
-    java("-Xshare:dump", List.of(), "-XX:SharedClassListFile=" + all);
+    List<String> options = new ArrayList<>(List.of("-XX:SharedClassListFile=" + all));
+    if (Runtime.version().feature() >= FIRST_THAT_LINKS) {
+      options.addAll(List.of("-XX:+AOTClassLinking", "-XX:-UseSerialGC", "-XX:+UseG1GC"));
+    }
+    java("-Xshare:dump", List.of(), options.toArray(String[]::new));
   }
 
   private void java(String option, List<String> arguments, String... more)

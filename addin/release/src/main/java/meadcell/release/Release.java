@@ -36,6 +36,10 @@ public final class Release {
     this.libraries = Stream.of(libraries.split(File.pathSeparator)).map(Path::of).toList();
   }
 
+  static boolean isOn(String system) {
+    return SYSTEM.contains(system);
+  }
+
   /** Arguments: the project's folder, the folder to work in, the version, the libraries. */
   public static void main(String[] arguments) throws IOException, InterruptedException {
     Path project = Path.of(arguments[0]).toRealPath();
@@ -63,10 +67,10 @@ public final class Release {
       }
     }
     Path tool = tool();
-    if (SYSTEM.contains("linux")) {
+    if (isOn("linux")) {
       new DebianPackage(project, pages, work).make(tool, version, release);
     } else {
-      installer(tool, SYSTEM.contains("mac") ? "dmg" : "msi");
+      installer(tool, isOn("mac") ? "dmg" : "msi");
     }
     Folders.copy(tool, release.resolve(tool.getFileName()));
     checksums();
@@ -100,7 +104,7 @@ public final class Release {
                 OwnRuntime.MAIN,
                 "--dest",
                 work.resolve("image").toString()));
-    if (SYSTEM.contains("windows")) {
+    if (isOn("windows")) {
       arguments.add("--win-console");
     }
     JdkTool.run("jpackage", arguments);
@@ -108,7 +112,7 @@ public final class Release {
     while (!image.getParent().equals(work.resolve("image"))) {
       image = image.getParent();
     }
-    if (SYSTEM.contains("linux")) {
+    if (isOn("linux")) {
       leaner(image);
     }
     Path share = Files.createDirectories(image.resolve("share"));

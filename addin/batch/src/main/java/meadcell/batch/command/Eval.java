@@ -49,7 +49,10 @@ public final class Eval implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  private final Gson gson = new GsonBuilder().disableHtmlEscaping().create();
+  /** Made when asked for: it takes as long as a short answer. */
+  private static final class Json {
+    static final Gson WRITER = new GsonBuilder().disableHtmlEscaping().create();
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -83,7 +86,7 @@ public final class Eval implements Callable<Integer> {
         object.put("error", answer.error());
         object.put("why", answer.why());
       }
-      out.println(gson.toJson(object));
+      out.println(Json.WRITER.toJson(object));
     } else if (answer.isValue()) {
       out.println(Words.ENGLISH.shown(answer.value()));
     } else {
