@@ -159,7 +159,8 @@ public final class Extract {
       example = "ALCOHOL.SUGARLEFTLIMITS(1.1;0.995)",
       note =
           "Gives two cells in a row. In 4,000 meads simulated by their chemistry, which is not this"
-              + " model, the sugar lay between the limits 94.7 times in 100.\n"
+              + " model, the sugar lay between the limits 94.7 times in 100. In 6,497 measured wines, which"
+              + " are no meads, it did 97 times in 100, and was above the high one 2 times in 1,000.\n"
               + "Take the high one for whatever is about safety or sweetness, the low one for"
               + " BOTTLE.DELLE. They come together only when sugar or sugar-free extract is measured.",
       caution = TOO_COARSE)

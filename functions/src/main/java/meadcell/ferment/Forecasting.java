@@ -134,9 +134,10 @@ final class Forecasting {
     return fitting().mapToDouble(curve -> curve.end() + reach(curve)).max().orElseThrow();
   }
 
-  /** How far the end can move before the curve no longer fits. */
+  /** How far the end can move before the curve no longer fits; anywhere, if nothing holds it. */
   private double reach(FallingCurve curve) {
-    return curve.endPerNoise() * Math.sqrt(mostSquares - curve.squares());
+    double reach = curve.endPerNoise() * Math.sqrt(mostSquares - curve.squares());
+    return Double.isNaN(reach) ? Double.POSITIVE_INFINITY : reach;
   }
 
   /** Wald and Wolfowitz: too few changes of sign for chance. */

@@ -42,7 +42,7 @@ final class FermentPage {
 
   static void add(Book book) {
     book.formulaName("ferment_row", "MATCH(ferment,lot_name,0)");
-    Page page = book.page(TITLE, 12, 7, 8, 8, 9, 9, 10, 9, 9, 2, 23, 14, 37);
+    Page page = book.page(TITLE, 12, 9, 8, 8, 9, 9, 10, 9, 9, 2, 23, 14, 35);
     Block head =
         page.head(
             TITLE,

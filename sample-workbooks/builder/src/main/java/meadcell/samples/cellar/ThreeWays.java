@@ -172,7 +172,7 @@ final class ThreeWays {
 
   private static void disagreement(Block block) {
     block
-        .headers("They differ by", "value", "±")
+        .headers("Difference", "value", "±")
         .line(
             "Dip less weight",
             worked(LITRES, difference("dip", "weight"), "way_dip_weight"),
