@@ -4,6 +4,7 @@ import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
+import java.util.Map;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
@@ -17,6 +18,10 @@ import org.xml.sax.helpers.DefaultHandler;
 public final class Sax {
   private static final String FEATURES = "http://apache.org/xml/features/";
   private static final String ENTITIES = "http://xml.org/sax/features/external-";
+
+  /** As in Java 17: from Java 24 on a text of 100,000 letters is too long by default. */
+  public static final Map<String, String> LIMITS =
+      Map.of("jdk.xml.maxGeneralEntitySizeLimit", "0", "jdk.xml.totalEntitySizeLimit", "50000000");
 
   private Sax() {}
 
@@ -57,6 +62,9 @@ public final class Sax {
     SAXParser parser = factory.newSAXParser();
     parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
     parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+    for (Map.Entry<String, String> limit : LIMITS.entrySet()) {
+      parser.setProperty(limit.getKey(), limit.getValue());
+    }
     return parser;
   }
 

@@ -30,6 +30,7 @@ import meadcell.batch.book.Limits;
 import meadcell.batch.book.NamedTable;
 import meadcell.batch.book.Setting;
 import meadcell.batch.book.zip.PackageParts;
+import meadcell.batch.book.Sax;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -110,6 +111,7 @@ final class OdsBook implements Book {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setNamespaceAware(true);
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      Sax.LIMITS.forEach(factory::setAttribute);
       var builder = factory.newDocumentBuilder();
       builder.setErrorHandler(null);
       return builder.parse(new ByteArrayInputStream(xml));
