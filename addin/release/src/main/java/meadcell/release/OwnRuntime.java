@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarEntry;
@@ -39,6 +40,9 @@ final class OwnRuntime {
   private static final String LINUX_FLAGS = " -XX:+UseTransparentHugePages";
 
   private static final int FIRST_THAT_LINKS = 24;
+
+  /** The file of linked classes, in the folder that jpackage calls the app's. */
+  static final String CACHE = "meadcell.aot";
 
   private final Path work;
   private final Path folder;
@@ -117,16 +121,10 @@ final class OwnRuntime {
         "--patch-module",
         MODULE + "=" + jar,
         source.toString());
+    UsualRuns.copyTo(classes);
     Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
     ModernClasses.in(module, jar);
-    JdkTool.run(
-        "jar",
-        "--update",
-        "--file",
-        module.toString(),
-        "-C",
-        classes.toString(),
-        "module-info.class");
+    JdkTool.run("jar", "--update", "--file", module.toString(), "-C", classes.toString(), ".");
     return module;
   }
 
@@ -150,34 +148,58 @@ final class OwnRuntime {
   }
 
   /**
-   * Keeps the classes that these runs load, ready for use, beside the virtual machine; from Java 24
-   * on also linked with each other, which needs the collector that can archive objects.
+   * Keeps the classes that these runs load, ready for use, beside the virtual machine or, from Java
+   * 24 on, also linked with each other and with their lambdas, in a file to be named at each start.
+   *
+   * @return that file
    */
-  void archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
+  Optional<Path> archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
+    return Runtime.version().feature() >= FIRST_THAT_LINKS
+        ? Optional.of(linked(runs))
+        : archived(runs);
+  }
+
+  /** One Java records one process, so that all runs are one; only G1 can archive objects. */
+  private Path linked(List<List<String>> runs) throws IOException, InterruptedException {
+    Path recorded = work.resolve("recorded.conf");
+    Path cache = work.resolve(CACHE);
+    List<String> words = runs.stream().map(run -> String.join("\n", run)).toList();
+    String configuration = "-XX:AOTConfiguration=" + recorded;
+    java(List.of("-XX:AOTMode=record", configuration), MODULE + "/" + UsualRuns.NAME, words);
+    java(
+        List.of(
+            "-XX:AOTMode=create",
+            configuration,
+            "-XX:AOTCache=" + cache,
+            "-XX:-UseSerialGC",
+            "-XX:+UseG1GC"),
+        MAIN,
+        List.of());
+    return cache;
+  }
+
+  private Optional<Path> archived(List<List<String>> runs)
+      throws IOException, InterruptedException {
     Set<String> loaded = new TreeSet<>();
     for (List<String> run : runs) {
       Path list = work.resolve("loaded.txt");
-      java("-XX:DumpLoadedClassList=" + list, run);
+      java(List.of("-XX:DumpLoadedClassList=" + list), MAIN, run);
       Files.readAllLines(list).stream()
           .filter(line -> !line.contains(" source: ")) // of a loader of its own
           .map(line -> line.replaceFirst(" id: \\d+$", "")) // counted anew in each run
           .forEach(loaded::add);
     }
     Path all = Files.write(work.resolve("classes.txt"), loaded);
-    List<String> options = new ArrayList<>(List.of("-XX:SharedClassListFile=" + all));
-    if (Runtime.version().feature() >= FIRST_THAT_LINKS) {
-      options.addAll(List.of("-XX:+AOTClassLinking", "-XX:-UseSerialGC", "-XX:+UseG1GC"));
-    }
-    java("-Xshare:dump", List.of(), options.toArray(String[]::new));
+    java(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + all), MAIN, List.of());
+    return Optional.empty();
   }
 
-  private void java(String option, List<String> arguments, String... more)
+  private void java(List<String> options, String main, List<String> arguments)
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(folder.resolve("bin/java").toString());
-    command.add(option);
-    command.addAll(List.of(more));
-    command.addAll(List.of("-m", MAIN));
+    command.addAll(options);
+    command.addAll(List.of("-m", main));
     command.addAll(arguments);
     Program.run(command);
   }

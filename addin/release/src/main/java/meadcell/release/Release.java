@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Fills the folder {@code target/release} from what the build has packed. */
@@ -88,7 +89,7 @@ public final class Release {
   /** The folder with its own Java. */
   private Path tool() throws IOException, InterruptedException {
     OwnRuntime runtime = new OwnRuntime(packages.resolve("meadcell.jar"), libraries, work);
-    runtime.archiveClasses(usualRuns());
+    Optional<Path> linked = runtime.archiveClasses(usualRuns());
     List<String> arguments =
         new ArrayList<>(
             List.of(
@@ -107,10 +108,16 @@ public final class Release {
     if (isOn("windows")) {
       arguments.add("--win-console");
     }
+    if (linked.isPresent()) {
+      arguments.addAll(List.of("--java-options", "-XX:AOTCache=$APPDIR/" + OwnRuntime.CACHE));
+    }
     JdkTool.run("jpackage", arguments);
     Path image = Folders.files(work.resolve("image")).get(0);
     while (!image.getParent().equals(work.resolve("image"))) {
       image = image.getParent();
+    }
+    if (linked.isPresent()) {
+      Files.copy(linked.get(), app(image).resolve(OwnRuntime.CACHE));
     }
     if (isOn("linux")) {
       leaner(image);
@@ -124,6 +131,15 @@ public final class Release {
     return image;
   }
 
+  /** The folder of the image that its launcher calls $APPDIR. */
+  private static Path app(Path image) throws IOException {
+    return Folders.files(image).stream()
+        .filter(file -> file.endsWith("meadcell.cfg"))
+        .findFirst()
+        .orElseThrow()
+        .getParent();
+  }
+
   /** jpackage's own start takes nearly as long again as a short run. */
   private void leaner(Path image) throws IOException {
     Path script = project.resolve("addin/release/src/main/linux/meadcell");
@@ -133,19 +149,14 @@ public final class Release {
     Files.delete(image.resolve("lib/libapplauncher.so"));
   }
 
-  /** What people do first; their classes are archived. */
+  /** What is to be quick; a class that only other runs load would make these wait for it. */
   private List<List<String>> usualRuns() {
     Path log = project.resolve("sample-workbooks/old-log.xlsx");
     Path plan = project.resolve("sample-workbooks/old-log-plan.xlsx");
-    Path book = project.resolve("sample-workbooks/first-week.ods");
     String out = work.resolve("runs").toString();
     return List.of(
         List.of("eval", "BARREL.VOLUME(50;64;81)"),
-        List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out),
-        List.of("draft", log.toString(), "--plan", work.resolve("drafted.xlsx").toString()),
-        List.of("recalc", book.toString(), "--out", out),
-        List.of("explain", "BARREL.HEADSPACE", "fill"),
-        List.of("functions"));
+        List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out));
   }
 
   private void installer(Path tool, String type) throws IOException {
