@@ -11,8 +11,9 @@ final class Rise {
   private static final double COVERAGE = 3;
 
   /**
-   * SG per day that evaporation from a cask explains: 9 % a year from a mead that holds 300 g/L,
-   * whose extract alone then weighs 27 g/L more, about 0.011 a year.
+   * SG per day that evaporation from a cask explains: 9 % a year, the most of a Swiss glossary of
+   * wine, from a mead that holds 300 g/L (common practice, no source), whose extract then weighs 27
+   * g/L more, about 0.011 a year.
    */
   private static final double EVAPORATION = 0.00003;
 

@@ -154,13 +154,15 @@ final class OwnRuntime {
    * @return that file
    */
   Optional<Path> archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
-    return Runtime.version().feature() >= FIRST_THAT_LINKS
-        ? Optional.of(linked(runs))
-        : archived(runs);
+    if (Runtime.version().feature() >= FIRST_THAT_LINKS) {
+      return Optional.of(link(runs));
+    }
+    archive(runs);
+    return Optional.empty();
   }
 
   /** One Java records one process, so that all runs are one; only G1 can archive objects. */
-  private Path linked(List<List<String>> runs) throws IOException, InterruptedException {
+  private Path link(List<List<String>> runs) throws IOException, InterruptedException {
     Path recorded = work.resolve("recorded.conf");
     Path cache = work.resolve(CACHE);
     List<String> words = runs.stream().map(run -> String.join("\n", run)).toList();
@@ -178,8 +180,7 @@ final class OwnRuntime {
     return cache;
   }
 
-  private Optional<Path> archived(List<List<String>> runs)
-      throws IOException, InterruptedException {
+  private void archive(List<List<String>> runs) throws IOException, InterruptedException {
     Set<String> loaded = new TreeSet<>();
     for (List<String> run : runs) {
       Path list = work.resolve("loaded.txt");
@@ -191,7 +192,6 @@ final class OwnRuntime {
     }
     Path all = Files.write(work.resolve("classes.txt"), loaded);
     java(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + all), MAIN, List.of());
-    return Optional.empty();
   }
 
   private void java(List<String> options, String main, List<String> arguments)

@@ -12,7 +12,8 @@ final class NailSample {
 
   /** What the log says is missing, and what the cask has lost since its last row. */
   private static final String SPACE =
-      "(MAX(0,INDEX(v_space,cask_row))+INDEX(v_capacity,cask_row)*INDEX(v_loss,cask_row)/100*(today-INDEX(v_touched,cask_row))/365.25)*litre";
+      "IF(today>SINCE,BARREL.HEADSPACEAFTER(INDEX(v_capacity,cask_row),INDEX(v_loss,cask_row),today-SINCE,MAX(0,INDEX(v_space,cask_row)),kept),MAX(0,INDEX(v_space,cask_row)))*litre"
+          .replace("SINCE", "INDEX(v_touched,cask_row)");
 
   /** 1 kg/L, water's: the density under the root hardly moves the time. */
   private static final String DENSITY = "IF(units=\"US\",3.785411784/0.45359237,1)";
