@@ -5,6 +5,7 @@ import java.lang.annotation.RetentionPolicy;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Place;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
@@ -183,7 +184,7 @@ public final class Heating {
     for (int i = 1; i < minutes.length; i++) {
       double time = minutes[i] - minutes[i - 1];
       if (time <= 0) {
-        throw new Refusal(BottleReason.TIMES_MUST_RISE).with("row", i + 1);
+        throw new Refusal(BottleReason.TIMES_MUST_RISE).about("minutes", Place.row(i + 1));
       }
       double rate = Math.exp(perKelvin * (temperaturesC[i - 1] - referenceC));
       double rise = perKelvin * (temperaturesC[i] - temperaturesC[i - 1]);
