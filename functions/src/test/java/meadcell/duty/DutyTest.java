@@ -74,6 +74,16 @@ class DutyTest {
   }
 
   @Property
+  void ukStrengthIsCutToTenths(
+      @Between(min = 0.5, max = 59.9, decimals = 1) double abv,
+      @Between(max = 0.0999) double more) {
+    assertEquals(
+        Duty.uk(100, abv, TODAY, false, 0).duty(),
+        Duty.uk(100, abv + more, TODAY, false, 0).duty(),
+        1e-9);
+  }
+
+  @Property
   void ukDutyGoesWithTheAlcohol(
       @Between(min = 1, max = 10_000, decimals = 1) double litres,
       @Between(min = 8.5, max = 22, decimals = 1) double abv) {
@@ -139,7 +149,7 @@ class DutyTest {
             + " 2024; 264.2 wine gallons to the nearest tenth, 1320.86 of the year before them.",
         us);
     assertEquals(
-        "30.62 GBP für einen Liter reinen Alkohol, in Kraft seit 2026-02-01; 31,5 L davon.",
+        "30.62 GBP für einen Liter reinen Alkohol, in Kraft seit 2026-02-01; 31,5 L davon, nach einer Stärke von 14 % vol.",
         Duty.uk(225, 14, TODAY, false, 0)
             .because()
             .text(UnitSystem.METRIC, Words.in("de"))
