@@ -24,6 +24,9 @@ public final class Page {
   /** A number format for US units, and the name of the cell that switches to it. */
   private record Switched(String system, String format) {}
 
+  /** Instead of an error box's style. */
+  private static final int NO_BOX = -1;
+
   final Book book;
   final XSSFSheet sheet;
   private final int[] widths;
@@ -32,6 +35,7 @@ public final class Page {
   private int frozenRows;
   private boolean open;
   private boolean oneSheet;
+  private boolean veiled;
   private int repeatedRow = -1;
   private int printedRows;
 
@@ -77,6 +81,12 @@ public final class Page {
     printedRows = rows;
   }
 
+  /** Shows what its formulas give, not how. */
+  public Page veiled() {
+    veiled = true;
+    return this;
+  }
+
   /** Prints all of it on one sheet of paper. */
   public Page onOneSheet() {
     oneSheet = true;
@@ -111,7 +121,7 @@ public final class Page {
   XSSFCell put(int row, int column, Look look, Field field, boolean inTable, Object value) {
     XSSFCell cell = cell(row, column);
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
-    cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
+    cell.setCellStyle(book.styles.of(look, format, !field.isNumber(), veiled));
     book.fields.put(cell, field);
     if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
       String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
@@ -137,7 +147,7 @@ public final class Page {
   XSSFCell text(int row, int column, int rows, int columns, Look look, String text) {
     for (int r = row; r < row + rows; r++) {
       for (int c = column; c < column + columns; c++) {
-        cell(r, c).setCellStyle(book.styles.of(look, "General", true));
+        cell(r, c).setCellStyle(book.styles.of(look, "General", true, veiled));
       }
     }
     if (rows * columns > 1) {
@@ -195,9 +205,17 @@ public final class Page {
         where);
   }
 
-  /** Says at the cell what it takes, and takes anything. */
+  /**
+   * Says at the cell what it takes, and takes anything. An office asks no formula whether it is
+   * valid, but refuses it wherever a cell may answer with an error box.
+   */
   void prompt(String title, String message, CellRangeAddress where) {
-    guard(sheet.getDataValidationHelper().createCustomConstraint("TRUE"), title, message, where);
+    guard(
+        sheet.getDataValidationHelper().createCustomConstraint("TRUE"),
+        title,
+        message,
+        NO_BOX,
+        where);
   }
 
   private void guard(
@@ -227,8 +245,8 @@ public final class Page {
       validation.setShowPromptBox(true);
       validation.createPromptBox(shortened(title, 32), shortened(message, 250));
     }
-    validation.setShowErrorBox(true);
-    validation.setErrorStyle(style);
+    validation.setShowErrorBox(style != NO_BOX);
+    validation.setErrorStyle(Math.max(style, DataValidation.ErrorStyle.STOP));
     validation.createErrorBox(book.check, shortened(title + ": " + message, 220));
     sheet.addValidationData(validation);
   }
