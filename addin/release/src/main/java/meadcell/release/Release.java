@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Fills the folder {@code target/release} from what the build has packed. */
@@ -89,7 +88,7 @@ public final class Release {
   /** The folder with its own Java. */
   private Path tool() throws IOException, InterruptedException {
     OwnRuntime runtime = new OwnRuntime(packages.resolve("meadcell.jar"), libraries, work);
-    Optional<Path> linked = runtime.archiveClasses(usualRuns());
+    List<Path> linked = runtime.archiveClasses(usualRuns());
     List<String> arguments =
         new ArrayList<>(
             List.of(
@@ -108,16 +107,17 @@ public final class Release {
     if (isOn("windows")) {
       arguments.add("--win-console");
     }
-    if (linked.isPresent()) {
-      arguments.addAll(List.of("--java-options", "-XX:AOTCache=$APPDIR/" + OwnRuntime.CACHE));
+    if (!linked.isEmpty()) { // jpackage's start knows one, that of the last run
+      String usual = linked.get(linked.size() - 1).getFileName().toString();
+      arguments.addAll(List.of("--java-options", "-XX:AOTCache=$APPDIR/" + usual));
     }
     JdkTool.run("jpackage", arguments);
     Path image = Folders.files(work.resolve("image")).get(0);
     while (!image.getParent().equals(work.resolve("image"))) {
       image = image.getParent();
     }
-    if (linked.isPresent()) {
-      Files.copy(linked.get(), app(image).resolve(OwnRuntime.CACHE));
+    for (Path file : linked) {
+      Files.copy(file, app(image).resolve(file.getFileName()));
     }
     if (isOn("linux")) {
       leaner(image);
@@ -149,7 +149,7 @@ public final class Release {
     Files.delete(image.resolve("lib/libapplauncher.so"));
   }
 
-  /** What is to be quick; a class that only other runs load would make these wait for it. */
+  /** What is to be quick, the usual work last. */
   private List<List<String>> usualRuns() {
     Path log = project.resolve("sample-workbooks/old-log.xlsx");
     Path plan = project.resolve("sample-workbooks/old-log-plan.xlsx");
