@@ -221,6 +221,8 @@ public final class FirstWeek {
             of(Quantity.PRESSURE, AS_TYPED),
             sugar + "bottle_gas,bottle_temperature,units)",
             "10*kilopascal")
+        .refusedBy(
+            "BOTTLE.CO2", "bottle_answer,bottle_temperature,bottle_strength,bottle_sugar,units")
         .slip("ABS(bottle_answer-" + sugar + "units))<10*kilopascal", "warm")
         .reward(
             "FIXED(" + sugar + "bottle_gas,units),0,TRUE)",
