@@ -39,7 +39,7 @@ final class Exercise {
   private int nearly = 5;
   private String why;
   private String[] rewarded = {};
-  private String[] hinted = {};
+  private String hint;
   private String published;
 
   Exercise(Texts texts, String key) {
@@ -90,7 +90,7 @@ final class Exercise {
 
   /** Says this of the answer to who is neither refused nor right, not what the function takes. */
   Exercise hint(String... formulas) {
-    hinted = formulas.clone();
+    hint = texts.formula(key + ".hint", formulas);
     return this;
   }
 
@@ -108,7 +108,7 @@ final class Exercise {
 
   /** Adds the sheet, with the way to the next one below. */
   void add(Book book, String next, String nextQuestion) {
-    Block block = book.page(title(), 34, 16, 20, 20, 20).veiled().head(title(), question());
+    Block block = book.page(title(), 34, 24, 18, 18, 16).veiled().head(title(), question());
     block.skip(1).story(texts.get(key + ".story")).heading(texts.get("given"));
     facts.forEach(
         fact ->
@@ -160,11 +160,10 @@ final class Exercise {
   }
 
   private String judged(String takes) {
-    String hint = hinted.length == 0 ? takes : texts.formula(key + ".hint", hinted);
     String high = typed + ">" + answer;
     String far = choice(high, texts.formula("high"), texts.formula("low"));
     String near = choice(high, texts.formula("nearly.high"), texts.formula("nearly.low"));
-    String wrong = choice(isWithin(typed, nearly + "*" + tolerance), near, far) + "&\" \"&" + hint;
+    String wrong = choice(isWithin(typed, nearly + "*" + tolerance), near, far) + "&\" \"&" + (hint == null ? takes : hint);
     for (Slip slip : slips) {
       wrong = choice(slip.condition(), slip.sentence(), wrong);
     }

@@ -169,7 +169,7 @@ public final class FirstWeek {
         .given("tasters", COUNT, 24)
         .ask(COUNT, "PANEL.TRIANGLENEEDED(triangle_tasters)", "0")
         .refusedBy("PANEL.TRIANGLE", "triangle_tasters,triangle_answer")
-        .hint("FIXED(100*" + chance + ",1,TRUE)")
+        .hint()
         .reward("FIXED(100*" + chance + ",1,TRUE)", "PANEL.TRIANGLENEEDED(6)")
         .slip(chance + ">0.05", "few", "FIXED(100*" + chance + ",0,TRUE)")
         .published("PANEL.TRIANGLENEEDED(24;0.05)");
