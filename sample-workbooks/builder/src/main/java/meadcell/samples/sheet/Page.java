@@ -26,6 +26,8 @@ public final class Page {
 
   /** Instead of an error box's style. */
   private static final int NO_BOX = -1;
+  /** How much of a column a bold word may fill, on paper too. */
+  private static final double WORD = 0.8;
 
   final Book book;
   final XSSFSheet sheet;
@@ -36,6 +38,7 @@ public final class Page {
   private boolean open;
   private boolean oneSheet;
   private boolean veiled;
+  private boolean upright;
   private int repeatedRow = -1;
   private int printedRows;
 
@@ -93,6 +96,17 @@ public final class Page {
     return this;
   }
 
+  /** Prints it upright, however wide it is. */
+  public Page upright() {
+    upright = true;
+    return this;
+  }
+
+  /** Prints the rows above this one only (counted from 0). */
+  public void prints(int rows) {
+    printedRows = rows - 1;
+  }
+
   /** Lets a new sheet of paper begin with this row (counted from 0). */
   public void turn(int row) {
     sheet.setRowBreak(row - 1);
@@ -145,6 +159,9 @@ public final class Page {
   }
 
   XSSFCell text(int row, int column, int rows, int columns, Look look, String text) {
+    if (look == Look.HEADER) {
+      refuseBrokenWords(text, width(column, columns));
+    }
     for (int r = row; r < row + rows; r++) {
       for (int c = column; c < column + columns; c++) {
         cell(r, c).setCellStyle(book.styles.of(look, "General", true, veiled));
@@ -161,6 +178,16 @@ public final class Page {
       cell.setCellValue(text);
     }
     return cell;
+  }
+
+  /** A word of a header that is wider than its column would be broken in two. */
+  private static void refuseBrokenWords(String header, int width) {
+    for (String word : header.split(" ")) {
+      if (word.length() > WORD * width) {
+        throw new IllegalArgumentException(
+            "\"" + word + "\" is too wide for a column of " + width + " characters");
+      }
+    }
   }
 
   /** Says at the cell what it takes, and holds the typist to it. */
@@ -258,7 +285,8 @@ public final class Page {
   void finish() {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
-    int lastRow = open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+    int lastRow =
+        printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
@@ -269,7 +297,7 @@ public final class Page {
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
     sheet.setHorizontallyCenter(true);
-    paper(width(0, widths.length) > 125);
+    paper(!upright && width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
     sheet.getFooter().setCenter("&A");
     sheet.getFooter().setRight("&P / &N");
