@@ -88,7 +88,7 @@ final class Exercise {
     return this;
   }
 
-  /** Says this of the answer to who is neither refused nor right, not what the function takes. */
+  /** What is said to an answer that is wrong, instead of what the function takes. */
   Exercise hint(String... formulas) {
     hint = texts.formula(key + ".hint", formulas);
     return this;
