@@ -149,8 +149,10 @@ class ExercisesIT {
       air | =FERMENT.ROOMCO2(air_gas;air_room;air_changes;"US") | right
       gauge | 238 | right
       space | =BARREL.HEADSPACE(space_head;space_bilge;space_length;space_drop;"US") | right
+      space | =BARREL.HEADSPACE(space_head;space_bilge;space_length;space_drop) | forgotten
       space | 4.94 | other
       stick | 18.9 | right
+      stick | =BARREL.DIP(stick_head;stick_bilge;stick_length;stick_scale) | error.refused
       stick | 48 | other
       bottle | 77.6 | right
       bottle | =BOTTLE.REFERMENT(bottle_sugar;bottle_strength;"US") | bottle.warm

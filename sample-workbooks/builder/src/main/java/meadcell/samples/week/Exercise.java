@@ -167,6 +167,7 @@ final class Exercise {
     for (Slip slip : slips) {
       wrong = choice(slip.condition(), slip.sentence(), wrong);
     }
+    wrong = choice(isMetricOfUs(), texts.formula("forgotten"), wrong);
     String refused = why == null ? wrong : choice(why + "<>\"\"", texts.formula("no", why), wrong);
     String dated = choice(Slips.isDate(typed), texts.formula("date"), refused);
     String other =
@@ -181,6 +182,19 @@ final class Exercise {
   /** Whether the answer is right, as a condition. */
   String isRight() {
     return "IFERROR(AND(ISNUMBER(" + typed + ")," + isWithin(typed, tolerance) + "),FALSE)";
+  }
+
+  /** Whether US numbers went in as if they were metric ones. */
+  private String isMetricOfUs() {
+    return answer.endsWith(",units)")
+        ? "IFERROR(AND(units=\"US\",ABS("
+            + typed
+            + "-"
+            + answer.replaceFirst(",units\\)$", ")")
+            + ")<="
+            + tolerance
+            + "),FALSE)"
+        : "FALSE";
   }
 
   private String isWithin(String number, String distance) {
