@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.zip.ZipFile;
 import meadcell.samples.sheet.Book;
 import org.apache.poi.ss.usermodel.Cell;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The workbooks as built: Book.finish() itself refuses to leave an error cell behind. */
 class BooksTest {
+  private static final Pattern TEXT = Pattern.compile("\"((?:[^\"]|\"\")*)\"");
   private static final String NAMES = "meadcell.samples.Samples#names";
 
   @ParameterizedTest
@@ -35,6 +37,31 @@ class BooksTest {
     assertEquals(
         List.of(),
         Samples.differences(new XSSFWorkbook(new ByteArrayInputStream(built)), Samples.open(name)));
+  }
+
+  /** What the file format allows; a spreadsheet that holds to it calls the whole file damaged. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void formulasAndTheirTextsAreNotTooLong(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            String formula = cell.getCellFormula();
+            String where = sheet.getSheetName() + "!" + cell.getAddress();
+            assertTrue(formula.length() <= 8192, where + ": " + formula.length());
+            assertEquals(
+                List.of(),
+                TEXT.matcher(formula)
+                    .results()
+                    .map(text -> text.group(1).replace("\"\"", "\""))
+                    .filter(text -> text.length() > 255)
+                    .toList(),
+                where);
+          }
+        }
+      }
+    }
   }
 
   /** The cellar book's, which an office computes: OfficeIT. */
