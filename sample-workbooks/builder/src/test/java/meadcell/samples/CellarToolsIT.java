@@ -13,12 +13,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
 import meadcell.office.uno.Workbook;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -103,6 +106,17 @@ class CellarToolsIT {
     double u = Math.hypot(weight, held * 0.0005 / number("way_density"));
     assertEquals(u, number("way_u_by_weight"), 0.001);
     assertTrue(number("way_u_by_dip") > 0.2 * slope);
+    assertEquals(
+        simulated(r -> contents(r[0], r[1], r[2], r[3]), head, bilge, length, dip),
+        number("way_u_by_dip"),
+        0.06 * number("way_u_by_dip"));
+    assertEquals(
+        simulated(r -> contents(r[0], r[1], r[2], r[1] - r[3]), head, bilge, length, drop),
+        number("way_u_by_drop"),
+        0.06 * number("way_u_by_drop"));
+    for (String way : List.of("D", "E", "F")) {
+      assertEquals(100, shares(way), 1e-6, way);
+    }
     assertTrue(((String) value("way_verdict")).startsWith("They agree within twice"));
     type("way_gross", 260);
     assertTrue(((String) value("way_verdict")).startsWith("They do not agree"));
@@ -113,6 +127,26 @@ class CellarToolsIT {
     assertEquals("", value("way_by_dip"));
     type("way_gross", 248.6);
     type("way_u_gross", 0.5);
+  }
+
+  /** The spread of many casks, each size off by 0.2 cm, as it is typed on the page. */
+  private static double simulated(ToDoubleFunction<double[]> contents, double... sizes) {
+    Random random = new Random(19);
+    DescriptiveStatistics litres = new DescriptiveStatistics();
+    for (int i = 0; i < 2000; i++) {
+      double[] of = Arrays.stream(sizes).map(s -> s + 0.2 * random.nextGaussian()).toArray();
+      litres.addValue(contents.applyAsDouble(of));
+    }
+    return litres.getStandardDeviation();
+  }
+
+  /** What the measurements add to a way's uncertainty. */
+  private static double shares(String column) throws Exception {
+    int first = Integer.parseInt(at("way_head")[1].substring(1));
+    int last = Integer.parseInt(at("way_density")[1].substring(1));
+    return Arrays.stream(book.sheet("This cask").values(column + first + ":" + column + last))
+        .mapToDouble(CellarToolsIT::typed)
+        .sum();
   }
 
   /** The headspace expands by what runs out, step by step. */
@@ -290,7 +324,7 @@ class CellarToolsIT {
 
   /** Litres below a level in a cask whose staves are an ellipse, by slices. */
   private static double contents(double head, double bilge, double length, double depth) {
-    int slices = 4000;
+    int slices = 500;
     double sum = 0;
     for (int i = 0; i < slices; i++) {
       double x = (i + 0.5) / slices * 2 - 1;
