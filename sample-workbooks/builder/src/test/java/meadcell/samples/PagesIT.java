@@ -358,6 +358,51 @@ class PagesIT {
     book.resume();
   }
 
+  /** What was added after the analysis makes it void, in the vessel it was filled from, too. */
+  @ParameterizedTest
+  @CsvSource({
+    "Tank, 2, honey, 1, kg, true", "Bottled, 0, honey, 1, kg, true", "Tank, 2, water, 3, L, true",
+    "Tank, 2, tartaric acid, 60, g, false", "Tank, 4, honey, 1, kg, known",
+    "Tank, 2, organic nutrient, 20, g, known", "Tank 2, 2, honey, 1, kg, known"
+  })
+  void anAdditionSinceTheAnalysis(
+      String vessel, int ago, String what, double amount, String unit, String changes)
+      throws Exception {
+    book.waiting();
+    int line = feed(vessel, ago, what, amount, unit);
+    book.set("bottle_lot", "Bottled").resume();
+    boolean all = changes.equals("true");
+    for (String page : List.of("tag", "bottle")) {
+      assertEquals(all ? "" : "14.30 % vol", book.text(page + "_abv"), page);
+      assertEquals(all ? "" : "4.0 g/L", book.text(page + "_sugar"), page);
+      assertEquals(changes.equals("known") ? "5.2 g/L" : "", book.text(page + "_acid"), page);
+      assertEquals(
+          changes.equals("known"), !book.text(page + "_unknown").contains("was not measured since"));
+    }
+    int measured = book.type("Analyses", "Bottled", DAY.plusDays(1), "strength", 14.0, 0.1);
+    book.set("today_typed", DAY.plusDays(1)).resume();
+    assertEquals(14.0, book.number("tag_abv"), 1e-9);
+    book.clear("Additions", line - 1);
+    book.clear("Analyses", measured - 1);
+    book.set("today_typed", DAY).resume();
+  }
+
+  /** Sulfite that was added since is not needed once more. */
+  @ParameterizedTest
+  @CsvSource({"potassium metabisulfite", "sodium sulphite", "SO2 5 %"})
+  void freeSulfiteIsVoidAfterSulfite(String what) throws Exception {
+    book.waiting();
+    int free = book.type("Analyses", "Bottled", DAY.minusDays(1), "free SO2", 20, 2);
+    book.set("bottle_lot", "Bottled").resume();
+    assertEquals(20, book.number("so2_free"), 1e-9);
+    int line = feed("Bottled", 0, what, 5, "g");
+    book.resume();
+    assertEquals("", book.text("so2_free"));
+    book.clear("Analyses", free - 1);
+    book.clear("Additions", line - 1);
+    book.resume();
+  }
+
   private boolean shows(String page, String words) throws Exception {
     return Arrays.stream(book.page(page)).anyMatch(row -> row[0].toString().contains(words));
   }

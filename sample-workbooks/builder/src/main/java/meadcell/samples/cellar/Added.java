@@ -16,11 +16,13 @@ final class Added {
   /** Properties that are carried, and what else than feeds changes them. */
   private static final Map<String, String> CHANGED_BY = new LinkedHashMap<>();
 
+  private static final String SULFITE = "sulfite";
+
   static {
     CHANGED_BY.put("strength", "");
     CHANGED_BY.put("sugar", "");
     CHANGED_BY.put("titratable acidity", "*acid*");
-    CHANGED_BY.put("total SO2", "*sulfi*");
+    CHANGED_BY.put("total SO2", SULFITE);
   }
 
   private Added() {}
@@ -63,6 +65,9 @@ final class Added {
   /** The last day up to one on which something was added that changes it; 0 if never. */
   private static String last(String vessel, String by, String day) {
     String fed = "INT(MAXIFS(ad_key,ad_vessel,%s,ad_key,\"<\"&(%s+1)))".formatted(vessel, day);
+    if (by.equals(SULFITE)) {
+      return "MAX(" + fed + "," + Formulas.lastSulfite(vessel, day) + ")";
+    }
     return by.isEmpty()
         ? fed
         : "MAX(%s,MAXIFS(addition_day,addition_vessel,%s,addition_what,\"%s\",addition_day,\"<=\"&%s))"

@@ -1,5 +1,7 @@
 package meadcell.samples.cellar;
 
+import static meadcell.samples.cellar.Formulas.given;
+import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Table.always;
@@ -41,7 +43,7 @@ final class BottlePage {
   static void workings(Workings state) {
     state.array(
         READINGS,
-        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
+        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since)*(g_day>N(INDEX(changed_sugar_own,bottle_row))),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
             + READINGS
             + ")),\"\")",
         "rest_keys");
@@ -77,11 +79,22 @@ final class BottlePage {
                     .replace("KEY", key)))
         .name("Read on", "rest_days")
         .name("Gravity", "rest_gravities");
-    right.note("The last of this vessel in Readings, since it was filled.");
+    right.note("The last of this vessel in Readings, since it was filled and fed.");
   }
 
   private static String latest(String property) {
     return Formulas.latest("bottle_lot", property, "bottle_since");
+  }
+
+  /** Void from the day on which sulfite was added. */
+  private static String free() {
+    return given(
+        "bottle_since",
+        "IF(%s<=%s,\"\",%s)"
+            .formatted(
+                lastDay("bottle_lot", "free SO2", "bottle_since"),
+                Formulas.lastSulfite("bottle_lot&\"\"", "today"),
+                latest("free SO2")));
   }
 
   private static void contents(Book book, Block block) {
@@ -91,10 +104,10 @@ final class BottlePage {
         Sugar, at least | bottle_sugar_low  | GRAM_PER_LITRE 1     | =IF(bottle_sugar<>"",MAX(0,bottle_sugar-2*bottle_sugar_u),IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,1),""))) | Measured, less twice its uncertainty; else by the last gravity.
         Sugar, at most  | bottle_sugar_high | GRAM_PER_LITRE 1     | =IF(bottle_sugar<>"",bottle_sugar+2*bottle_sugar_u,IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,2),""))) | The pressure takes this one.
         pH              | bottle_ph         | PH 2                 | =LASTPH | The last measured in this vessel. pH does not blend.
-        Free SO₂        | so2_free          | MILLIGRAM_PER_LITRE 0 | =LASTFREE
+        Free SO₂        | so2_free          | MILLIGRAM_PER_LITRE 0 | =LASTFREE | Blank: not measured since it was filled, and after its last sulfite.
         """
             .replace("LASTPH", latest("pH"))
-            .replace("LASTFREE", latest("free SO2")));
+            .replace("LASTFREE", free()));
   }
 
   private static void rest(Block block) {

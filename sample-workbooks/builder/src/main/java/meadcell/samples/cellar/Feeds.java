@@ -31,6 +31,7 @@ final class Feeds {
         "no_sugar",
         "sulfi",
         "sulphi",
+        "so2",
         "sorb",
         "phosphat",
         "nutri",

@@ -61,8 +61,7 @@ final class LabelPage {
 
   private static String sulfiteDay() {
     String measured = lastDay("tag_lot&\"\"", "total SO2", "tag_since");
-    String added =
-        "MAXIFS(addition_day,addition_vessel,tag_lot&\"\",addition_what,\"*sulfite*\",addition_day,\"<=\"&today)";
+    String added = Formulas.lastSulfite("tag_lot&\"\"", "today");
     return given("tag_since", "IF(%s<=%s,\"\",%s)".formatted(measured, added, measured));
   }
 
