@@ -24,6 +24,8 @@ public final class Page {
   /** A number format for US units, and the name of the cell that switches to it. */
   private record Switched(String system, String format) {}
 
+  /** Instead of an error box's style. */
+  private static final int NO_BOX = -1;
   /** How much of a column a bold word may fill, on paper too. */
   private static final double WORD = 0.8;
 
@@ -35,6 +37,7 @@ public final class Page {
   private int frozenRows;
   private boolean open;
   private boolean oneSheet;
+  private boolean veiled;
   private boolean upright;
   private int repeatedRow = -1;
   private int printedRows;
@@ -79,6 +82,12 @@ public final class Page {
     frozenRows = firstRow;
     repeatedRow = firstRow - 1;
     printedRows = rows;
+  }
+
+  /** Shows what its formulas give, not how. */
+  public Page veiled() {
+    veiled = true;
+    return this;
   }
 
   /** Prints all of it on one sheet of paper. */
@@ -126,7 +135,7 @@ public final class Page {
   XSSFCell put(int row, int column, Look look, Field field, boolean inTable, Object value) {
     XSSFCell cell = cell(row, column);
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
-    cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
+    cell.setCellStyle(book.styles.of(look, format, !field.isNumber(), veiled));
     book.fields.put(cell, field);
     if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
       String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
@@ -155,7 +164,7 @@ public final class Page {
     }
     for (int r = row; r < row + rows; r++) {
       for (int c = column; c < column + columns; c++) {
-        cell(r, c).setCellStyle(book.styles.of(look, "General", true));
+        cell(r, c).setCellStyle(book.styles.of(look, "General", true, veiled));
       }
     }
     if (rows * columns > 1) {
@@ -223,9 +232,17 @@ public final class Page {
         where);
   }
 
-  /** Says at the cell what it takes, and takes anything. */
+  /**
+   * Says at the cell what it takes, and takes anything. An office asks no formula whether it is
+   * valid, but refuses it wherever a cell may answer with an error box.
+   */
   void prompt(String title, String message, CellRangeAddress where) {
-    guard(sheet.getDataValidationHelper().createCustomConstraint("TRUE"), title, message, where);
+    guard(
+        sheet.getDataValidationHelper().createCustomConstraint("TRUE"),
+        title,
+        message,
+        NO_BOX,
+        where);
   }
 
   private void guard(
@@ -255,8 +272,8 @@ public final class Page {
       validation.setShowPromptBox(true);
       validation.createPromptBox(shortened(title, 32), shortened(message, 250));
     }
-    validation.setShowErrorBox(true);
-    validation.setErrorStyle(style);
+    validation.setShowErrorBox(style != NO_BOX);
+    validation.setErrorStyle(Math.max(style, DataValidation.ErrorStyle.STOP));
     validation.createErrorBox(book.check, shortened(title + ": " + message, 220));
     sheet.addValidationData(validation);
   }
