@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.view.XRenderable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -34,6 +41,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Gauging, nail, first fill, feeds and whole casks in a real office, against sums of our own. */
 class CellarToolsIT {
   private static final Pattern CELL = Pattern.compile("'?([^'!(]+)'?!\\$([A-Z]+)\\$(\\d+)");
+
+  /** Start, This cask, Blend, Label, Must plan: two each; Glasses: three. */
+  private static final int SHEETS_OF_PAPER = 21;
 
   private static XSSFWorkbook built;
   private static Workbook book;
@@ -284,6 +294,42 @@ class CellarToolsIT {
     }
     assertEquals("", book.sheet("Start").shown("A3"));
     assertTrue(book.sheet("Today").shown("A2").startsWith("What the cellar wants"));
+  }
+
+  /** Sheets of paper: no page spills over, on either paper, nor prints what is empty. */
+  @Test
+  void pagesPrintOnAsFewSheetsAsTheyHaveParts() throws Exception {
+    assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "A4");
+    XNameAccess styles =
+        RemoteOffice.as(
+            XNameAccess.class,
+            RemoteOffice.as(XStyleFamiliesSupplier.class, book.document())
+                .getStyleFamilies()
+                .getByName("PageStyles"));
+    for (String name : styles.getElementNames()) {
+      XPropertySet style = RemoteOffice.as(XPropertySet.class, styles.getByName(name));
+      boolean across = (Boolean) style.getPropertyValue("IsLandscape");
+      style.setPropertyValue("Width", across ? 27940 : 21590);
+      style.setPropertyValue("Height", across ? 21590 : 27940);
+    }
+    assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "US Letter");
+  }
+
+  /** Of all pages; logs are as long as they are. */
+  private static int sheetsOfPaper() throws Exception {
+    XSpreadsheets sheets = RemoteOffice.as(XSpreadsheetDocument.class, book.document()).getSheets();
+    for (String log : CellarFile.LOGS.keySet()) {
+      RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
+          .setPropertyValue("IsVisible", false);
+    }
+    int count =
+        RemoteOffice.as(XRenderable.class, book.document())
+            .getRendererCount(book.document(), new PropertyValue[0]);
+    for (String log : CellarFile.LOGS.keySet()) {
+      RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
+          .setPropertyValue("IsVisible", true);
+    }
+    return count;
   }
 
   /** Every cell to type into is emptied: nothing may show an error. */

@@ -256,13 +256,18 @@ class PagesIT {
   }
 
   /**
-   * Pounds for a litre of alcohol in wine and other fermented products of 8.5 to 22 % vol: 29.54 from
-   * February 2025 (a law firm's guide), 30.62 from February 2026 (the UK's tariff, notice of 5
+   * Pounds for a litre of alcohol in wine and other fermented products of 8.5 to 22 % vol: 29.54
+   * from February 2025 (a law firm's guide), 30.62 from February 2026 (the UK's tariff, notice of 5
    * December 2025); later rates are not known.
    */
   @ParameterizedTest
-  @CsvSource({"2025-06-02, 0, 29.54", "2026-01-31, 0, 29.54", "2026-03-16, 0, 30.62",
-    "2026-03-16, 5, 25.62", "2027-03-01, 0, "})
+  @CsvSource({
+    "2025-06-02, 0, 29.54",
+    "2026-01-31, 0, 29.54",
+    "2026-03-16, 0, 30.62",
+    "2026-03-16, 5, 25.62",
+    "2027-03-01, 0, "
+  })
   void ukDuty(LocalDate due, double relief, Double poundsALitre) throws Exception {
     book.waiting().set("tag_due", due).set("tag_relief", relief).resume();
     Object duty = book.beside("Label", "UK Alcohol Duty");
@@ -277,8 +282,12 @@ class PagesIT {
   /** 27 CFR 4.36: ± 1.5 to 14 % vol, ± 1.0 above, never across 14; the EU's of mead ± 1.0. */
   @ParameterizedTest
   @CsvSource({
-    "usa, 12, 10.5, 13.5", "usa, 13.5, 12, 14", "usa, 14, 12.5, 14", "usa, 15.5, 14.5, 16",
-    "eu, 12, 11, 13", "eumacerated, 12, 10.5, 13.5"
+    "usa, 12, 10.5, 13.5",
+    "usa, 13.5, 12, 14",
+    "usa, 14, 12.5, 14",
+    "usa, 15.5, 14.5, 16",
+    "eu, 12, 11, 13",
+    "eumacerated, 12, 10.5, 13.5"
   })
   void strengthOnTheLabel(String rule, double label, double least, double most) throws Exception {
     book.waiting().set("tag_label", label).set("tag_rule", rule).resume();
@@ -290,11 +299,13 @@ class PagesIT {
   /** Directive 76/211/EEC, Annex I, 2.4; 27 CFR 24.255(b). */
   @ParameterizedTest
   @CsvSource({
-    "eu, 250, 9, 232", "eu, 375, 11.25, 352.5", "eu, 1500, 22.5, 1455",
-    "usa, 375, 11.25, 363.75", "usa, 750, 15, 735"
+    "eu, 250, 9, 232",
+    "eu, 375, 11.25, 352.5",
+    "eu, 1500, 22.5, 1455",
+    "usa, 375, 11.25, 363.75",
+    "usa, 750, 15, 735"
   })
-  void contentOnTheLabel(String rule, double label, double mayLack, double least)
-      throws Exception {
+  void contentOnTheLabel(String rule, double label, double mayLack, double least) throws Exception {
     book.waiting().set("tag_size", label).set("tag_content", rule).resume();
     // the EU's rounds a per cent up to a tenth of a millilitre
     assertEquals(mayLack, (Double) book.beside("Label", "One bottle may lack"), 0.051);
@@ -361,9 +372,13 @@ class PagesIT {
   /** What was added after the analysis makes it void, in the vessel it was filled from, too. */
   @ParameterizedTest
   @CsvSource({
-    "Tank, 2, honey, 1, kg, true", "Bottled, 0, honey, 1, kg, true", "Tank, 2, water, 3, L, true",
-    "Tank, 2, tartaric acid, 60, g, false", "Tank, 4, honey, 1, kg, known",
-    "Tank, 2, organic nutrient, 20, g, known", "Tank 2, 2, honey, 1, kg, known"
+    "Tank, 2, honey, 1, kg, true",
+    "Bottled, 0, honey, 1, kg, true",
+    "Tank, 2, water, 3, L, true",
+    "Tank, 2, tartaric acid, 60, g, false",
+    "Tank, 4, honey, 1, kg, known",
+    "Tank, 2, organic nutrient, 20, g, known",
+    "Tank 2, 2, honey, 1, kg, known"
   })
   void anAdditionSinceTheAnalysis(
       String vessel, int ago, String what, double amount, String unit, String changes)
@@ -377,7 +392,8 @@ class PagesIT {
       assertEquals(all ? "" : "4.0 g/L", book.text(page + "_sugar"), page);
       assertEquals(changes.equals("known") ? "5.2 g/L" : "", book.text(page + "_acid"), page);
       assertEquals(
-          changes.equals("known"), !book.text(page + "_unknown").contains("was not measured since"));
+          changes.equals("known"),
+          !book.text(page + "_unknown").contains("was not measured since"));
     }
     int measured = book.type("Analyses", "Bottled", DAY.plusDays(1), "strength", 14.0, 0.1);
     book.set("today_typed", DAY.plusDays(1)).resume();

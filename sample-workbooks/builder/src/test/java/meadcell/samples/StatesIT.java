@@ -182,8 +182,7 @@ class StatesIT {
       book.typeInto(log, row, c, cells[c]);
     }
     assertEquals(says, lacks(log, row).split(", so it")[0]);
-    String head =
-        RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
+    String head = RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
     assertTrue(head.contains("in line ") && head.contains(says), head);
     book.clear(log, row);
   }

@@ -48,7 +48,8 @@ final class Added {
         .column(
             name + "_before",
             vessels,
-            given("INDEX(v_since,ROW()) [v_source]", last("[v_source]", by, "INDEX(v_since,ROW())")))
+            given(
+                "INDEX(v_since,ROW()) [v_source]", last("[v_source]", by, "INDEX(v_since,ROW())")))
         .column(
             name,
             vessels,

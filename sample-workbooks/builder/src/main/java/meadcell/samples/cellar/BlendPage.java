@@ -73,7 +73,9 @@ final class BlendPage {
         "[Vessel]",
         orBlank(
             Added.unlessChanged(
-                "[Vessel]", property, cell(Formulas.carried("[Vessel]", quoted(property)), place))));
+                "[Vessel]",
+                property,
+                cell(Formulas.carried("[Vessel]", quoted(property)), place))));
   }
 
   /** The first thing that is not known of a vessel. */

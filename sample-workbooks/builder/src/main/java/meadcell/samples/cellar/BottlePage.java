@@ -50,7 +50,7 @@ final class BottlePage {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11);
+    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11).onOneSheet();
     Block head =
         page.head(
             TITLE,
@@ -62,7 +62,6 @@ final class BottlePage {
     contents(book, left);
     rest(left);
     sulfite(left);
-    page.turn(left.row() + 1);
     counts(left);
     left.note("What the label says, tax and duty: page Label.");
     Block right = page.at(top, 5, 2);

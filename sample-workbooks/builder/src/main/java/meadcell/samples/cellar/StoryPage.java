@@ -63,10 +63,7 @@ final class StoryPage {
     left.heading("What it is like");
     left.table(
         4,
-        always(
-            "Property",
-            TEXT,
-            Added.properties()),
+        always("Property", TEXT, Added.properties()),
         always("Value", NUMBER, carried(1)),
         always("±", NUMBER, carried(2)));
     left.note(
