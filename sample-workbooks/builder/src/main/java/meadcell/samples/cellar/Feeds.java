@@ -14,7 +14,7 @@ import meadcell.samples.sheet.Workings;
  */
 final class Feeds {
   static final int MOST = 12;
-  private static final int ROWS = Logs.MOST + 200;
+  static final int ROWS = Logs.MOST + 200;
   private static final int LOTS = Registers.MOST_LOTS + 20;
 
   /** A vessel with less of the lot is not what the lot's readings tell of. */
@@ -31,6 +31,7 @@ final class Feeds {
         "no_sugar",
         "sulfi",
         "sulphi",
+        "so2",
         "sorb",
         "phosphat",
         "nutri",
@@ -46,6 +47,7 @@ final class Feeds {
         "chip");
     ofLots(rows);
     fed(rows);
+    Added.workings(rows, Registers.MOST_VESSELS);
     chosen(rows);
     book.formulaName("feed_last", "MAX(feed_day)");
   }
