@@ -120,9 +120,7 @@ public final class Log {
     for (Column c : columns) {
       typed.append(c.isRemark() ? "" : "," + cell(c.name()));
       String blank =
-          c.field().isNumber()
-              ? "NOT(ISNUMBER(" + cell(c.name()) + "))"
-              : cell(c.name()) + "=\"\"";
+          c.field().isNumber() ? "NOT(ISNUMBER(" + cell(c.name()) + "))" : cell(c.name()) + "=\"\"";
       String unknown =
           c.list().isEmpty() || !c.strictly()
               ? "\"\""
