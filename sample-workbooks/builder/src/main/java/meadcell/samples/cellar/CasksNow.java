@@ -71,8 +71,7 @@ final class CasksNow {
   }
 
   private static String state(String formula) {
-    return ("IF([Vessel]=\"\",\"\",IF(INDEX(v_at,AT)=\"\",\"\"," + formula + "))")
-        .replace("AT", AT);
+    return ("IF([Vessel]=\"\",\"\",IF(INDEX(v_at,AT)=\"\",\"\"," + formula + "))").replace("AT", AT);
   }
 
   private static String blank(String column, String times) {
