@@ -17,6 +17,8 @@ import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -162,6 +164,25 @@ class BooksTest {
       assertTrue(
           open == 0 || hidden(sheet) || !sheet.getDataValidations().isEmpty(),
           sheet.getSheetName());
+    }
+  }
+
+  /** What stands below another cell's merged ones is never seen. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void nothingStandsUnderMergedCells(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (CellRangeAddress merged : sheet.getMergedRegions()) {
+        for (CellAddress at : merged) {
+          Row row = sheet.getRow(at.getRow());
+          Cell cell = row == null ? null : row.getCell(at.getColumn());
+          boolean first =
+              at.getRow() == merged.getFirstRow() && at.getColumn() == merged.getFirstColumn();
+          assertTrue(
+              first || cell == null || cell.getCellType() == CellType.BLANK,
+              sheet.getSheetName() + "!" + at);
+        }
+      }
     }
   }
 

@@ -35,7 +35,7 @@ final class Start {
     logs.forEach(block::link);
     block.note(
         "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
-            + " complete; Today tells which are not. Pages are protected without a password, so that"
+            + " complete: the last column says what it lacks, and Today which do. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
     page.turn(block.row() + 1);
     rules(block);
@@ -43,7 +43,7 @@ final class Start {
         .heading("Your own cellar, and the next season")
         .story(
             "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
-                + " (select them, Del). Type your vessels into Vessels, your lots into Lots, and what each"
+                + " (select their cells up to the remarks, Del; the column Lacks stays). Type your vessels into Vessels, your lots into Lots, and what each"
                 + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
                 + "A vessel that is emptied gets a last row in Movements: from gauge, to the vessel, volume 0."
                 + " A cask that is sold keeps its row in Vessels, since its past needs it.\n"

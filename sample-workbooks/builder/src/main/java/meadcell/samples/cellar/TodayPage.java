@@ -83,13 +83,17 @@ final class TodayPage {
             .formatted(rules);
     String unfollowed = "\"Movements cannot be followed, and pages stay blank. \"&log_why";
     String incomplete =
-        "\"Not counted, because they are not complete: \"&"
+        "\"Rows that are not complete do not count: \"&"
             + incomplete("mv_open", "Movements", "move_day", ". ")
             + "&"
             + incomplete("g_open", "Readings", "reading_day", ". ")
             + "&"
-            + incomplete("an_open", "Analyses", "analysis_day", ".");
-    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",%s&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),%s,IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\",%s)))"
+            + incomplete("an_open", "Analyses", "analysis_day", ". ")
+            + "&"
+            + lacking("tasting_lacking", "Tastings")
+            + "&"
+            + lacking("addition_lacking", "Additions");
+    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",%s&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),%s,IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)+COUNTIF(tasting_lacking,\"?*\")+COUNTIF(addition_lacking,\"?*\")=0,\"All rows of Movements, Readings, Analyses, Tastings and Additions are complete.\",%s)))"
         .formatted(ruleMissing, unfollowed, incomplete);
   }
 
@@ -99,6 +103,12 @@ final class TodayPage {
         .replace("LOG", log)
         .replace("DAY", day)
         .replace("END", end);
+  }
+
+  private static String lacking(String lacking, String log) {
+    return "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" in LOG, first in line \"&(MATCH(\"?*\",LACKING,0)+ROW(INDEX(LACKING,1))-1)&\". \")"
+        .replace("LACKING", lacking)
+        .replace("LOG", log);
   }
 
   private static String row() {
