@@ -121,7 +121,8 @@ class ExercisesTest {
     assertStarts("Too high. ", type(ENGLISH, "gauge", 2379));
     type(ENGLISH, "gauge", 238);
     assertStarts(
-        "237.915 US gal (published). Call: BARREL.VOLUME(30.3;", shown(ENGLISH, "gauge_answer_published"));
+        "237.915 US gal (published). Call: BARREL.VOLUME(30.3;",
+        shown(ENGLISH, "gauge_answer_published"));
   }
 
   @ParameterizedTest

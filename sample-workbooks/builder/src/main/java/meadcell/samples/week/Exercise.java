@@ -163,7 +163,10 @@ final class Exercise {
     String high = typed + ">" + answer;
     String far = choice(high, texts.formula("high"), texts.formula("low"));
     String near = choice(high, texts.formula("nearly.high"), texts.formula("nearly.low"));
-    String wrong = choice(isWithin(typed, nearly + "*" + tolerance), near, far) + "&\" \"&" + (hint == null ? takes : hint);
+    String wrong =
+        choice(isWithin(typed, nearly + "*" + tolerance), near, far)
+            + "&\" \"&"
+            + (hint == null ? takes : hint);
     for (Slip slip : slips) {
       wrong = choice(slip.condition(), slip.sentence(), wrong);
     }
