@@ -139,7 +139,7 @@ final class Logs {
             12,
             words("none", "stale", "acetic", "sulfurous", "mousy", "other")),
         typed("Verdict", "tasting_verdict", 11, words("wait", "top up", "blend", "bottle")),
-        typed("Words", "tasting_note", 36, TEXT));
+        typed("Words", "tasting_note", 28, TEXT));
   }
 
   private static Log additions(Book book) {

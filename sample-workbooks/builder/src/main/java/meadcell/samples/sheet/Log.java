@@ -24,6 +24,10 @@ public final class Log {
   private static final int HEADER = 3;
   private static final int FIRST = 4;
   private static final int LACKS_WIDTH = 26;
+
+  /** Of the arrow in a header, by which its table is filtered. */
+  private static final int FILTER_WIDTH = 4;
+
   private static final Pattern NAME = Pattern.compile("\\[(\\w+)]");
 
   /**
@@ -109,7 +113,9 @@ public final class Log {
   }
 
   private static int[] widths(Column... columns) {
-    return List.of(columns).stream().mapToInt(Column::width).toArray();
+    return List.of(columns).stream()
+        .mapToInt(column -> Math.max(column.width(), column.header().length() + FILTER_WIDTH))
+        .toArray();
   }
 
   /** Beside each row, outside of the table so that sorting leaves it: what the row still lacks. */

@@ -288,8 +288,9 @@ public final class Page {
     unitFormats.forEach(this::switchFormat);
     int lastRow =
         printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
-    book.workbook.setPrintArea(
-        book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
+    // beside a log stands what its rows lack, which would print all of its empty rows
+    int lastColumn = widths.length - (open ? 2 : 1);
+    book.workbook.setPrintArea(book.workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
     if (repeatedRow >= 0) {
       sheet.setRepeatingRows(new CellRangeAddress(repeatedRow, repeatedRow, -1, -1));
