@@ -63,7 +63,7 @@ final class CellarFile implements AutoCloseable {
   private static final Pattern CELL = Pattern.compile("\\$('[^']+'|\\w+)\\.(\\$\\w+\\$\\d+)");
 
   /** First row of a log, counted from 0. */
-  private static final int FIRST = 4;
+  static final int FIRST = 4;
 
   private final Workbook book;
   private final Map<String, Integer> next = new HashMap<>();
