@@ -246,7 +246,14 @@ public final class FunctionSpec {
    * @param given what the cells hold, an argument each
    */
   public Object callIn(Words words, Object... given) {
-    return answered(given, (answer, system) -> result.toCells(answer, system, words));
+    return answered(
+        given,
+        (answer, system) -> {
+          Object cells = result.toCells(answer, system, words);
+          return result.shape() == ResultSpec.Shape.COLUMN && !columns.isEmpty()
+              ? columns.beside(given, (Object[][]) cells)
+              : cells;
+        });
   }
 
   /**
@@ -315,7 +322,7 @@ public final class FunctionSpec {
             .with("use", signature());
       }
       Object[] values = isVariadic() ? variadic(given, count, system) : read(given, count, system);
-      return use.apply(handle.invokeExact(values), system);
+      return use.apply(invoke(values, given), system);
     } catch (Refusal refusal) {
       throw refusal.in(system);
     } catch (Error e) {
@@ -323,6 +330,27 @@ public final class FunctionSpec {
     } catch (Throwable e) {
       throw new IllegalStateException(name() + " failed", e);
     }
+  }
+
+  private Object invoke(Object[] values, Object[] given) throws Throwable {
+    try {
+      return handle.invokeExact(values);
+    } catch (Refusal refusal) {
+      throw refusal.placed((argument, place) -> inRange(argument, place, given));
+    }
+  }
+
+  private Place inRange(String argument, Place place, Object[] given) {
+    for (int i = 0; i < args.size(); i++) {
+      if (args.get(i).name().equals(argument)) {
+        return switch (args.get(i).kind()) {
+          case NUMBERS, TEXTS -> columns.place(given, i, place.row());
+          case NUMBER_TABLE -> CellReader.place(given[i], place);
+          default -> place; // the rows of other tables know theirs
+        };
+      }
+    }
+    return place;
   }
 
   private Object[] read(Object[] given, int count, UnitSystem system) {

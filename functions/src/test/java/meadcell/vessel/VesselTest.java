@@ -221,7 +221,7 @@ class VesselTest {
     assertTrue(refusal(() -> holds("Keg", 299)).startsWith("\"Keg\" was never filled"));
     assertTrue(refusal(() -> holds("Casc", 299)).endsWith("Did you mean Cask?"));
     assertEquals(
-        "from is 9 day number, after to, 8 day number.",
+        "from is day number 9, after to, day number 8.",
         refusal(() -> Vessel.balance(rows(YEAR), 9, 8)));
     assertEquals(
         "No vessel held or moved anything between these days.",

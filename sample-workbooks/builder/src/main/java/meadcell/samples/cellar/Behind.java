@@ -31,9 +31,12 @@ final class Behind {
     Workings state = new Workings(book, STATE);
     lists(state);
     vessels(state);
+    Feeds.workings(book);
     lots(state);
     tasks(state);
+    CasksNow.workings(state);
     CaskPage.workings(state);
+    ThreeWays.workings(state);
     GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
@@ -276,7 +279,7 @@ final class Behind {
         .arrays(
             "l_state",
             rows,
-            "IF([l_open]=\"\",\"\",IF(OR([l_read]=0,INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))");
+            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=INDEX(l_fed,ROW()),INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))");
   }
 
   /**

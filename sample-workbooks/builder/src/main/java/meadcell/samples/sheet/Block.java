@@ -221,13 +221,18 @@ public final class Block {
   }
 
   /** One cell of a line: typed where it has a demonstration value, else computed. */
-  public record Entry(Field field, Object demo, String formula, String name) {
+  public record Entry(Field field, Object demo, String formula, String name, String prompt) {
     public static Entry typed(Field field, Object demo, String name) {
-      return new Entry(field, demo, null, name);
+      return new Entry(field, demo, null, name, "");
+    }
+
+    /** Takes anything, and says this beside the cell. */
+    public static Entry prompted(Field field, String name, String message) {
+      return new Entry(field, null, null, name, message);
     }
 
     public static Entry worked(Field field, String formula, String name) {
-      return new Entry(field, null, "=" + formula, name);
+      return new Entry(field, null, "=" + formula, name, "");
     }
   }
 
@@ -266,11 +271,12 @@ public final class Block {
               entry.field(),
               false,
               typed ? entry.demo() : entry.formula());
-      if (typed) {
-        page.validate(
-            entry.field(),
-            label,
-            new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex()));
+      CellRangeAddress here =
+          new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex());
+      if (!entry.prompt().isEmpty()) {
+        page.prompt(label, entry.prompt(), here);
+      } else if (typed) {
+        page.validate(entry.field(), label, here);
       }
       if (!entry.name().isEmpty()) {
         page.book.name(entry.name(), cell, entry.field(), typed ? Look.INPUT : Look.RESULT);

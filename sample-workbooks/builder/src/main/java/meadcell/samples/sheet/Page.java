@@ -25,6 +25,11 @@ public final class Page {
   /** A number format for US units, and the name of the cell that switches to it. */
   private record Switched(String system, String format) {}
 
+  /** Instead of an error box's style. */
+  private static final int NO_BOX = -1;
+  /** How much of a column a bold word may fill, on paper too. */
+  private static final double WORD = 0.8;
+
   final Book book;
   final XSSFSheet sheet;
   private final int[] widths;
@@ -33,6 +38,8 @@ public final class Page {
   private int frozenRows;
   private boolean open;
   private boolean oneSheet;
+  private boolean veiled;
+  private boolean upright;
   private int repeatedRow = -1;
   private int printedRows;
 
@@ -78,10 +85,27 @@ public final class Page {
     printedRows = rows;
   }
 
+  /** Shows what its formulas give, not how. */
+  public Page veiled() {
+    veiled = true;
+    return this;
+  }
+
   /** Prints all of it on one sheet of paper. */
   public Page onOneSheet() {
     oneSheet = true;
     return this;
+  }
+
+  /** Prints it upright, however wide it is. */
+  public Page upright() {
+    upright = true;
+    return this;
+  }
+
+  /** Prints the rows above this one only (counted from 0). */
+  public void prints(int rows) {
+    printedRows = rows - 1;
   }
 
   /** Lets a new sheet of paper begin with this row (counted from 0). */
@@ -112,7 +136,7 @@ public final class Page {
   XSSFCell put(int row, int column, Look look, Field field, boolean inTable, Object value) {
     XSSFCell cell = cell(row, column);
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
-    cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
+    cell.setCellStyle(book.styles.of(look, format, !field.isNumber(), veiled));
     book.fields.put(cell, field);
     if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
       String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
@@ -136,9 +160,12 @@ public final class Page {
   }
 
   XSSFCell text(int row, int column, int rows, int columns, Look look, String text) {
+    if (look == Look.HEADER) {
+      refuseBrokenWords(text, width(column, columns));
+    }
     for (int r = row; r < row + rows; r++) {
       for (int c = column; c < column + columns; c++) {
-        cell(r, c).setCellStyle(book.styles.of(look, "General", true));
+        cell(r, c).setCellStyle(book.styles.of(look, "General", true, veiled));
       }
     }
     if (rows * columns > 1) {
@@ -152,6 +179,16 @@ public final class Page {
       cell.setCellValue(text);
     }
     return cell;
+  }
+
+  /** A word of a header that is wider than its column would be broken in two. */
+  private static void refuseBrokenWords(String header, int width) {
+    for (String word : header.split(" ")) {
+      if (word.length() > WORD * width) {
+        throw new IllegalArgumentException(
+            "\"" + word + "\" is too wide for a column of " + width + " characters");
+      }
+    }
   }
 
   /** Says at the cell what it takes, and holds the typist to it. */
@@ -230,9 +267,18 @@ public final class Page {
         where);
   }
 
-  /** Says at the cell what it takes, and takes anything. */
+  /**
+   * Says at the cell what it takes, and takes anything. An office asks no formula whether it is
+   * valid, but refuses it wherever a cell may answer with an error box.
+   */
   void prompt(String title, String message, CellRangeAddress where) {
-    guard(sheet.getDataValidationHelper().createCustomConstraint("TRUE"), title, message, where);
+    guard(
+        sheet.getDataValidationHelper().createCustomConstraint("TRUE"),
+        title,
+        message,
+        "",
+        NO_BOX,
+        where);
   }
 
   private void guard(
@@ -269,8 +315,8 @@ public final class Page {
       validation.setShowPromptBox(true);
       validation.createPromptBox(shortened(title, 32), shortened(message, 250));
     }
-    validation.setShowErrorBox(true);
-    validation.setErrorStyle(style);
+    validation.setShowErrorBox(style != NO_BOX);
+    validation.setErrorStyle(Math.max(style, DataValidation.ErrorStyle.STOP));
     validation.createErrorBox(book.check, shortened(error, 250));
     sheet.addValidationData(validation);
   }
@@ -282,7 +328,8 @@ public final class Page {
   void finish() {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
-    int lastRow = open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+    int lastRow =
+        printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
@@ -293,7 +340,7 @@ public final class Page {
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
     sheet.setHorizontallyCenter(true);
-    paper(width(0, widths.length) > 125);
+    paper(!upright && width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
     sheet.getFooter().setCenter("&A");
     sheet.getFooter().setRight("&P / &N");

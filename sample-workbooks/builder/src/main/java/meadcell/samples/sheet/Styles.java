@@ -26,8 +26,18 @@ final class Styles {
   }
 
   XSSFCellStyle of(Look look, String format, boolean leftAligned) {
+    return of(look, format, leftAligned, false);
+  }
+
+  /** The same, for a locked cell that does not show its formula. */
+  XSSFCellStyle of(Look look, String format, boolean leftAligned, boolean veiled) {
     return styles.computeIfAbsent(
-        look + format + leftAligned, key -> make(look, format, leftAligned));
+        look + format + leftAligned + veiled,
+        key -> {
+          XSSFCellStyle style = make(look, format, leftAligned);
+          style.setHidden(veiled && style.getLocked());
+          return style;
+        });
   }
 
   private XSSFCellStyle make(Look look, String format, boolean leftAligned) {

@@ -9,10 +9,14 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import meadcell.catalogue.Quantity;
+import meadcell.catalogue.UnitSystem;
 
 /** The words of the exercises in one language. */
 final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+  private static final Pattern MARK = Pattern.compile("(?<=\\d)[.,](?=\\d)");
 
   private final Locale language;
   private final Properties texts = new Properties();
@@ -32,12 +36,28 @@ final class Texts {
     return language;
   }
 
+  /** Numbers as this language writes them; one with the other decimal mark stays one. */
+  String numbers(String english) {
+    return language.equals(Locale.GERMAN)
+        ? MARK.matcher(english).replaceAll(mark -> mark.group().equals(".") ? "," : ".")
+        : english;
+  }
+
   String get(String key) {
     String text = texts.getProperty(key);
     if (text == null) {
       throw new IllegalArgumentException("no text for " + key);
     }
     return text;
+  }
+
+  /** The unit that goes with the switch, as a formula. */
+  String unit(Quantity quantity) {
+    return "IF(units=\"US\","
+        + quoted(quantity.unit(UnitSystem.US))
+        + ","
+        + quoted(quantity.unit(UnitSystem.METRIC))
+        + ")";
   }
 
   /** The text as a formula that puts these formulas into its places, such as {@code {0}}. */
