@@ -31,7 +31,8 @@ public record TransferRow(
         OptionalDouble uncertaintyL,
     @Arg(
             name = "order",
-            help = "Place among the rows of its day, the lowest first; blank: after the row above it")
+            help =
+                "Place among the rows of its day, the lowest first; blank: after the row above it")
         OptionalDouble order) {
   /**
    * Of a volume whose uncertainty is not told: 0.5 %, common practice, no source. A dip read to 2

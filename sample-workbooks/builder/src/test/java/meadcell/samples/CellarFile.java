@@ -50,7 +50,7 @@ final class CellarFile implements AutoCloseable {
         if (!sheet.getTables().isEmpty()) {
           XSSFTable table = sheet.getTables().get(0);
           LOGS.put(
-              sheet.getSheetName(), new int[] {table.getColumnCount(), table.getDataRowCount()});
+              sheet.getSheetName(), new int[] {typed(table), table.getDataRowCount()});
         } else if (!built.isSheetHidden(i)) {
           PAGES.add(sheet.getSheetName());
         }
@@ -61,6 +61,12 @@ final class CellarFile implements AutoCloseable {
   }
 
   private static final Pattern CELL = Pattern.compile("\\$('[^']+'|\\w+)\\.(\\$\\w+\\$\\d+)");
+
+  /** Its columns but for numbers, which are there before anything is typed. */
+  private static int typed(XSSFTable table) {
+    int columns = table.getColumnCount();
+    return columns - (table.getColumns().get(columns - 1).getName().equals("No.") ? 1 : 0);
+  }
 
   /** First row of a log, counted from 0. */
   static final int FIRST = 4;

@@ -305,7 +305,7 @@ class SeasonIT {
   void aRowHalfTypedStaysOutAndIsTold() throws Exception {
     Ledger ledger = on(Season.TODAY);
     assertEquals(
-        "All rows of Movements, Readings and Analyses are complete.", book.text("book_sound"));
+        "All rows are complete.", book.text("book_sound"));
     int line = book.type("Movements", Season.TODAY);
     String told = book.text("book_sound");
     assertTrue(told.contains("1 in Movements, first in line " + line), told);

@@ -225,16 +225,14 @@ public final class Page {
   }
 
   private DataValidationConstraint number(DataValidationHelper helper, Field field) {
-    return Double.isFinite(field.to())
-        ? helper.createDecimalConstraint(
-            OperatorType.BETWEEN, limit(field, field.from()), limit(field, field.to()))
-        : helper.createDecimalConstraint(
-            OperatorType.GREATER_OR_EQUAL,
-            Double.isFinite(field.from()) ? limit(field, field.from()) : "-1E+99",
-            null);
+    return helper.createDecimalConstraint(
+        OperatorType.BETWEEN, limit(field, field.from()), limit(field, field.to()));
   }
 
   private String limit(Field field, double metric) {
+    if (Double.isInfinite(metric)) {
+      return metric < 0 ? "-1E+99" : "1E+99";
+    }
     return book.isKeeping() ? field.kept(metric) : field.following(metric);
   }
 
