@@ -1,5 +1,6 @@
 package meadcell.samples;
 
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.FormulaResult;
@@ -11,8 +12,10 @@ import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.TableSortField;
 import com.sun.star.table.XCell;
 import com.sun.star.util.XProtectable;
+import com.sun.star.util.XSortable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -203,6 +206,24 @@ final class CellarFile implements AutoCloseable {
     return RemoteOffice.as(
         XCellRangeData.class,
         sheet(log).getCellRangeByPosition(0, row, columns - 1, row + rows - 1));
+  }
+
+  /** Sorts the rows of a log as Data, Sort does, by a column counted from 0. */
+  void sort(String log, int column, boolean ascending) throws Exception {
+    int columns = LOGS.get(log)[0];
+    TableSortField by = new TableSortField();
+    by.Field = column;
+    by.IsAscending = ascending;
+    // with the numbers, which stand behind what is typed
+    RemoteOffice.as(
+            XSortable.class,
+            sheet(log)
+                .getCellRangeByPosition(0, FIRST, columns, FIRST + LOGS.get(log)[1] - 1))
+        .sort(
+            new PropertyValue[] {
+              RemoteOffice.property("SortFields", new TableSortField[] {by}),
+              RemoteOffice.property("ContainsHeader", false)
+            });
   }
 
   private static void put(XCell cell, Object value) {
