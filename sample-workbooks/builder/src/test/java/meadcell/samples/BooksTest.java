@@ -20,6 +20,8 @@ import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -30,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The workbooks as built: Book.finish() itself refuses to leave an error cell behind. */
 class BooksTest {
+  private static final Pattern TEXT = Pattern.compile("\"((?:[^\"]|\"\")*)\"");
   private static final String NAMES = "meadcell.samples.Samples#names";
 
   @ParameterizedTest
@@ -39,6 +42,31 @@ class BooksTest {
     assertEquals(
         List.of(),
         Samples.differences(new XSSFWorkbook(new ByteArrayInputStream(built)), Samples.open(name)));
+  }
+
+  /** What the file format allows; a spreadsheet that holds to it calls the whole file damaged. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void formulasAndTheirTextsAreNotTooLong(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            String formula = cell.getCellFormula();
+            String where = sheet.getSheetName() + "!" + cell.getAddress();
+            assertTrue(formula.length() <= 8192, where + ": " + formula.length());
+            assertEquals(
+                List.of(),
+                TEXT.matcher(formula)
+                    .results()
+                    .map(text -> text.group(1).replace("\"\"", "\""))
+                    .filter(text -> text.length() > 255)
+                    .toList(),
+                where);
+          }
+        }
+      }
+    }
   }
 
   /** The cellar book's, which an office computes: OfficeIT. */
@@ -190,6 +218,25 @@ class BooksTest {
 
   private static final Pattern VALIDATION =
       Pattern.compile("(?s)<table:content-validation .*?</table:content-validation>");
+
+  /** What stands below another cell's merged ones is never seen. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void nothingStandsUnderMergedCells(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (CellRangeAddress merged : sheet.getMergedRegions()) {
+        for (CellAddress at : merged) {
+          Row row = sheet.getRow(at.getRow());
+          Cell cell = row == null ? null : row.getCell(at.getColumn());
+          boolean first =
+              at.getRow() == merged.getFirstRow() && at.getColumn() == merged.getFirstColumn();
+          assertTrue(
+              first || cell == null || cell.getCellType() == CellType.BLANK,
+              sheet.getSheetName() + "!" + at);
+        }
+      }
+    }
+  }
 
   private static boolean hidden(Sheet sheet) {
     return sheet.getWorkbook().isSheetHidden(sheet.getWorkbook().getSheetIndex(sheet));

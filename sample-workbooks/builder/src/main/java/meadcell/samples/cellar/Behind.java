@@ -312,7 +312,7 @@ final class Behind {
   private static void names(Book book) {
     book.formulaName("vessel_list", "INDEX(vessel_name,2):INDEX(vessel_name,MAX(2,vessel_last))");
     book.formulaName("lot_list", "INDEX(lot_name,2):INDEX(lot_name,MAX(2,lot_last))");
-    book.formulaName("target_list", "INDEX(target_names,2):INDEX(target_names,vessel_last+1)");
+    book.formulaName("target_list", "INDEX(target_names,2):INDEX(target_names,MAX(2,vessel_last+1))");
     book.formulaName(
         "source_list", "INDEX(source_names,2):INDEX(source_names,MAX(2,vessel_last+lot_last))");
   }

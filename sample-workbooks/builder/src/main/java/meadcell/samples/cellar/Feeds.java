@@ -14,7 +14,7 @@ import meadcell.samples.sheet.Workings;
  */
 final class Feeds {
   static final int MOST = 12;
-  private static final int ROWS = Logs.MOST + 200;
+  static final int ROWS = Logs.MOST + 200;
   private static final int LOTS = Registers.MOST_LOTS + 20;
 
   /** A vessel with less of the lot is not what the lot's readings tell of. */
@@ -31,6 +31,7 @@ final class Feeds {
         "no_sugar",
         "sulfi",
         "sulphi",
+        "so2",
         "sorb",
         "phosphat",
         "nutri",
@@ -46,6 +47,7 @@ final class Feeds {
         "chip");
     ofLots(rows);
     fed(rows);
+    Added.workings(rows, Registers.MOST_VESSELS);
     chosen(rows);
     book.formulaName("feed_last", "MAX(feed_day)");
   }
@@ -64,7 +66,9 @@ final class Feeds {
             "IF([l_came]=\"\",0,INT(MAXIFS(ad_key,ad_lot,INDEX(lot_name,ROW()),ad_key,\"<\"&(today+1))))");
   }
 
-  /** Which rows of Additions feed which lot: the last one pitched in there, else what lies there. */
+  /**
+   * Which rows of Additions feed which lot: the last one pitched in there, else what lies there.
+   */
   private static void fed(Workings rows) {
     rows.column(
             "ad_key",
@@ -95,8 +99,7 @@ final class Feeds {
             "feed_key")
         .column("feed_row", MOST, given("[feed_key]", "ROUND(MOD([feed_key],1)*100000,0)"))
         .column("feed_day", MOST, given("[feed_key]", "INT([feed_key])"))
-        .column(
-            "feed_vessel", MOST, given("[feed_key]", "INDEX(addition_vessel,[feed_row])&\"\""))
+        .column("feed_vessel", MOST, given("[feed_key]", "INDEX(addition_vessel,[feed_row])&\"\""))
         .column(
             "feed_what",
             MOST,
@@ -190,7 +193,9 @@ final class Feeds {
             + ")");
   }
 
-  /** The original gravity that counts for a reading: a reading of the day of a feed is before it. */
+  /**
+   * The original gravity that counts for a reading: a reading of the day of a feed is before it.
+   */
   static String counting(String day) {
     return "IF(COUNTIF(feed_day,\"<\"&DAY)=0,ferment_original,INDEX(feed_counts,1+COUNTIF(feed_day,\"<\"&DAY)))"
         .replace("DAY", day);

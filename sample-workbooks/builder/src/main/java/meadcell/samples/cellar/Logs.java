@@ -87,8 +87,10 @@ final class Logs {
         uncounted("g_open", "reading_day").substring(1),
         typed("Day", "reading_day", 12, DATE).needed("day"),
         chosen("Lot or vessel", "reading_lot", 18, "source_list", true).needed("lot or vessel"),
-        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4)).needed("gravity"),
-        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1)).needed("temperature"),
+        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4))
+            .needed("gravity"),
+        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1))
+            .needed("temperature"),
         typed("Remarks", "reading_note", 48, TEXT));
   }
 
@@ -125,7 +127,8 @@ final class Logs {
         typed("Day", "tasting_day", 12, DATE).needed("day"),
         chosen("Vessel", "tasting_vessel", 16, "vessel_list", true).needed("vessel"),
         typed("Taster", "tasting_taster", 9, TEXT).needed("taster"),
-        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20)).needed("score"),
+        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20))
+            .needed("score"),
         typed("Sweet", "tasting_sweet", 8, TENTH),
         typed("Acid", "tasting_acid", 8, TENTH),
         typed("Rough", "tasting_rough", 8, TENTH),
@@ -154,7 +157,8 @@ final class Logs {
         chosen("Vessel", "addition_vessel", 18, "vessel_list", true).needed("vessel"),
         chosen("What", "addition_what", 26, "addition_list", false).needed("substance"),
         typed("Amount", "addition_amount", 11, of(Quantity.NUMBER, 1)).needed("amount"),
-        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal")).needed("unit"),
+        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal"))
+            .needed("unit"),
         typed("Remarks", "addition_note", 44, TEXT));
   }
 }

@@ -107,7 +107,7 @@ public final class Log {
     book.heeding(
         "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" of the rows below lack something: the first stands in line \"&(MATCH(\"?*\",LACKING,0)+ROW(INDEX(LACKING,1))-1)&\", \"&INDEX(LACKING,MATCH(\"?*\",LACKING,0))&\".\")"
             .replace("LACKING", lacking));
-    page.at(0, 0, columns.length).head(title, lead);
+    page.at(0, 0, columns.length).shortHead(title, lead);
     book.heeding("");
     lacks(alsoLacking);
     for (int c = 0; c < columns.length; c++) {

@@ -27,6 +27,7 @@ public final class Page {
 
   /** Instead of an error box's style. */
   private static final int NO_BOX = -1;
+
   /** How much of a column a bold word may fill, on paper too. */
   private static final double WORD = 0.8;
 
