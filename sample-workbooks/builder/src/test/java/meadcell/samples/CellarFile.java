@@ -43,7 +43,7 @@ final class CellarFile implements AutoCloseable {
   /** The protected sheets that a reader sees. */
   static final List<String> PAGES = new ArrayList<>();
 
-  /** Logs and registers, with how many columns and rows they have. */
+  /** Logs and registers, with how many columns to type into, rows, and columns in all. */
   static final Map<String, int[]> LOGS = new LinkedHashMap<>();
 
   static {
@@ -53,7 +53,7 @@ final class CellarFile implements AutoCloseable {
         if (!sheet.getTables().isEmpty()) {
           XSSFTable table = sheet.getTables().get(0);
           LOGS.put(
-              sheet.getSheetName(), new int[] {typed(table), table.getDataRowCount()});
+              sheet.getSheetName(), new int[] {typed(table), table.getDataRowCount(), table.getColumnCount()});
         } else if (!built.isSheetHidden(i)) {
           PAGES.add(sheet.getSheetName());
         }
@@ -210,15 +210,14 @@ final class CellarFile implements AutoCloseable {
 
   /** Sorts the rows of a log as Data, Sort does, by a column counted from 0. */
   void sort(String log, int column, boolean ascending) throws Exception {
-    int columns = LOGS.get(log)[0];
+    int[] size = LOGS.get(log);
     TableSortField by = new TableSortField();
     by.Field = column;
     by.IsAscending = ascending;
-    // with the numbers, which stand behind what is typed
     RemoteOffice.as(
             XSortable.class,
             sheet(log)
-                .getCellRangeByPosition(0, FIRST, columns, FIRST + LOGS.get(log)[1] - 1))
+                .getCellRangeByPosition(0, FIRST, size[2] - 1, FIRST + size[1] - 1))
         .sort(
             new PropertyValue[] {
               RemoteOffice.property("SortFields", new TableSortField[] {by}),
