@@ -60,6 +60,10 @@ final class Told {
                     .replace("TITLE", title)));
     one(state, "told_lacking", told("lacks_", "&"));
     one(state, "told_later", later());
+    one(
+        state,
+        "told_day",
+        "IF(told_later=0,\"\",\"Shown is the cellar on \"&YEAR(today)&\"-\"&RIGHT(100+MONTH(today),2)&\"-\"&RIGHT(100+DAY(today),2)&\", the day on page Today. Rows of later days do not count: \"&told_later&\".\")");
     one(state, "told_last", lastDay(""));
     one(state, "told_before", lastDay("told_last"));
     state
@@ -93,7 +97,6 @@ final class Told {
   /** All of it in a sentence or more. */
   static String sentence() {
     return "IF(AND(told_before>0,told_last-told_before>400),\"The last day in the logs comes \"&(told_last-told_before)&\" days after the one before it: is its year right? \",\"\")"
-        + "&IF(told_later=0,\"\",told_later&\" later rows do not count: shown is the cellar on the day above. \")"
         + "&IF(told_over=0,\"\",INDEX(v_name,told_over)&\" holds more than it can: look at its rows and its sizes. \")"
         + "&IF(told_lacking=\"\",\"All rows are complete.\",\"Rows that lack something: \"&told_lacking&\"The last column of each says what.\")";
   }

@@ -253,7 +253,7 @@ public final class Page {
         where);
   }
 
-  private static final String KEEP = "\nIs it a formula? Then let it stay.";
+  private static final String KEEP = "\nIs it a formula? Choose OK, and it stays.";
 
   /** Offers the values of a list, whose name this is. */
   void offer(String list, String title, String message, boolean strictly, CellRangeAddress where) {
