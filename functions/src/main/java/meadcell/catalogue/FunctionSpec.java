@@ -1,6 +1,5 @@
 package meadcell.catalogue;
 
-import java.lang.invoke.MethodHandle;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,15 +24,14 @@ public final class FunctionSpec {
   private final boolean takesUnits;
   private final Columns columns;
   private final int required;
-  private final MethodHandle handle;
+  private final Signature signature;
 
   private FunctionSpec(String family, Method method) {
     this.family = family;
     this.member = method.getName();
     this.declaration = method.getAnnotation(CellarFunction.class);
-    Signature signature = Signature.of(name(), method);
+    this.signature = Signature.of(name(), method);
     this.args = signature.args();
-    this.handle = signature.handle();
     this.result = ResultSpec.of(method, declaration.gives(), name());
     if (args.stream().anyMatch(arg -> arg.name().equals(UNITS))) {
       throw new IllegalStateException(name() + ": an argument has the name " + UNITS);
@@ -334,7 +332,7 @@ public final class FunctionSpec {
 
   private Object invoke(Object[] values, Object[] given) throws Throwable {
     try {
-      return handle.invokeExact(values);
+      return signature.call(values);
     } catch (Refusal refusal) {
       throw refusal.placed((argument, place) -> inRange(argument, place, given));
     }

@@ -516,8 +516,8 @@ class CarriedTest {
             .startsWith("The sugar is not known: \"Heather must\", which may ferment"));
     assertTrue(refusal(FERMENT, must(), "Cask", "strength", 61).contains("came into \"Tank\""));
     assertEquals(
-        "The strength is not known: in \"Tank\" it went from 0 to 13.1 between 1 day number and 60 day"
-            + " number as in a ferment, so it cannot be carried through those days.",
+        "The strength is not known: in \"Tank\" it went from 0 to 13.1 between day number 1 and day"
+            + " number 60 as in a ferment, so it cannot be carried through those days.",
         refusal(FERMENT, must(dry, strong), "Tank", "strength", 30));
     assertEquals(13.1, carried(FERMENT, must(dry, strong), "Cask", "strength").value(), 1e-9);
     assertEquals(12, carried(FERMENT, must(dry, strong), "Cask", "sugar").value(), 1e-9);
@@ -533,7 +533,7 @@ class CarriedTest {
     assertTrue(
         refusal(FERMENT, must(early, later, sweet), "Tank", "strength", 45)
             .startsWith(
-                "The strength is not known: in \"Tank\" it still changed, from 6 to 11 by 40"));
+                "The strength is not known: in \"Tank\" it still changed, from 6 to 11 by day number 40"));
     assertTrue(
         refusal(FERMENT, must(early, later), "Cask", "strength", 70).contains("still changed"));
     OptionalDouble day = OptionalDouble.of(70);
@@ -611,7 +611,7 @@ class CarriedTest {
     Object[][] analyses = {{"A", 1.0, "acid", 6.0}, {"B", 1.0, "acid", 8.0}};
     assertEquals(
         "Carried from 2 analyses; each counts with what the value would rise if it were 1 more: 0.75"
-            + " for \"A\" of 1 day number, 6 (row 1 of analyses); 0.25 for \"B\" of 1 day number, 8"
+            + " for \"A\" of day number 1, 6 (row 1 of analyses); 0.25 for \"B\" of day number 1, 8"
             + " (row 2 of analyses).",
         Cellar.catalogue()
             .get("CELLAR.WHY")

@@ -106,11 +106,11 @@ class DutyTest {
     assertEquals(30.62, Duty.uk(1, 12, end, false, 0).rate());
     assertEquals(30.62, Duty.uk(1, 12, end + 0.99, false, 0).rate());
     assertEquals(
-        "day is day number 45138; the rates known here begin on 2023-08-01. Take the rate from the law of"
+        "day is 2023-07-31; the rates known here begin on 2023-08-01. Take the rate from the law of"
             + " that day and use DUTY.OWNRATE.",
         refused(() -> Duty.uk(1, 12, start - 1, false, 0)));
     assertEquals(
-        "day is day number 46419; the rates known here end on 2027-01-31. Take the rate from the authority"
+        "day is 2027-02-01; the rates known here end on 2027-01-31. Take the rate from the authority"
             + " and use DUTY.OWNRATE.",
         refused(() -> Duty.uk(1, 12, end + 1, false, 0)));
     double us = serial("2018-01-01");
