@@ -96,7 +96,9 @@ class ForecastSimulationTest {
     assertTrue(all.held() >= 0.9, () -> "held " + all.held());
   }
 
-  /** Read carelessly, warm or full of gas: readings scatter up to eight times as much as they need. */
+  /**
+   * Read carelessly, warm or full of gas: readings scatter up to eight times as much as they need.
+   */
   @Test
   void coarseReadingsWidenTheLimits() {
     Map<String, Tally> tallies = new TreeMap<>();
