@@ -45,7 +45,6 @@ class ExercisesIT {
       moisture | -5 | no
       moisture | 1000000000 | no
       moisture | =TRUE() | no
-      brix | =TRUE() | text.logical
       moisture | =DATE(2026;1;10) | date
       moisture | '18 % | text
       moisture | '18,0 | text
