@@ -9,11 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipFile;
 import meadcell.samples.sheet.Book;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -166,6 +169,55 @@ class BooksTest {
           sheet.getSheetName());
     }
   }
+
+  /** An office takes no formula in a cell that stops whoever types what it does not expect. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void onlyAListStopsWhoTypes(String name) throws IOException {
+    int asked = 0;
+    for (Sheet sheet : Samples.open(name)) {
+      for (DataValidation validation : sheet.getDataValidations()) {
+        boolean list =
+            validation.getValidationConstraint().getValidationType()
+                == DataValidationConstraint.ValidationType.LIST;
+        String at =
+            sheet.getSheetName() + validation.getRegions().getCellRangeAddresses()[0].formatAsString();
+        assertTrue(
+            list
+                || !validation.getShowErrorBox()
+                || validation.getErrorStyle() != DataValidation.ErrorStyle.STOP,
+            at);
+        assertTrue(validation.getPromptBoxText().length() > 5, at);
+        if (validation.getShowErrorBox()) {
+          asked++;
+          String says = validation.getErrorBoxText();
+          assertTrue(says.substring(says.indexOf(": ") + 2).length() > 10, at + ": " + says);
+        }
+      }
+    }
+    assertTrue(asked > 0);
+    try (ZipFile ods = new ZipFile(Samples.file(name, "ods").toFile())) {
+      String content =
+          new String(
+              ods.getInputStream(ods.getEntry("content.xml")).readAllBytes(),
+              StandardCharsets.UTF_8);
+      Matcher validation = VALIDATION.matcher(content);
+      int seen = 0;
+      while (validation.find()) {
+        seen++;
+        String text = validation.group();
+        assertTrue(
+            text.contains("cell-content-is-in-list")
+                || text.contains("<table:error-message table:display=\"false\"")
+                || text.contains("table:message-type=\"warning\""),
+            text);
+      }
+      assertTrue(seen > 0);
+    }
+  }
+
+  private static final Pattern VALIDATION =
+      Pattern.compile("(?s)<table:content-validation .*?</table:content-validation>");
 
   /** What stands below another cell's merged ones is never seen. */
   @ParameterizedTest

@@ -157,7 +157,7 @@ class StatesIT {
   /** What a row says beside itself. */
   private String lacks(String log, int row) throws Exception {
     return RemoteOffice.as(
-            XText.class, book.sheet(log).getCellByPosition(CellarFile.LOGS.get(log)[0], row))
+            XText.class, book.sheet(log).getCellByPosition(CellarFile.LOGS.get(log)[2], row))
         .getString();
   }
 
@@ -167,6 +167,10 @@ class StatesIT {
         Arguments.of("Additions", "unknown vessel", new Object[] {DAY, "C77", "honey", 1, "kg"}),
         Arguments.of("Readings", "unknown lot or vessel", new Object[] {DAY, "C77", 1.05, 15}),
         Arguments.of("Movements", "unknown vessel", new Object[] {DAY, "Tank 1", "C77", 1}),
+        Arguments.of("Movements", "unknown source", new Object[] {DAY, "Carbyos", "C1", 1}),
+        Arguments.of("Movements", "a day that is no text", new Object[] {"'2026-02-27", "Tank 1", "C1", 1}),
+        Arguments.of("Movements", "a volume that is no text", new Object[] {DAY, "Tank 1", "C1", "'2,5"}),
+        Arguments.of("Movements", "a depth within the bilge", new Object[] {DAY, "gauge", "C2", null, 70}),
         Arguments.of("Analyses", "unknown vessel or lot", new Object[] {"C77", DAY, "pH", 3.4}),
         Arguments.of("Past occupants", "unknown cask", new Object[] {"C77", "rye", DAY, DAY}),
         Arguments.of("Vessels", "a name of its own", new Object[] {"C1", "cask"}),

@@ -1,6 +1,7 @@
 package meadcell.batch.calculation;
 
 import java.util.Arrays;
+import org.apache.poi.ss.formula.EvaluationWorkbook;
 import org.apache.poi.ss.formula.eval.AreaEval;
 import org.apache.poi.ss.formula.eval.EvaluationException;
 
@@ -9,15 +10,16 @@ import org.apache.poi.ss.formula.eval.EvaluationException;
  * often takes the same area and a row more, and only that row is read then.
  */
 final class GrowingArea {
-  private record Start(int sheet, int row, int firstColumn, int lastColumn) {}
+  private record Start(EvaluationWorkbook workbook, int sheet, int row, int firstColumn, int lastColumn) {}
 
   private Start start;
   private Object[][] rows = {};
 
-  /** The rows of an area of the workbook; the cells must not have changed meanwhile. */
-  Object[][] rows(AreaEval area) throws EvaluationException {
+  /** The rows of an area of a workbook whose cells never change. */
+  Object[][] rows(EvaluationWorkbook workbook, AreaEval area) throws EvaluationException {
     Start asked =
         new Start(
+            workbook,
             area.getFirstSheetIndex(),
             area.getFirstRow(),
             area.getFirstColumn(),

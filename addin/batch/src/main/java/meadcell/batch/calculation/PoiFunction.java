@@ -74,7 +74,7 @@ final class PoiFunction implements FreeRefFunction {
     Object[] values = new Object[args.length];
     try {
       for (int i = 0; i < args.length; i++) {
-        values[i] = isRequiredText(i) ? CellValues.text(args[i]) : value(i, args[i]);
+        values[i] = isRequiredText(i) ? CellValues.text(args[i]) : value(i, args[i], ec);
       }
       return CellValues.toEval(spec.call(values), ec.getRowIndex(), ec.getColumnIndex());
     } catch (EvaluationException e) {
@@ -90,9 +90,11 @@ final class PoiFunction implements FreeRefFunction {
     }
   }
 
-  private Object value(int index, ValueEval arg) throws EvaluationException {
-    return arg instanceof AreaEval area && area.getFirstSheetIndex() >= 0
-        ? areas.computeIfAbsent(index, i -> new GrowingArea()).rows(area)
+  private Object value(int index, ValueEval arg, OperationEvaluationContext ec)
+      throws EvaluationException {
+    boolean standsStill = ec.getWorkbook() instanceof PoiWorkbook;
+    return standsStill && arg instanceof AreaEval area && area.getFirstSheetIndex() >= 0
+        ? areas.computeIfAbsent(index, i -> new GrowingArea()).rows(ec.getWorkbook(), area)
         : CellValues.fromEval(arg);
   }
 

@@ -44,6 +44,8 @@ final class Misspelt {
   }
 
   private String hint(String name) {
-    return Nearest.to(name, catalogue.names()).map(near -> " Did you mean " + near + "?").orElse("");
+    return Nearest.to(name, catalogue.names())
+        .map(near -> " Did you mean " + near + "?")
+        .orElse("");
   }
 }

@@ -23,7 +23,8 @@ public record Alike(Report.Remark first, Report.Remark last, int count) {
   /** What remarks have in common that are told together, whatever their rows. */
   record Kind(Report.Code code, String sheet, String column, String sentence) {
     static Kind of(Report.Remark remark) {
-      return new Kind(remark.code(), remark.sheet(), rowless(remark.cell()), rowless(remark.sentence()));
+      return new Kind(
+          remark.code(), remark.sheet(), rowless(remark.cell()), rowless(remark.sentence()));
     }
   }
 
@@ -59,8 +60,6 @@ public record Alike(Report.Remark first, Report.Remark last, int count) {
 
   @Override
   public String toString() {
-    return count == 1
-        ? first.toString()
-        : first.sheet() + "!" + cells() + ": " + first.sentence();
+    return count == 1 ? first.toString() : first.sheet() + "!" + cells() + ": " + first.sentence();
   }
 }

@@ -16,19 +16,18 @@ final class Added {
   /** Properties that are carried, and what else than feeds changes them. */
   private static final Map<String, String> CHANGED_BY = new LinkedHashMap<>();
 
-  private static final String SULFITE = "sulfite";
-
   static {
     CHANGED_BY.put("strength", "");
     CHANGED_BY.put("sugar", "");
-    CHANGED_BY.put("titratable acidity", "*acid*");
-    CHANGED_BY.put("total SO2", SULFITE);
+    CHANGED_BY.put("titratable acidity", "ad_acid");
+    CHANGED_BY.put("total SO2", "ad_sulfite");
   }
 
   private Added() {}
 
   static void workings(Workings rows, int vessels) {
-    rows.column("ad_vessel", Feeds.ROWS, given("[ad_key]", "INDEX(addition_vessel,ROW())"))
+    rows.column("ad_sulfite", Feeds.ROWS, ofThem("sulfi", "sulphi", "so2"))
+        .column("ad_acid", Feeds.ROWS, ofThem("acid", "carbonat"))
         .arrays(
             "v_source",
             vessels,
@@ -66,13 +65,16 @@ final class Added {
   /** The last day up to one on which something was added that changes it; 0 if never. */
   private static String last(String vessel, String by, String day) {
     String fed = "INT(MAXIFS(ad_key,ad_vessel,%s,ad_key,\"<\"&(%s+1)))".formatted(vessel, day);
-    if (by.equals(SULFITE)) {
-      return "MAX(" + fed + "," + Formulas.lastSulfite(vessel, day) + ")";
-    }
     return by.isEmpty()
         ? fed
-        : "MAX(%s,MAXIFS(addition_day,addition_vessel,%s,addition_what,\"%s\",addition_day,\"<=\"&%s))"
-            .formatted(fed, vessel, by, day);
+        : "MAX(%s,MAXIFS(%s,ad_vessel,%s,ad_day,\"<=\"&%s))".formatted(fed, by, vessel, day);
+  }
+
+  /** The day of an addition whose name has one of these in it. */
+  private static String ofThem(String... words) {
+    return given(
+        "[ad_day]",
+        "IF(SUMPRODUCT(ISNUMBER(SEARCH({\"" + String.join("\",\"", words) + "\"},INDEX(addition_what,ROW())))*1)>0,[ad_day],\"\")");
   }
 
   private static String name(String property) {

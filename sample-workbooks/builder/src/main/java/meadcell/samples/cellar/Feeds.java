@@ -71,21 +71,28 @@ final class Feeds {
    */
   private static void fed(Workings rows) {
     rows.column(
+            "ad_day",
+            ROWS,
+            "IF(ROW()>ROWS(addition_day),\"\",IF(OR(NOT(ISNUMBER(INDEX(addition_day,ROW()))),INDEX(addition_vessel,ROW())=\"\",INDEX(addition_what,ROW())=\"\"),\"\",INDEX(addition_day,ROW())))")
+        .column("ad_vessel", ROWS, given("[ad_day]", "INDEX(addition_vessel,ROW())&\"\""))
+        .column(
             "ad_key",
             ROWS,
-            "IF(ROW()>ROWS(addition_day),\"\",IF(OR(NOT(ISNUMBER(INDEX(addition_day,ROW()))),INDEX(addition_vessel,ROW())=\"\",INDEX(addition_what,ROW())=\"\"),\"\",IF(SUMPRODUCT(ISNUMBER(SEARCH(no_sugar,INDEX(addition_what,ROW())))*1)>0,\"\",INDEX(addition_day,ROW())+ROW()/100000)))")
+            given(
+                "[ad_day]",
+                "IF(SUMPRODUCT(ISNUMBER(SEARCH(no_sugar,INDEX(addition_what,ROW())))*1)>0,\"\",[ad_day]+ROW()/100000)"))
         .column(
             "ad_by",
             ROWS,
             given(
                 "[ad_key]",
-                "ROUND(MOD(MAXIFS(l_key,l_in,INDEX(addition_vessel,ROW())&\"\",l_key,\"<\"&(INDEX(addition_day,ROW())+1)),1)*1000,0)"))
+                "ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&([ad_day]+1)),1)*1000,0)"))
         .column(
             "ad_lot",
             ROWS,
             given(
                 "[ad_key]",
-                "IF(IF([ad_by]=0,FALSE,OR(INDEX(lot_closed,[ad_by])=\"\",INDEX(lot_closed,[ad_by])>=INDEX(addition_day,ROW()))),INDEX(lot_name,[ad_by])&\"\",IFERROR(INDEX(held_lot,MATCH(INDEX(addition_vessel,ROW())&\"\",held_name,0)),\"\"))"));
+                "IF(IF([ad_by]=0,FALSE,OR(INDEX(lot_closed,[ad_by])=\"\",INDEX(lot_closed,[ad_by])>=[ad_day])),INDEX(lot_name,[ad_by])&\"\",IFERROR(INDEX(held_lot,MATCH([ad_vessel],held_name,0)),\"\"))"));
   }
 
   /** The feeds of the chosen lot, one after the other. */

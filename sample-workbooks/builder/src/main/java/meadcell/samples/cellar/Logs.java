@@ -8,6 +8,7 @@ import static meadcell.samples.sheet.Field.between;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 import static meadcell.samples.sheet.Log.chosen;
+import static meadcell.samples.sheet.Log.numbered;
 import static meadcell.samples.sheet.Log.typed;
 
 import meadcell.catalogue.Quantity;
@@ -51,9 +52,12 @@ final class Logs {
     return new Log(
         book,
         MOVES,
-        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count in the order they stand.",
+        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count by their No.",
         MOST_MOVES,
-        "IF(COUNT([move_volume],[move_dip])=0,\", no volume\",\"\")"
+        "IF(COUNT([move_volume],[move_dip])>0,\"\",IF(COUNTA([move_volume],[move_dip])=0,\", no volume\",\", a volume that is no text\"))"
+            + "&IF(OR([move_from]=\"\",ISNUMBER(MATCH([move_from],source_list,0))),\"\",\", unknown source\")"
+            + "&IF(ISNUMBER([move_no]),\"\",\", its No.\")"
+            + "&IFERROR(IF(AND(NOT(ISNUMBER([move_volume])),[move_dip]>INDEX(vessel_bilge,MATCH([move_to],vessel_name,0))),\", a depth within the bilge\",\"\"),\"\")"
             + uncounted("mv_open", "move_day"),
         typed("Day", "move_day", 12, DATE).needed("day"),
         chosen("From", "move_from", 22, "source_list", false).needed("source"),
@@ -70,7 +74,8 @@ final class Logs {
                 "Standard uncertainty of the volume. Blank: half a per cent.",
                 0.001,
                 10_000)),
-        typed("Remarks", "move_note", 44, TEXT));
+        typed("Remarks", "move_note", 40, TEXT),
+        numbered("move_no"));
   }
 
   private static Log readings(Book book) {
@@ -139,7 +144,7 @@ final class Logs {
             12,
             words("none", "stale", "acetic", "sulfurous", "mousy", "other")),
         typed("Verdict", "tasting_verdict", 11, words("wait", "top up", "blend", "bottle")),
-        typed("Words", "tasting_note", 36, TEXT));
+        typed("Words", "tasting_note", 28, TEXT));
   }
 
   private static Log additions(Book book) {
