@@ -283,12 +283,7 @@ public final class Page {
   private void guard(
       DataValidationConstraint constraint, String title, String message, CellRangeAddress where) {
     guard(
-        constraint,
-        title,
-        message,
-        title + ": " + message,
-        DataValidation.ErrorStyle.STOP,
-        where);
+        constraint, title, message, title + ": " + message, DataValidation.ErrorStyle.STOP, where);
   }
 
   private void guard(
