@@ -129,7 +129,10 @@ public final class Log {
     page.sheet.getRow(HEADER).setHeightInPoints(18);
     page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
-    page.frame(FIRST, FIRST + rows - 1);
+    page.frame(
+        FIRST,
+        FIRST + rows - 1,
+        (int) List.of(columns).stream().filter(column -> !column.isNumber()).count());
   }
 
   private int remarks() {
