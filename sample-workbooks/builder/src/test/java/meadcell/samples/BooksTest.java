@@ -181,7 +181,8 @@ class BooksTest {
             validation.getValidationConstraint().getValidationType()
                 == DataValidationConstraint.ValidationType.LIST;
         String at =
-            sheet.getSheetName() + validation.getRegions().getCellRangeAddresses()[0].formatAsString();
+            sheet.getSheetName()
+                + validation.getRegions().getCellRangeAddresses()[0].formatAsString();
         assertTrue(
             list
                 || !validation.getShowErrorBox()

@@ -53,7 +53,8 @@ final class CellarFile implements AutoCloseable {
         if (!sheet.getTables().isEmpty()) {
           XSSFTable table = sheet.getTables().get(0);
           LOGS.put(
-              sheet.getSheetName(), new int[] {typed(table), table.getDataRowCount(), table.getColumnCount()});
+              sheet.getSheetName(),
+              new int[] {typed(table), table.getDataRowCount(), table.getColumnCount()});
         } else if (!built.isSheetHidden(i)) {
           PAGES.add(sheet.getSheetName());
         }
@@ -216,8 +217,7 @@ final class CellarFile implements AutoCloseable {
     by.IsAscending = ascending;
     RemoteOffice.as(
             XSortable.class,
-            sheet(log)
-                .getCellRangeByPosition(0, FIRST, size[2] - 1, FIRST + size[1] - 1))
+            sheet(log).getCellRangeByPosition(0, FIRST, size[2] - 1, FIRST + size[1] - 1))
         .sort(
             new PropertyValue[] {
               RemoteOffice.property("SortFields", new TableSortField[] {by}),

@@ -299,7 +299,10 @@ class CellarToolsIT {
   /** Sheets of paper: no page spills over, on either paper, nor prints what is empty. */
   @Test
   void pagesPrintOnAsFewSheetsAsTheyHaveParts() throws Exception {
+    int all = rendered();
     assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "A4");
+    int logs = all - SHEETS_OF_PAPER;
+    assertTrue(logs >= 9 && logs <= 15, logs + " of the logs");
     XNameAccess styles =
         RemoteOffice.as(
             XNameAccess.class,
@@ -315,16 +318,19 @@ class CellarToolsIT {
     assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "US Letter");
   }
 
-  /** Of all pages; logs are as long as they are. */
+  private static int rendered() throws Exception {
+    return RemoteOffice.as(XRenderable.class, book.document())
+        .getRendererCount(book.document(), new PropertyValue[0]);
+  }
+
+  /** Of all pages without the logs. */
   private static int sheetsOfPaper() throws Exception {
     XSpreadsheets sheets = RemoteOffice.as(XSpreadsheetDocument.class, book.document()).getSheets();
     for (String log : CellarFile.LOGS.keySet()) {
       RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
           .setPropertyValue("IsVisible", false);
     }
-    int count =
-        RemoteOffice.as(XRenderable.class, book.document())
-            .getRendererCount(book.document(), new PropertyValue[0]);
+    int count = rendered();
     for (String log : CellarFile.LOGS.keySet()) {
       RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
           .setPropertyValue("IsVisible", true);

@@ -258,8 +258,8 @@ class PagesIT {
   /**
    * Pounds for a litre of alcohol in wine and other fermented products of 8.5 to 22 % vol: 29.54
    * from February 2025 (a law firm's guide), 30.62 from February 2026 (the UK's tariff, notice of 5
-   * December 2025); later rates are not known,
-   * and a small producer's relief is for less than 8.5 % vol.
+   * December 2025); later rates are not known, and a small producer's relief is for less than 8.5 %
+   * vol.
    */
   @ParameterizedTest
   @CsvSource({

@@ -305,8 +305,7 @@ class SeasonIT {
   @Test
   void aRowHalfTypedStaysOutAndIsTold() throws Exception {
     Ledger ledger = on(Season.TODAY);
-    assertEquals(
-        "All rows are complete.", book.text("book_sound"));
+    assertEquals("All rows are complete.", book.text("book_sound"));
     int line = book.type("Movements", Season.TODAY);
     String told = book.text("book_sound");
     assertTrue(told.contains("1 in Movements, first in line " + line), told);

@@ -168,9 +168,12 @@ class StatesIT {
         Arguments.of("Readings", "unknown lot or vessel", new Object[] {DAY, "C77", 1.05, 15}),
         Arguments.of("Movements", "unknown vessel", new Object[] {DAY, "Tank 1", "C77", 1}),
         Arguments.of("Movements", "unknown source", new Object[] {DAY, "Carbyos", "C1", 1}),
-        Arguments.of("Movements", "a day that is no text", new Object[] {"'2026-02-27", "Tank 1", "C1", 1}),
-        Arguments.of("Movements", "a volume that is no text", new Object[] {DAY, "Tank 1", "C1", "'2,5"}),
-        Arguments.of("Movements", "a depth within the bilge", new Object[] {DAY, "gauge", "C2", null, 70}),
+        Arguments.of(
+            "Movements", "a day that is no text", new Object[] {"'2026-02-27", "Tank 1", "C1", 1}),
+        Arguments.of(
+            "Movements", "a volume that is no text", new Object[] {DAY, "Tank 1", "C1", "'2,5"}),
+        Arguments.of(
+            "Movements", "a depth within the bilge", new Object[] {DAY, "gauge", "C2", null, 70}),
         Arguments.of("Analyses", "unknown vessel or lot", new Object[] {"C77", DAY, "pH", 3.4}),
         Arguments.of("Past occupants", "unknown cask", new Object[] {"C77", "rye", DAY, DAY}),
         Arguments.of("Vessels", "a name of its own", new Object[] {"C1", "cask"}),

@@ -74,7 +74,9 @@ final class Added {
   private static String ofThem(String... words) {
     return given(
         "[ad_day]",
-        "IF(SUMPRODUCT(ISNUMBER(SEARCH({\"" + String.join("\",\"", words) + "\"},INDEX(addition_what,ROW())))*1)>0,[ad_day],\"\")");
+        "IF(SUMPRODUCT(ISNUMBER(SEARCH({\""
+            + String.join("\",\"", words)
+            + "\"},INDEX(addition_what,ROW())))*1)>0,[ad_day],\"\")");
   }
 
   private static String name(String property) {

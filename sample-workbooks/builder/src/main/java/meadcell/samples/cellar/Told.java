@@ -45,7 +45,8 @@ final class Told {
                 "MAXIFS(DAY,DAY,\">0\"%s%s)"
                     .replace("DAY", day)
                     .formatted(
-                        DAYS.get(day), before.isEmpty() ? "" : ",%s,\"<\"&%s".formatted(day, before)))
+                        DAYS.get(day),
+                        before.isEmpty() ? "" : ",%s,\"<\"&%s".formatted(day, before)))
         .collect(Collectors.joining(",", "INT(MAX(", "))"));
   }
 

@@ -127,15 +127,12 @@ public final class Log {
       }
     }
     page.sheet.getRow(HEADER).setHeightInPoints(18);
-    page.text(
-        FIRST + rows,
-        remarks(),
-        1,
-        1,
-        Look.NOTE,
-        "More room: insert rows above this line.");
+    page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
-    page.frame(FIRST, FIRST + rows - 1);
+    page.frame(
+        FIRST,
+        FIRST + rows - 1,
+        (int) List.of(columns).stream().filter(column -> !column.isNumber()).count());
   }
 
   private int remarks() {
@@ -161,11 +158,12 @@ public final class Log {
       String blank = cell(c.name()) + "=\"\"";
       String unknown =
           c.field().isNumber()
-              ? "IF(ISNUMBER(%s),\"\",\", a %s that is no text\")".formatted(cell(c.name()), c.lack())
+              ? "IF(ISNUMBER(%s),\"\",\", a %s that is no text\")"
+                  .formatted(cell(c.name()), c.lack())
               : c.list().isEmpty() || !c.strictly()
-              ? "\"\""
-              : "IF(ISNUMBER(MATCH(%s,%s,0)),\"\",\", unknown %s\")"
-                  .formatted(cell(c.name()), c.list(), c.lack());
+                  ? "\"\""
+                  : "IF(ISNUMBER(MATCH(%s,%s,0)),\"\",\", unknown %s\")"
+                      .formatted(cell(c.name()), c.list(), c.lack());
       if (!c.lack().isEmpty()) {
         parts.add("IF(%s,\", no %s\",%s)".formatted(blank, c.lack(), unknown));
       }
@@ -203,7 +201,9 @@ public final class Log {
       page.offer(
           column.list(),
           column.header(),
-          "Choose from the list" + (column.strictly() ? "." : ", or type another name.") + REGISTER.getOrDefault(column.list(), ""),
+          "Choose from the list"
+              + (column.strictly() ? "." : ", or type another name.")
+              + REGISTER.getOrDefault(column.list(), ""),
           column.strictly(),
           where);
     }

@@ -43,6 +43,7 @@ public final class Page {
   private boolean upright;
   private int repeatedRow = -1;
   private int printedRows;
+  private int printedColumns;
 
   Page(Book book, String title, int... widths) {
     this.book = book;
@@ -79,8 +80,12 @@ public final class Page {
     return this;
   }
 
-  /** A table that fills the sheet down to this row: its header stays, on screen and on paper. */
-  void frame(int firstRow, int rows) {
+  /**
+   * A table that fills the sheet down to this row: its header stays, on screen and on paper. What
+   * stands beside these columns would print all of its empty rows.
+   */
+  void frame(int firstRow, int rows, int columns) {
+    printedColumns = columns;
     frozenRows = firstRow;
     repeatedRow = firstRow - 1;
     printedRows = rows;
@@ -283,12 +288,7 @@ public final class Page {
   private void guard(
       DataValidationConstraint constraint, String title, String message, CellRangeAddress where) {
     guard(
-        constraint,
-        title,
-        message,
-        title + ": " + message,
-        DataValidation.ErrorStyle.STOP,
-        where);
+        constraint, title, message, title + ": " + message, DataValidation.ErrorStyle.STOP, where);
   }
 
   private void guard(
@@ -329,8 +329,7 @@ public final class Page {
     unitFormats.forEach(this::switchFormat);
     int lastRow =
         printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
-    // beside a log stands what its rows lack, which would print all of its empty rows
-    int lastColumn = widths.length - (open ? 2 : 1);
+    int lastColumn = (open ? printedColumns : widths.length) - 1;
     book.workbook.setPrintArea(book.workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
     if (repeatedRow >= 0) {
