@@ -1,9 +1,11 @@
 package meadcell.batch.report;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -39,12 +41,14 @@ public record Alike(Report.Remark first, Report.Remark last, int count) {
       byKind.computeIfAbsent(Kind.of(remark), kind -> new ArrayList<>()).add(remark);
     }
     List<Alike> told = new ArrayList<>();
+    Set<Kind> toldOnce = new HashSet<>();
     for (Report.Remark remark : remarks) {
-      List<Report.Remark> alike = byKind.get(Kind.of(remark));
+      Kind kind = Kind.of(remark);
+      List<Report.Remark> alike = byKind.get(kind);
       boolean together = alike.size() > FEW && !remark.cell().isEmpty();
       if (!together) {
         told.add(new Alike(remark, remark, 1));
-      } else if (alike.get(0) == remark) {
+      } else if (toldOnce.add(kind)) {
         told.add(new Alike(remark, alike.get(alike.size() - 1), alike.size()));
       }
     }
