@@ -53,7 +53,8 @@ final class Analyses {
     double value = property.inRange(row);
     byLot
         .computeIfAbsent(lot, l -> new TreeMap<>())
-        .put(row.day(), new Analysis(lot, row.day(), value, property.uncertaintyOf(row), row.row()));
+        .put(
+            row.day(), new Analysis(lot, row.day(), value, property.uncertaintyOf(row), row.row()));
   }
 
   /** {@return whether liquid of this name comes from outside the log} */

@@ -56,10 +56,7 @@ final class Cooling {
     double span = (degrees[i] - degrees[i + 1]) / -Math.expm1(-rate * time);
     return new IterativeLegendreGaussIntegrator(NODES, 1e-10, 1e-300)
         .integrate(
-            MOST_EVALUATIONS,
-            t -> lethal(degrees[i] + span * Math.expm1(-rate * t)),
-            0,
-            time);
+            MOST_EVALUATIONS, t -> lethal(degrees[i] + span * Math.expm1(-rate * t)), 0, time);
   }
 
   /** {@return by what share of its distance to the end it falls a minute, over two intervals} */
@@ -81,11 +78,7 @@ final class Cooling {
         ? OptionalDouble.empty()
         : OptionalDouble.of(
             new BrentSolver(1e-12, 1e-12)
-                .solve(
-                    1000,
-                    rate -> excess(rate, fall, nextFall, time, nextTime),
-                    least,
-                    most));
+                .solve(1000, rate -> excess(rate, fall, nextFall, time, nextTime), least, most));
   }
 
   /** Above 0 while at this rate the first interval would have less of the whole fall. */

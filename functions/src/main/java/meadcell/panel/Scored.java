@@ -23,8 +23,7 @@ public final class Scored {
    */
   @CellarFunction(
       summary = "Mean of the panel's scores, and how far it is uncertain (95 %).",
-      formula =
-          "x̄ and t(0.975, n−1) · s/√n, s at least that of rounding: the scale's step/√12.",
+      formula = "x̄ and t(0.975, n−1) · s/√n, s at least that of rounding: the scale's step/√12.",
       source = "Student's t; JCGM 100:2008 (GUM), 4.2, F.2.2.1 and annex G.",
       example = "PANEL.SCORE({14;15;13.5;16;14.5;15})",
       note =

@@ -66,7 +66,8 @@ class HeatingTest {
       @Between(min = 1, max = 10) double step,
       @Between(min = 4, max = 15) double z) {
     double[] times = {0, step, 2.5 * step, 3.5 * step};
-    double[] degrees = Arrays.stream(times).map(t -> end + (from - end) * Math.exp(-rate * t)).toArray();
+    double[] degrees =
+        Arrays.stream(times).map(t -> end + (from - end) * Math.exp(-rate * t)).toArray();
     double expected = cooled(from, end, rate, 3.5 * step, z);
     assertEquals(expected, Heating.pasteurUnits(times, degrees, z, 60), 1e-6 * expected);
     double straight = 0;
@@ -90,8 +91,7 @@ class HeatingTest {
         Arrays.stream(times)
             .map(t -> end + (from - end) * Math.exp(-rate * Math.max(0, t - late)))
             .toArray();
-    double truth =
-        late * Math.pow(10, (from - 60) / 7) + cooled(from, end, rate, 20 - late, 7);
+    double truth = late * Math.pow(10, (from - 60) / 7) + cooled(from, end, rate, 20 - late, 7);
     double told = Heating.pasteurUnits(times, degrees, 7, 60);
     assertTrue(told <= truth * (1 + 1e-6), told + " for " + truth);
   }

@@ -23,7 +23,7 @@ final class Behind {
 
   static void add(Book book) {
     moves(new Workings(book, MOVES));
-    book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,5)");
+    book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
     Workings rows = new Workings(book, "Workings readings");
     readings(rows);
@@ -43,6 +43,7 @@ final class Behind {
     WholeCasks.workings(state);
     StoryPage.workings(state);
     InstrumentPage.workings(new Workings(book, "Workings instruments"));
+    Told.workings(state);
     names(book);
   }
 
@@ -61,16 +62,21 @@ final class Behind {
                 + "INDEX(vessel_bilge,MATCH(INDEX(move_to,ROW()),vessel_name,0)),"
                 + "INDEX(vessel_length,MATCH(INDEX(move_to,ROW()),vessel_name,0)),"
                 + "INDEX(move_dip,ROW()),kept),\"\"),\"\"))))")
-        .column("mv_day", rows, "IF([mv_volume]=\"\",\"\",INDEX(move_day,ROW()))")
+        .column("mv_day", rows, "IF([mv_volume]=\"\",\"\",INT(INDEX(move_day,ROW())))")
         .column(
             "mv_u",
             rows,
             "IF([mv_volume]=\"\",\"\",IF(ISNUMBER(INDEX(move_u,ROW())),INDEX(move_u,ROW()),\"\"))")
+        // by the time of day, if one is typed with it; then by number
+        .column(
+            "mv_order",
+            rows,
+            "IF([mv_volume]=\"\",\"\",IF(ISNUMBER(INDEX(move_no,ROW())),1E7*MOD(INDEX(move_day,ROW()),1)+INDEX(move_no,ROW()),\"\"))")
         .column(
             "mv_open",
             rows,
             "IF(OR([mv_volume]<>\"\",ROW()>ROWS(move_day)),\"\",IF(COUNTA(INDEX(move_day,ROW()),INDEX(move_from,ROW()),INDEX(move_to,ROW()),INDEX(move_volume,ROW()),INDEX(move_dip,ROW()))=0,\"\",ROW()))")
-        .block("moves_block", "mv_from", "mv_u", rows)
+        .block("moves_block", "mv_from", "mv_order", rows)
         .column("moves_end", 1, "SUMPRODUCT(MAX((mv_volume<>\"\")*ROW(mv_volume)))")
         .column("moves_last", 1, "MAX(1,[moves_end]-1)")
         .block("moves_used", "moves_last", "moves_last", 1);
@@ -91,7 +97,7 @@ final class Behind {
                 + "IF(ISNUMBER(INDEX(lot_calibration,[g_at])),INDEX(lot_calibration,[g_at]),IF(kept=\"US\",60,20)),"
                 + "INDEX(lot_original,[g_at]),kept),\"\"))")
         .column("g_lot", rows, "IF([g_gravity]=\"\",\"\",INDEX(reading_lot,ROW()))")
-        .column("g_day", rows, "IF([g_gravity]=\"\",\"\",INDEX(reading_day,ROW()))")
+        .column("g_day", rows, "IF([g_gravity]=\"\",\"\",INT(INDEX(reading_day,ROW())))")
         .column(
             "g_open",
             rows,
@@ -102,7 +108,7 @@ final class Behind {
     int rows = Logs.MOST + SPARE;
     analyses
         .column("an_lot", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_lot,ROW()))")
-        .column("an_day", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_day,ROW()))")
+        .column("an_day", rows, "IF([an_value]=\"\",\"\",INT(INDEX(analysis_day,ROW())))")
         .column("an_what", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_what,ROW()))")
         .column(
             "an_value",
@@ -306,7 +312,8 @@ final class Behind {
   private static void names(Book book) {
     book.formulaName("vessel_list", "INDEX(vessel_name,2):INDEX(vessel_name,MAX(2,vessel_last))");
     book.formulaName("lot_list", "INDEX(lot_name,2):INDEX(lot_name,MAX(2,lot_last))");
-    book.formulaName("target_list", "INDEX(target_names,2):INDEX(target_names,vessel_last+1)");
+    book.formulaName(
+        "target_list", "INDEX(target_names,2):INDEX(target_names,MAX(2,vessel_last+1))");
     book.formulaName(
         "source_list", "INDEX(source_names,2):INDEX(source_names,MAX(2,vessel_last+lot_last))");
   }

@@ -37,7 +37,8 @@ final class CasksNow {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 14, 18, 12, 8, 11, 13, 8, 7, 12, 12, 12, 12).upright();
+    Page page =
+        book.page(TITLE, 14, 18, 12, 8, 11, 13, 8, 7, 12, 12, 12, 12).onOneSheet().upright();
     Table table =
         page.head(
                 TITLE,
@@ -71,7 +72,8 @@ final class CasksNow {
   }
 
   private static String state(String formula) {
-    return ("IF([Vessel]=\"\",\"\",IF(INDEX(v_at,AT)=\"\",\"\"," + formula + "))").replace("AT", AT);
+    return ("IF([Vessel]=\"\",\"\",IF(INDEX(v_at,AT)=\"\",\"\"," + formula + "))")
+        .replace("AT", AT);
   }
 
   private static String blank(String column, String times) {

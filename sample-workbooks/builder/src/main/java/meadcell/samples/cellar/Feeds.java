@@ -14,7 +14,7 @@ import meadcell.samples.sheet.Workings;
  */
 final class Feeds {
   static final int MOST = 12;
-  private static final int ROWS = Logs.MOST + 200;
+  static final int ROWS = Logs.MOST + 200;
   private static final int LOTS = Registers.MOST_LOTS + 20;
 
   /** A vessel with less of the lot is not what the lot's readings tell of. */
@@ -31,6 +31,7 @@ final class Feeds {
         "no_sugar",
         "sulfi",
         "sulphi",
+        "so2",
         "sorb",
         "phosphat",
         "nutri",
@@ -46,6 +47,7 @@ final class Feeds {
         "chip");
     ofLots(rows);
     fed(rows);
+    Added.workings(rows, Registers.MOST_VESSELS);
     chosen(rows);
     book.formulaName("feed_last", "MAX(feed_day)");
   }
@@ -64,24 +66,33 @@ final class Feeds {
             "IF([l_came]=\"\",0,INT(MAXIFS(ad_key,ad_lot,INDEX(lot_name,ROW()),ad_key,\"<\"&(today+1))))");
   }
 
-  /** Which rows of Additions feed which lot: the last one pitched in there, else what lies there. */
+  /**
+   * Which rows of Additions feed which lot: the last one pitched in there, else what lies there.
+   */
   private static void fed(Workings rows) {
     rows.column(
+            "ad_day",
+            ROWS,
+            "IF(ROW()>ROWS(addition_day),\"\",IF(OR(NOT(ISNUMBER(INDEX(addition_day,ROW()))),INDEX(addition_vessel,ROW())=\"\",INDEX(addition_what,ROW())=\"\"),\"\",INDEX(addition_day,ROW())))")
+        .column("ad_vessel", ROWS, given("[ad_day]", "INDEX(addition_vessel,ROW())&\"\""))
+        .column(
             "ad_key",
             ROWS,
-            "IF(ROW()>ROWS(addition_day),\"\",IF(OR(NOT(ISNUMBER(INDEX(addition_day,ROW()))),INDEX(addition_vessel,ROW())=\"\",INDEX(addition_what,ROW())=\"\"),\"\",IF(SUMPRODUCT(ISNUMBER(SEARCH(no_sugar,INDEX(addition_what,ROW())))*1)>0,\"\",INDEX(addition_day,ROW())+ROW()/100000)))")
+            given(
+                "[ad_day]",
+                "IF(SUMPRODUCT(ISNUMBER(SEARCH(no_sugar,INDEX(addition_what,ROW())))*1)>0,\"\",[ad_day]+ROW()/100000)"))
         .column(
             "ad_by",
             ROWS,
             given(
                 "[ad_key]",
-                "ROUND(MOD(MAXIFS(l_key,l_in,INDEX(addition_vessel,ROW())&\"\",l_key,\"<\"&(INDEX(addition_day,ROW())+1)),1)*1000,0)"))
+                "ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&([ad_day]+1)),1)*1000,0)"))
         .column(
             "ad_lot",
             ROWS,
             given(
                 "[ad_key]",
-                "IF(IF([ad_by]=0,FALSE,OR(INDEX(lot_closed,[ad_by])=\"\",INDEX(lot_closed,[ad_by])>=INDEX(addition_day,ROW()))),INDEX(lot_name,[ad_by])&\"\",IFERROR(INDEX(held_lot,MATCH(INDEX(addition_vessel,ROW())&\"\",held_name,0)),\"\"))"));
+                "IF(IF([ad_by]=0,FALSE,OR(INDEX(lot_closed,[ad_by])=\"\",INDEX(lot_closed,[ad_by])>=[ad_day])),INDEX(lot_name,[ad_by])&\"\",IFERROR(INDEX(held_lot,MATCH([ad_vessel],held_name,0)),\"\"))"));
   }
 
   /** The feeds of the chosen lot, one after the other. */
@@ -95,8 +106,7 @@ final class Feeds {
             "feed_key")
         .column("feed_row", MOST, given("[feed_key]", "ROUND(MOD([feed_key],1)*100000,0)"))
         .column("feed_day", MOST, given("[feed_key]", "INT([feed_key])"))
-        .column(
-            "feed_vessel", MOST, given("[feed_key]", "INDEX(addition_vessel,[feed_row])&\"\""))
+        .column("feed_vessel", MOST, given("[feed_key]", "INDEX(addition_vessel,[feed_row])&\"\""))
         .column(
             "feed_what",
             MOST,
@@ -190,7 +200,9 @@ final class Feeds {
             + ")");
   }
 
-  /** The original gravity that counts for a reading: a reading of the day of a feed is before it. */
+  /**
+   * The original gravity that counts for a reading: a reading of the day of a feed is before it.
+   */
   static String counting(String day) {
     return "IF(COUNTIF(feed_day,\"<\"&DAY)=0,ferment_original,INDEX(feed_counts,1+COUNTIF(feed_day,\"<\"&DAY)))"
         .replace("DAY", day);

@@ -74,7 +74,8 @@ final class FermentPage {
   static void add(Book book) {
     book.formulaName("ferment_row", "MATCH(ferment,lot_name,0)");
     book.formulaName("ferment_closed", "INDEX(lot_closed,MATCH(ferment,lot_name,0))");
-    Page page = book.page(TITLE, 12, 10, 9, 9, 10, 10, 8, 8, 8, 2, 22, 14, 35).onOneSheet().upright();
+    Page page =
+        book.page(TITLE, 12, 10, 9, 9, 10, 10, 8, 8, 8, 2, 22, 14, 35).onOneSheet().upright();
     Block head =
         page.head(
             TITLE,
@@ -119,10 +120,7 @@ final class FermentPage {
           TEMPERATURE,
           "IF([Read on]=\"\",\"\",INDEX(reading_temperature," + row + ")*degree+freezing)"),
       out("Gravity", SG, "IF([Read on]=\"\",\"\",INDEX(g_gravity," + row + "))"),
-      out(
-          "Strength",
-          ABV,
-          reckoned("IFERROR(ALCOHOL.ABV(ORIGINAL,[Gravity]),\"\")")),
+      out("Strength", ABV, reckoned("IFERROR(ALCOHOL.ABV(ORIGINAL,[Gravity]),\"\")")),
       out(
           "Sugar left",
           GRAMS_PER_LITRE,

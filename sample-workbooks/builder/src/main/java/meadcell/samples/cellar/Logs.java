@@ -8,6 +8,7 @@ import static meadcell.samples.sheet.Field.between;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 import static meadcell.samples.sheet.Log.chosen;
+import static meadcell.samples.sheet.Log.numbered;
 import static meadcell.samples.sheet.Log.typed;
 
 import meadcell.catalogue.Quantity;
@@ -51,9 +52,13 @@ final class Logs {
     return new Log(
         book,
         MOVES,
-        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count in the order they stand.",
+        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count by their No.",
         MOST_MOVES,
-        "IF(COUNT([move_volume],[move_dip])=0,\", no volume\",\"\")" + uncounted("mv_open", "move_day"),
+        "IF(COUNT([move_volume],[move_dip])>0,\"\",IF(COUNTA([move_volume],[move_dip])=0,\", no volume\",\", a volume that is no text\"))"
+            + "&IF(OR([move_from]=\"\",ISNUMBER(MATCH([move_from],source_list,0))),\"\",\", unknown source\")"
+            + "&IF(ISNUMBER([move_no]),\"\",\", its No.\")"
+            + "&IFERROR(IF(AND(NOT(ISNUMBER([move_volume])),[move_dip]>INDEX(vessel_bilge,MATCH([move_to],vessel_name,0))),\", a depth within the bilge\",\"\"),\"\")"
+            + uncounted("mv_open", "move_day"),
         typed("Day", "move_day", 12, DATE).needed("day"),
         chosen("From", "move_from", 22, "source_list", false).needed("source"),
         chosen("To", "move_to", 18, "target_list", true).needed("vessel"),
@@ -69,7 +74,8 @@ final class Logs {
                 "Standard uncertainty of the volume. Blank: half a per cent.",
                 0.001,
                 10_000)),
-        typed("Remarks", "move_note", 44, TEXT));
+        typed("Remarks", "move_note", 40, TEXT),
+        numbered("move_no"));
   }
 
   private static Log readings(Book book) {
@@ -81,8 +87,10 @@ final class Logs {
         uncounted("g_open", "reading_day").substring(1),
         typed("Day", "reading_day", 12, DATE).needed("day"),
         chosen("Lot or vessel", "reading_lot", 18, "source_list", true).needed("lot or vessel"),
-        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4)).needed("gravity"),
-        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1)).needed("temperature"),
+        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4))
+            .needed("gravity"),
+        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1))
+            .needed("temperature"),
         typed("Remarks", "reading_note", 48, TEXT));
   }
 
@@ -119,7 +127,8 @@ final class Logs {
         typed("Day", "tasting_day", 12, DATE).needed("day"),
         chosen("Vessel", "tasting_vessel", 16, "vessel_list", true).needed("vessel"),
         typed("Taster", "tasting_taster", 9, TEXT).needed("taster"),
-        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20)).needed("score"),
+        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20))
+            .needed("score"),
         typed("Sweet", "tasting_sweet", 8, TENTH),
         typed("Acid", "tasting_acid", 8, TENTH),
         typed("Rough", "tasting_rough", 8, TENTH),
@@ -135,7 +144,7 @@ final class Logs {
             12,
             words("none", "stale", "acetic", "sulfurous", "mousy", "other")),
         typed("Verdict", "tasting_verdict", 11, words("wait", "top up", "blend", "bottle")),
-        typed("Words", "tasting_note", 36, TEXT));
+        typed("Words", "tasting_note", 28, TEXT));
   }
 
   private static Log additions(Book book) {
@@ -148,7 +157,8 @@ final class Logs {
         chosen("Vessel", "addition_vessel", 18, "vessel_list", true).needed("vessel"),
         chosen("What", "addition_what", 26, "addition_list", false).needed("substance"),
         typed("Amount", "addition_amount", 11, of(Quantity.NUMBER, 1)).needed("amount"),
-        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal")).needed("unit"),
+        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal"))
+            .needed("unit"),
         typed("Remarks", "addition_note", 44, TEXT));
   }
 }

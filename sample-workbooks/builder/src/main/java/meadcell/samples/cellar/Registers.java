@@ -33,7 +33,8 @@ final class Registers {
 
   /** Of a name that stands twice only the first row is ever found. */
   private static String twice(String name) {
-    return "IF([NAME]=\"\",\"\",IF(COUNTIF(NAME,[NAME])>1,\", a name of its own\",\"\"))".replace("NAME", name);
+    return "IF([NAME]=\"\",\"\",IF(COUNTIF(NAME,[NAME])>1,\", a name of its own\",\"\"))"
+        .replace("NAME", name);
   }
 
   private static Log lots(Book book) {

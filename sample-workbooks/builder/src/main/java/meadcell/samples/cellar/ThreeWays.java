@@ -64,7 +64,13 @@ final class ThreeWays {
             "Each ± is a standard uncertainty. The columns say how much of a way's uncertainty comes from it: better the largest first.")
         .headers("Measured", "value", "±", "by dip", "by drop", "by weight");
     size(block, "Head, inside", "vessel_head", "head", 1, dropShare("INDEX(SHARES,1)"));
-    size(block, "Bilge, inside", "vessel_bilge", "bilge", 2, dropShare("(INDEX(SHARES,2)+INDEX(SHARES,4))"));
+    size(
+        block,
+        "Bilge, inside",
+        "vessel_bilge",
+        "bilge",
+        2,
+        dropShare("(INDEX(SHARES,2)+INDEX(SHARES,4))"));
     size(block, "Length, inside", "vessel_length", "length", 3, dropShare("INDEX(SHARES,3)"));
     block.line(
         "Wet depth",
@@ -114,7 +120,10 @@ final class ThreeWays {
         null,
         null,
         worked(LITRES, orBlank("way_dip_u"), "way_u_by_dip"),
-        worked(LITRES, given("way_drop_read", "SQRT(SUMSQ(way_drop_u,way_drop_read))"), "way_u_by_drop"),
+        worked(
+            LITRES,
+            given("way_drop_read", "SQRT(SUMSQ(way_drop_u,way_drop_read))"),
+            "way_u_by_drop"),
         worked(LITRES, orBlank("way_weight_u"), "way_u_by_weight"));
     disagreement(block);
   }
@@ -149,12 +158,22 @@ final class ThreeWays {
 
   /** The measurements of each way and their uncertainties, one below the other. */
   static void workings(Workings state) {
-    way(state, "dip", "BARREL.CONTENTS", "way_head,way_bilge,way_length,way_dip", "head,bilge,length,dip", "");
+    way(
+        state,
+        "dip",
+        "BARREL.CONTENTS",
+        "way_head,way_bilge,way_length,way_dip",
+        "head,bilge,length,dip",
+        "");
     // the bilge's error is in the wet depth that the drop leaves, too; the drop's own comes on top
-    state
-        .column("way_twice", 2, "2*(ROW()-1)")
-        .block("way_both", "way_twice", "way_twice", 2);
-    way(state, "drop", "BARREL.CONTENTS", "way_head,way_bilge,way_length,way_bilge-way_drop", "head,bilge,length,bilge", ",way_both");
+    state.column("way_twice", 2, "2*(ROW()-1)").block("way_both", "way_twice", "way_twice", 2);
+    way(
+        state,
+        "drop",
+        "BARREL.CONTENTS",
+        "way_head,way_bilge,way_length,way_bilge-way_drop",
+        "head,bilge,length,bilge",
+        ",way_both");
     state
         .column("way_drop_alone", 6, "IF(ROW()=5,way_u_drop,\"\")")
         .block("way_drop_only", "way_drop_alone", "way_drop_alone", 6)
@@ -163,11 +182,18 @@ final class ThreeWays {
             1,
             "IF(OR(way_drop_u=\"\",N(way_u_drop)=0),\"\",IFERROR(CELLAR.UNCERTAINTY(\"BARREL.CONTENTS\",way_drop_args,way_drop_only),\"\"))")
         .block("way_drop_read", "drop_read", "drop_read", 1);
-    way(state, "weight", "BARREL.BYWEIGHT", "way_gross,way_wet,way_density", "gross,wet,density", "");
+    way(
+        state,
+        "weight",
+        "BARREL.BYWEIGHT",
+        "way_gross,way_wet,way_density",
+        "gross,wet,density",
+        "");
   }
 
   /** Blank unless every measurement of this way has its uncertainty. */
-  private static void way(Workings state, String way, String function, String values, String measured, String shared) {
+  private static void way(
+      Workings state, String way, String function, String values, String measured, String shared) {
     String us = "way_u_" + measured.replace(",", ",way_u_");
     int count = values.split(",").length;
     String arguments = count == 4 ? values + ",\"\",units" : values + ",units";
@@ -175,7 +201,10 @@ final class ThreeWays {
     int rows = arguments.split(",").length;
     String prefix = "way_" + way;
     state
-        .column(prefix + "_arg", rows, "IF(ISERROR(way_row),\"\",IFERROR(CHOOSE(ROW()-1," + arguments + "),\"\"))")
+        .column(
+            prefix + "_arg",
+            rows,
+            "IF(ISERROR(way_row),\"\",IFERROR(CHOOSE(ROW()-1," + arguments + "),\"\"))")
         .column(prefix + "_each", rows, "CHOOSE(ROW()-1," + us + blanks + ")")
         .block(prefix + "_args", prefix + "_arg", prefix + "_arg", rows)
         .block(prefix + "_us", prefix + "_each", prefix + "_each", rows)
@@ -196,14 +225,16 @@ final class ThreeWays {
     return shown(
         "way_" + way + "_u",
         "INDEX(CELLAR.SHARES(\"%s\",way_%s_args,way_%s_us),%d)"
-            .formatted(way.equals("weight") ? "BARREL.BYWEIGHT" : "BARREL.CONTENTS", way, way, place));
+            .formatted(
+                way.equals("weight") ? "BARREL.BYWEIGHT" : "BARREL.CONTENTS", way, way, place));
   }
 
   private static Entry dropShare(String of) {
     return shown(
         "way_drop_read",
         (of + "*(way_drop_u/way_u_by_drop)^2")
-            .replace("SHARES", "CELLAR.SHARES(\"BARREL.CONTENTS\",way_drop_args,way_drop_us,way_both)"));
+            .replace(
+                "SHARES", "CELLAR.SHARES(\"BARREL.CONTENTS\",way_drop_args,way_drop_us,way_both)"));
   }
 
   private static Entry shown(String known, String formula) {

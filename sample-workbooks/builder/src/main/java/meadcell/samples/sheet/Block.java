@@ -49,6 +49,16 @@ public final class Block {
     return this;
   }
 
+  /** The same in two rows, however long the second is. */
+  void shortHead(String title, String lead) {
+    page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
+    float lines = rows(lead, page.width(column, columns), Look.LEAD);
+    page.text(row + 1, column, 1, columns, Look.LEAD, page.book.leading(lead))
+        .getRow()
+        .setHeightInPoints(13.5f * lines + 1);
+    row += 2;
+  }
+
   public Block heading(String text) {
     row++;
     page.text(row++, column, 1, columns, Look.HEADING, text);

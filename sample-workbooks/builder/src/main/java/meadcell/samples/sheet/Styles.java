@@ -55,7 +55,8 @@ final class Styles {
       style.setAlignment(look.align);
     } else if (leftAligned) {
       style.setAlignment(HorizontalAlignment.LEFT);
-      style.setIndention((short) (look.fill != null || look == Look.NOTE ? 1 : 0));
+      style.setIndention(
+          (short) (look.fill != null || look == Look.NOTE || look == Look.TYPED ? 1 : 0));
     }
     if (look.fill != null) {
       style.setFillForegroundColor(color(look.fill));

@@ -39,7 +39,7 @@ final class Exercise {
   private int nearly = 5;
   private String why;
   private String[] rewarded = {};
-  private String[] hinted = {};
+  private String hint;
   private String published;
 
   Exercise(Texts texts, String key) {
@@ -88,9 +88,9 @@ final class Exercise {
     return this;
   }
 
-  /** Says this of the answer to who is neither refused nor right, not what the function takes. */
+  /** What is said to an answer that is wrong, instead of what the function takes. */
   Exercise hint(String... formulas) {
-    hinted = formulas.clone();
+    hint = texts.formula(key + ".hint", formulas);
     return this;
   }
 
@@ -108,7 +108,7 @@ final class Exercise {
 
   /** Adds the sheet, with the way to the next one below. */
   void add(Book book, String next, String nextQuestion) {
-    Block block = book.page(title(), 34, 16, 20, 20, 20).veiled().head(title(), question());
+    Block block = book.page(title(), 34, 24, 18, 18, 16).veiled().head(title(), question());
     block.skip(1).story(texts.get(key + ".story")).heading(texts.get("given"));
     facts.forEach(
         fact ->
@@ -153,21 +153,21 @@ final class Exercise {
         choice(
             "ISERROR(" + typed + ")",
             Slips.error(texts, typed) + "&\" \"&" + takes,
-            choice(
-                "ISLOGICAL(" + typed + ")",
-                texts.formula("text.logical"),
-                choice("ISTEXT(" + typed + ")", text, judged(takes)))));
+            choice("ISTEXT(" + typed + ")", text, judged(takes))));
   }
 
   private String judged(String takes) {
-    String hint = hinted.length == 0 ? takes : texts.formula(key + ".hint", hinted);
     String high = typed + ">" + answer;
     String far = choice(high, texts.formula("high"), texts.formula("low"));
     String near = choice(high, texts.formula("nearly.high"), texts.formula("nearly.low"));
-    String wrong = choice(isWithin(typed, nearly + "*" + tolerance), near, far) + "&\" \"&" + hint;
+    String wrong =
+        choice(isWithin(typed, nearly + "*" + tolerance), near, far)
+            + "&\" \"&"
+            + (hint == null ? takes : hint);
     for (Slip slip : slips) {
       wrong = choice(slip.condition(), slip.sentence(), wrong);
     }
+    wrong = choice(isMetricOfUs(), texts.formula("forgotten"), wrong);
     String refused = why == null ? wrong : choice(why + "<>\"\"", texts.formula("no", why), wrong);
     String dated = choice(Slips.isDate(typed), texts.formula("date"), refused);
     String other =
@@ -182,6 +182,19 @@ final class Exercise {
   /** Whether the answer is right, as a condition. */
   String isRight() {
     return "IFERROR(AND(ISNUMBER(" + typed + ")," + isWithin(typed, tolerance) + "),FALSE)";
+  }
+
+  /** Whether US numbers went in as if they were metric ones. */
+  private String isMetricOfUs() {
+    return answer.endsWith(",units)")
+        ? "IFERROR(AND(units=\"US\",ABS("
+            + typed
+            + "-"
+            + answer.replaceFirst(",units\\)$", ")")
+            + ")<="
+            + tolerance
+            + "),FALSE)"
+        : "FALSE";
   }
 
   private String isWithin(String number, String distance) {

@@ -169,7 +169,7 @@ public final class FirstWeek {
         .given("tasters", COUNT, 24)
         .ask(COUNT, "PANEL.TRIANGLENEEDED(triangle_tasters)", "0")
         .refusedBy("PANEL.TRIANGLE", "triangle_tasters,triangle_answer")
-        .hint("FIXED(100*" + chance + ",1,TRUE)")
+        .hint()
         .reward("FIXED(100*" + chance + ",1,TRUE)", "PANEL.TRIANGLENEEDED(6)")
         .slip(chance + ">0.05", "few", "FIXED(100*" + chance + ",0,TRUE)")
         .published("PANEL.TRIANGLENEEDED(24;0.05)");
@@ -221,6 +221,8 @@ public final class FirstWeek {
             of(Quantity.PRESSURE, AS_TYPED),
             sugar + "bottle_gas,bottle_temperature,units)",
             "10*kilopascal")
+        .refusedBy(
+            "BOTTLE.CO2", "bottle_answer,bottle_temperature,bottle_strength,bottle_sugar,units")
         .slip("ABS(bottle_answer-" + sugar + "units))<10*kilopascal", "warm")
         .reward(
             "FIXED(" + sugar + "bottle_gas,units),0,TRUE)",

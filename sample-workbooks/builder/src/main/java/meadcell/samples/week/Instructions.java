@@ -33,6 +33,8 @@ final class Instructions {
             .map(exercise -> "IF(" + exercise.isRight() + ",1,0)")
             .collect(Collectors.joining("+"));
     block
+        .heading(texts.get("cautions"))
+        .warning(texts.get("cautions.text"))
         .heading(texts.get("work"))
         .story(texts.get("work.note"))
         .heading(texts.get("units"))
@@ -61,8 +63,7 @@ final class Instructions {
     exercises.forEach(exercise -> block.link(exercise.title(), exercise.question()));
     block
         .link(page.title(), page.question())
-        .heading(texts.get("cautions"))
-        .warning(texts.get("cautions.text"))
+        .skip(1)
         .note(texts.get("invented"))
         .heading(texts.get("switch"));
     for (Factor factor : FACTORS) {

@@ -176,7 +176,9 @@ final class OldPage {
         Entry.worked(
             TEXT,
             choice(
-                "units=\"US\"", Texts.quoted(texts.numbers(line.us())), Texts.quoted(texts.numbers(line.metric()))),
+                "units=\"US\"",
+                Texts.quoted(texts.numbers(line.us())),
+                Texts.quoted(texts.numbers(line.metric()))),
             ""),
         Entry.prompted(
             Field.of(Quantity.SPECIFIC_GRAVITY, 4), typed(number), texts.get("page.type")),

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.UnitSystem;
 
@@ -16,6 +17,7 @@ import meadcell.catalogue.UnitSystem;
 final class Texts {
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
+  private static final Pattern PIECE = Pattern.compile("(?s).{0,240}\\S(?=\\s|$)|.{1,240}|^$");
   private static final Pattern MARK = Pattern.compile("(?<=\\d)[.,](?=\\d)");
 
   private final Locale language;
@@ -68,7 +70,12 @@ final class Texts {
             Matcher.quoteReplacement("\"&" + formulas[Integer.parseInt(found.group(1))] + "&\""));
   }
 
+  /** A text as a formula, in pieces that the file format allows: 255 characters. */
   static String quoted(String text) {
-    return "\"" + text.replace("\"", "\"\"") + "\"";
+    return PIECE
+        .matcher(text)
+        .results()
+        .map(piece -> "\"" + piece.group().replace("\"", "\"\"") + "\"")
+        .collect(Collectors.joining("&"));
   }
 }
