@@ -71,8 +71,7 @@ record Ferments(Lines lines) {
     if (day != null && day.different() <= Lines.MOST_SO_FAR && !lines.site().isOfSeveral()) {
       boolean isInHours = day.concept() == Concept.HOURS;
       if (isInHours) {
-        lines.add(
-            DAYS, Lines.row(day) + "/24", "0.00", "Days, from the hours.", Lines.row(day));
+        lines.add(DAYS, Lines.row(day) + "/24", "0.00", "Days, from the hours.", Lines.row(day));
       }
       lines.add(
           "State",

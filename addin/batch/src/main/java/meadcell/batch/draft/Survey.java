@@ -264,8 +264,7 @@ final class Survey {
       return null;
     }
     Concept concept = meaning.get().concept();
-    boolean isTime =
-        concept == Concept.DATE || concept == Concept.DAY || concept == Concept.HOURS;
+    boolean isTime = concept == Concept.DATE || concept == Concept.DAY || concept == Concept.HOURS;
     boolean isNumber = !concept.scales().isEmpty() || isTime;
     if (isNumber && readings.count() == 0) {
       unused.add(new Unused(log, where, written, "it holds no number."));
