@@ -57,9 +57,7 @@ public record Place(int row, int column) {
 
   @Override
   public boolean equals(Object object) {
-    return object instanceof Place other
-        && row == other.row
-        && column == other.column;
+    return object instanceof Place other && row == other.row && column == other.column;
   }
 
   @Override

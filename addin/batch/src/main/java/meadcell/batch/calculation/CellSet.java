@@ -10,9 +10,7 @@ public final class CellSet implements Live {
   private record Column(int sheet, int column) {
     @Override
     public boolean equals(Object object) {
-      return object instanceof Column other
-          && sheet == other.sheet
-          && column == other.column;
+      return object instanceof Column other && sheet == other.sheet && column == other.column;
     }
 
     @Override

@@ -10,7 +10,8 @@ import org.apache.poi.ss.formula.eval.EvaluationException;
  * often takes the same area and a row more, and only that row is read then.
  */
 final class GrowingArea {
-  private record Start(EvaluationWorkbook workbook, int sheet, int row, int firstColumn, int lastColumn) {}
+  private record Start(
+      EvaluationWorkbook workbook, int sheet, int row, int firstColumn, int lastColumn) {}
 
   private Start start;
   private Object[][] rows = {};

@@ -16,9 +16,7 @@ final class PoiCell implements EvaluationCell {
   private record Key(int sheet, Place place) {
     @Override
     public boolean equals(Object object) {
-      return object instanceof Key other
-          && sheet == other.sheet
-          && place.equals(other.place);
+      return object instanceof Key other && sheet == other.sheet && place.equals(other.place);
     }
 
     @Override

@@ -56,7 +56,8 @@ public class MenuIT {
 
   /** {@return the page that the menu's entry has the browser show} */
   public static String pagesShown(RemoteOffice office) throws Exception {
-    assumeTrue(Files.isExecutable(Path.of("/usr/bin/xdg-open")), "the office calls it; it is absent");
+    assumeTrue(
+        Files.isExecutable(Path.of("/usr/bin/xdg-open")), "the office calls it; it is absent");
     office.service(XJobExecutor.class, Menu.SERVICE).trigger("pages");
     for (int i = 0; i < 100 && office.browsed().isEmpty(); i++) {
       Thread.sleep(100); // a process of its own

@@ -153,10 +153,7 @@ final class Exercise {
         choice(
             "ISERROR(" + typed + ")",
             Slips.error(texts, typed) + "&\" \"&" + takes,
-            choice(
-                "ISLOGICAL(" + typed + ")",
-                texts.formula("text.logical"),
-                choice("ISTEXT(" + typed + ")", text, judged(takes)))));
+            choice("ISTEXT(" + typed + ")", text, judged(takes))));
   }
 
   private String judged(String takes) {
