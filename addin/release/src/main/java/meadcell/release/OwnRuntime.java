@@ -148,8 +148,8 @@ final class OwnRuntime {
 
   /**
    * Keeps the classes that these runs load, ready for use, beside the virtual machine or, from Java
-   * 24 on, also linked with each other and with their lambdas, in files to be named at the start: one
-   * for each run, since all that is in it is loaded.
+   * 24 on, also linked with each other and with their lambdas, in files to be named at the start:
+   * one for each run, since all that is in it is loaded.
    *
    * @return those files
    */

@@ -118,7 +118,8 @@ public final class Release {
       arguments.addAll(List.of("--java-options", options));
     }
     if (isOn("windows")) {
-      arguments.addAll(List.of("--win-console", "--add-launcher", "Drop logs here=" + drop(options)));
+      arguments.addAll(
+          List.of("--win-console", "--add-launcher", "Drop logs here=" + drop(options)));
     }
     JdkTool.run("jpackage", arguments);
     Path image = Folders.files(work.resolve("image")).get(0);
@@ -148,7 +149,9 @@ public final class Release {
     return isOn("windows") ? windows : isOn("mac") ? mac : linux;
   }
 
-  /** What is different in the start that logs are dropped on; on Linux the desktop entry says it. */
+  /**
+   * What is different in the start that logs are dropped on; on Linux the desktop entry says it.
+   */
   private Path drop(String options) throws IOException {
     return Files.writeString(
         work.resolve("drop.properties"),
