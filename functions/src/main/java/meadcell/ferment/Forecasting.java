@@ -36,7 +36,7 @@ final class Forecasting {
   // Rules of our own, from simulation.
   private static final double OF_WHAT_IS_LEFT = 0.1;
   private static final double WIDEST = 30;
-  private static final double MOST_SCATTER = 3 * U;
+  private static final double MOST_SCATTER = 8 * U; // as far as it was tried
   private static final double RUNNING = -2.326348; // 1 % of the normal distribution
 
   private final double[] times;

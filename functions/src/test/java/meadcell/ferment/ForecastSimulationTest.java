@@ -96,6 +96,37 @@ class ForecastSimulationTest {
     assertTrue(all.held() >= 0.9, () -> "held " + all.held());
   }
 
+  /**
+   * Read carelessly, warm or full of gas: readings scatter up to eight times as much as they need.
+   */
+  @Test
+  void coarseReadingsWidenTheLimits() {
+    Map<String, Tally> tallies = new TreeMap<>();
+    for (int log = 0; log < LOGS / 4; log++) {
+      int every = Readings.EVERY[random.nextInt(2)];
+      double days = every * between(random, 8, 25);
+      SimulatedFerment ferment =
+          random.nextBoolean()
+              ? SimulatedFerment.longTail(random, days)
+              : SimulatedFerment.monod(random, days);
+      int count = (int) Math.ceil(ferment.dayOf(between(random, 0.6, 0.98)) / every) + 1;
+      double scatter = between(random, 0.0005, 0.004);
+      Readings readings =
+          Readings.upTo(
+              (count - 1) * every,
+              count,
+              every,
+              day -> ferment.gravity(day) + scatter * random.nextGaussian(),
+              random);
+      String kind = "scatter of " + Math.ceil(1000 * scatter) + " points at most";
+      tallies.computeIfAbsent(kind, k -> new Tally()).add(readings, ferment.end());
+    }
+    head("Coarse readings");
+    tallies.forEach((kind, tally) -> tally.print(kind, report));
+    report.write("forecast-coarse");
+    tallies.forEach((kind, tally) -> assertTrue(tally.held() >= 0.9, kind + ": " + tally.held()));
+  }
+
   /** Where they fall unevenly or straight, no curve knows the end: these are tabled. */
   @Test
   void unevenFermentsAreMostlyRefusedOrHeld() {

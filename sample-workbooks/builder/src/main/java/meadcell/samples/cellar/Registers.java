@@ -43,7 +43,8 @@ final class Registers {
         LOTS,
         "Every must and mead that enters the cellar from outside, by the name that Movements and Readings use.",
         MOST_LOTS,
-        twice("lot_name"),
+        twice("lot_name")
+            + "&IF(AND(NOT(ISNUMBER([lot_pitched])),COUNT([lot_original],[lot_final])>0),\", no day of pitching\",\"\")",
         typed("Lot", "lot_name", 16, TEXT).needed("name"),
         typed("Kind", "lot_kind", 16, TEXT),
         typed("Pitched", "lot_pitched", 12, DATE),
