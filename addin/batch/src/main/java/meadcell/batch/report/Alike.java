@@ -35,7 +35,6 @@ public record Alike(Report.Remark first, Report.Remark last, int count) {
   }
 
   /** The remarks in their order, those that are alike where the first of them stands. */
-  @SuppressWarnings("ReferenceEquality") // two remarks may be equal
   public static List<Alike> of(List<Report.Remark> remarks) {
     Map<Kind, List<Report.Remark>> byKind = new LinkedHashMap<>();
     for (Report.Remark remark : remarks) {
