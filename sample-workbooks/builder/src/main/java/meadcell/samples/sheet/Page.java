@@ -83,6 +83,11 @@ public final class Page {
     return this;
   }
 
+  /** Prints no row below this one (counted from 0). */
+  public void printTo(int row) {
+    printedRows = row;
+  }
+
   /** Lets a new sheet of paper begin with this row (counted from 0). */
   public void turn(int row) {
     sheet.setRowBreak(row - 1);
@@ -240,7 +245,10 @@ public final class Page {
   void finish() {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
-    int lastRow = open ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+    int lastRow =
+        printedRows > 0
+            ? printedRows
+            : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
