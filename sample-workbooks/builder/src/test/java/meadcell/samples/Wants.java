@@ -126,7 +126,13 @@ final class Wants {
     if (ph.isEmpty()) {
       return;
     }
-    task(read.plusDays(house.analyse), false, name, "analyse", "last analysed %d days ago", ago(read));
+    task(
+        read.plusDays(house.analyse),
+        false,
+        name,
+        "analyse",
+        "last analysed %d days ago",
+        ago(read));
     double found = mean(free, read);
     LocalDate phDay =
         ph.stream().map(Facts.Analysis::day).max(Comparator.naturalOrder()).orElseThrow();

@@ -283,8 +283,7 @@ final class Behind {
             STATES,
             "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,DAY,\"\"),IF(FREE,VALUE,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
                 .replace(
-                    "FREE",
-                    "(LOT=[v_name])*(WHAT=\"free SO2\")*(DAY>=[v_sulfited])*(DAY<=today)")
+                    "FREE", "(LOT=[v_name])*(WHAT=\"free SO2\")*(DAY>=[v_sulfited])*(DAY<=today)")
                 .replace("LOT", used("an_lot"))
                 .replace("WHAT", used("an_what"))
                 .replace("DAY", used("an_day"))

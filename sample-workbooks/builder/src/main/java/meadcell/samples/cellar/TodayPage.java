@@ -170,7 +170,9 @@ final class TodayPage {
   private static String why() {
     return given(
         "[Due]",
-        "IF(INDEX(task_key,#+1)<0,\"Cannot wait: \",\"\")&CHOOSE(KIND," + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment()) + ")");
+        "IF(INDEX(task_key,#+1)<0,\"Cannot wait: \",\"\")&CHOOSE(KIND,"
+            + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment())
+            + ")");
   }
 
   private static String topUp() {

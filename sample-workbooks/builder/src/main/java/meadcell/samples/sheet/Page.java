@@ -246,9 +246,7 @@ public final class Page {
     charts.forEach(Runnable::run);
     unitFormats.forEach(this::switchFormat);
     int lastRow =
-        printedRows > 0
-            ? printedRows
-            : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
+        printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
     book.workbook.setPrintArea(
         book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
