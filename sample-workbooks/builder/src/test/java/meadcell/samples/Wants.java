@@ -75,9 +75,10 @@ final class Wants {
         lacks >= 2 * house.limit,
         name,
         "top up",
-        "lacks %.1f L by the log; a loss of %.1f %% a year comes on top",
+        "lacks %.1f L by the log; with a loss of %.1f %% a year, by now %.1f L",
         space,
-        house.lossPercent);
+        house.lossPercent,
+        lacks);
 
     Optional<LocalDate> tasted =
         last(

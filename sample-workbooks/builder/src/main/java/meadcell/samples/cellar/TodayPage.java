@@ -176,7 +176,12 @@ final class TodayPage {
   }
 
   private static String topUp() {
-    return "\"lacks \"&FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\"";
+    String volume =
+        "FIXED(INDEX(COLUMN,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
+    return "\"lacks \"&"
+        + volume.replace("COLUMN", "v_space")
+        + "&\" by the log; with a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year, by now \"&"
+        + volume.replace("COLUMN", "v_lacks");
   }
 
   private static String taste() {
