@@ -172,14 +172,14 @@ public final class Extract {
               name = "uSugarFree",
               help = "Standard uncertainty of sugarFree",
               is = Quantity.GRAM_PER_LITRE,
-              from = 0,
+              above = 0,
               to = 50)
           OptionalDouble uSugarFree,
       @Arg(
               name = "u",
               help = "Standard uncertainty of each gravity",
               is = Quantity.SPECIFIC_GRAVITY,
-              from = 0,
+              above = 0,
               to = 0.02,
               byDefault = 0.0005)
           double uGravity) {

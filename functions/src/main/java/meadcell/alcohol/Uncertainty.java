@@ -49,7 +49,7 @@ public final class Uncertainty {
               name = "uOriginal",
               help = "Standard uncertainty of original",
               is = Quantity.SPECIFIC_GRAVITY,
-              from = 0,
+              above = 0,
               to = 0.02,
               byDefault = 0.0005)
           double uOriginal,
@@ -57,7 +57,7 @@ public final class Uncertainty {
               name = "uPresent",
               help = "Standard uncertainty of present",
               is = Quantity.SPECIFIC_GRAVITY,
-              from = 0,
+              above = 0,
               to = 0.02,
               byDefault = 0.0005)
           double uPresent,
@@ -67,7 +67,7 @@ public final class Uncertainty {
                   "Standard uncertainty of the balance itself, as the residual of ALCOHOL.CALIBRATE;"
                       + " left out: 3.5 % of the strength",
               is = Quantity.PERCENT_VOL,
-              from = 0,
+              above = 0,
               to = 5)
           OptionalDouble uModel,
       @Shared.YieldOfCellar OptionalDouble yield) {

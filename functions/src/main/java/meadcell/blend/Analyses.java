@@ -18,6 +18,7 @@ final class Analyses {
    * An analysis.
    *
    * @param lot index of its lot
+   * @param uncertainty NaN where nothing tells it
    */
   record Analysis(int lot, double day, double value, double uncertainty, int row) {}
 
@@ -52,7 +53,8 @@ final class Analyses {
     double value = property.inRange(row);
     byLot
         .computeIfAbsent(lot, l -> new TreeMap<>())
-        .put(row.day(), new Analysis(lot, row.day(), value, row.standardUncertainty(), row.row()));
+        .put(
+            row.day(), new Analysis(lot, row.day(), value, property.uncertaintyOf(row), row.row()));
   }
 
   /** {@return whether liquid of this name comes from outside the log} */

@@ -27,11 +27,4 @@ public record AnalysisRow(
             above = 0,
             to = 1e6,
             zeroIsBlank = true)
-        OptionalDouble uncertainty) {
-  /** Of a value whose uncertainty is not told: 2 %, common practice, no source. */
-  private static final double RELATIVE_UNCERTAINTY = 0.02;
-
-  double standardUncertainty() {
-    return uncertainty.orElse(RELATIVE_UNCERTAINTY * value);
-  }
-}
+        OptionalDouble uncertainty) {}

@@ -56,6 +56,10 @@ enum BlendReason implements Reason {
       "{property} is not carried: carry strength and sugar, or mix gravities with BLEND.GRAVITY."),
   NOT_CONSERVED(INCONSISTENT, "{property} is not conserved, so it is not carried: measure it."),
   NO_SUCH_PROPERTY(UNKNOWN_NAME, "analyses have no property \"{given}\"."),
+  ZERO_WITHOUT_UNCERTAINTY(
+      INCONSISTENT,
+      "{argument} is 0 and its uncertainty is blank; a share of nothing would make it exact. Write as"
+          + " uncertainty the least that the analysis can show."),
   NOT_IN_TRANSFERS(
       UNKNOWN_NAME, "Row {row} of {table} is of \"{given}\", which is not in transfers."),
   ANALYSIS_OF_EMPTY(

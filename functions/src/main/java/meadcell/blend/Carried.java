@@ -67,7 +67,8 @@ public final class Carried {
           "Conservation of mass; OIML R 22 (1975); propagation of uncertainty, JCGM 100:2008, 5.1.2."
               + " Evaporation: that of BARREL.STRENGTH, neutral humidity 67 ± 1.5 % (65 to 70 %, from"
               + " memory). Humidity left out is 67 ± 10 %, an uncertainty left blank 2 % of the value, 0.5"
-              + " % of a volume: common practice, no source. Dry up to 4 g/L of sugar: EU and OIV (from"
+              + " % of a volume: common practice, no source; of strength and sugar at least that of rounding to"
+              + " 0.1 % vol and 1 g/L (JCGM 100:2008, F.2.2.1). Dry up to 4 g/L of sugar: EU and OIV (from"
               + " memory); alcoholic from 1.2 % vol: Regulation (EU) 1169/2011, article 28.",
       example =
           "BLEND.CARRIED({\"Heather mead\",\"Cask\",200,1;\"gauge\",\"Cask\",196,180;\"Cherry"
@@ -81,7 +82,8 @@ public final class Carried {
               + " nothing unless an analysis says so.\n"
               + "Write to loss what ran away, and only what air took shall be missing at a gauge row. A"
               + " gauge beyond the account undoes evaporation that an earlier one had found too much of.\n"
-              + "Refused: pH and free SO₂, which are not conserved, and gravities. Sugar and strength are"
+              + "Refused: pH and free SO₂, which are not conserved, and gravities; a 0 without its"
+              + " uncertainty, of strength and sugar excepted. Sugar and strength are"
               + " refused across a ferment: from the day after a liquid came in that has, as far as"
               + " analyses say, under 1.2 % vol and more than 4 g/L of sugar, until an analysis of what"
               + " was asked; in the time before an analysis that shows less sugar or more strength than"

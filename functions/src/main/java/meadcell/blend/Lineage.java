@@ -61,8 +61,8 @@ public final class Lineage {
   @CellarFunction(
       summary = "Every liquid that ended in a lot and its share in %, largest first, then by name.",
       formula =
-          "The log is replayed by day, rows of one day as written; each vessel counts as well mixed,"
-              + " and a transfer takes its mixture along. Shares are by volume and add up to 100.",
+          "The log is replayed by day, rows of one day by order, else as written; each vessel counts as"
+              + " well mixed, and a transfer takes its mixture along. Shares are by volume and add up to 100.",
       source = "Conservation of volume; no source needed.",
       example =
           "BLEND.LINEAGE({\"Heather must\",\"Tank\",300,1;\"Cherry must\",\"Tank\",100,1;\"Tank\","

@@ -14,6 +14,15 @@ record Property(String name) {
   static final Property STRENGTH = new Property("strength");
   static final Property SUGAR = new Property("sugar");
 
+  /** Of a value whose uncertainty is not told: 2 %, common practice, no source. */
+  private static final double RELATIVE_UNCERTAINTY = 0.02;
+
+  /** Of rounding to 1, JCGM 100:2008, F.2.2.1. */
+  private static final double ROUNDING = 1 / Math.sqrt(12);
+
+  /** The place that strength is written to, % vol, and sugar, g/L: common practice, no source. */
+  private static final Map<Property, Double> LAST_PLACE = Map.of(STRENGTH, 0.1, SUGAR, 1.0);
+
   private static final Map<String, Property> SYNONYMS =
       Map.of("abv", STRENGTH, "alcohol", STRENGTH, "residual sugar", SUGAR);
 
@@ -56,6 +65,14 @@ record Property(String name) {
 
   Amounts amounts(double humidity) {
     return equals(STRENGTH) ? new Amounts.Alcohol(humidity) : new Amounts.Dissolved();
+  }
+
+  /** {@return what the row tells, else its share of the value; NaN where that is nothing} */
+  double uncertaintyOf(AnalysisRow row) {
+    double share = RELATIVE_UNCERTAINTY * row.value();
+    double least = ROUNDING * LAST_PLACE.getOrDefault(this, 0.0);
+    double untold = Math.max(share, least);
+    return row.uncertainty().orElse(untold > 0 ? untold : Double.NaN);
   }
 
   double inRange(AnalysisRow row) {

@@ -4,6 +4,8 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import meadcell.blend.Analyses.Analysis;
+import meadcell.catalogue.Place;
+import meadcell.catalogue.Refusal;
 import meadcell.transfers.TransferRow;
 
 /**
@@ -60,8 +62,15 @@ final class Slopes {
   double variance() {
     double variance = rowVariance;
     for (Map.Entry<Analysis, Double> entry : byAnalysis.entrySet()) {
-      double part = entry.getValue() * entry.getKey().uncertainty();
-      variance += part * part;
+      Analysis analysis = entry.getKey();
+      if (entry.getValue() != 0) {
+        if (Double.isNaN(analysis.uncertainty())) {
+          throw new Refusal(BlendReason.ZERO_WITHOUT_UNCERTAINTY)
+              .about("analyses", new Place(analysis.row(), 4, "value"));
+        }
+        double part = entry.getValue() * analysis.uncertainty();
+        variance += part * part;
+      }
     }
     return variance;
   }

@@ -12,7 +12,7 @@ enum BottleReason implements Reason {
       OUT_OF_RANGE, "label is {label}; in the EU a label has at most one decimal."),
   TIMES_MUST_RISE(
       INCONSISTENT,
-      "minutes in row {row} is not after the row before: a log of temperatures goes forward in time."),
+      "{argument} is not after the row before: a log of temperatures goes forward in time."),
   TOO_FEW_TIMES(INCONSISTENT, "A log of temperatures needs two rows at least."),
   GROSS_NOT_ABOVE_EMPTY(
       INCONSISTENT, "gross {gross} is not above empty {empty}: the bottle would hold nothing."),

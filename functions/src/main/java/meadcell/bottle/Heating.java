@@ -2,9 +2,11 @@ package meadcell.bottle;
 
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
+import java.util.stream.IntStream;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
 import meadcell.catalogue.Family;
+import meadcell.catalogue.Place;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
@@ -19,7 +21,8 @@ public final class Heating {
           + " method checked by someone who is trained in it before a mead is sold on its strength.";
   private static final String ACROSS =
       "Between two rows the temperature is taken as a straight line, and its rate is integrated exactly:"
-          + " Δt (r₂ − r₁) / ln(r₂/r₁).";
+          + " Δt (r₂ − r₁) / ln(r₂/r₁). Where it falls ever more slowly over three rows, as Newton's law of"
+          + " cooling has it, as the exponential through them, if that gives less.";
 
   @Arg(name = "minutes", help = "Time of each reading", is = Quantity.MINUTES)
   @Retention(RetentionPolicy.RUNTIME)
@@ -77,7 +80,8 @@ public final class Heating {
               + " found: sugar makes yeast hardier, alcohol and acid weaker. Try a batch, and keep"
               + " bottles warm for months before trusting it.\n"
               + "minutes count from any start; of clock times in cells, (time − first time) · 1440. Read at"
-              + " least each minute while it is hot: a degree is a factor of 1.39.\n"
+              + " least each minute while it is hot: a degree is a factor of 1.39;"
+              + " and read on while it cools: one reading alone cannot tell how soon it fell.\n"
               + "Wild yeast in beer: z 5.0 K; grape-juice Zygosaccharomyces 5.7 K; ascospores of wine yeast"
               + " 12 to 14 K: with another z ask BOTTLE.LOGKILL.",
       caution = HAZARD)
@@ -178,17 +182,12 @@ public final class Heating {
     if (minutes.length < 2) {
       throw new Refusal(BottleReason.TOO_FEW_TIMES);
     }
-    double perKelvin = Math.log(10) / zK;
-    double sum = 0;
     for (int i = 1; i < minutes.length; i++) {
-      double time = minutes[i] - minutes[i - 1];
-      if (time <= 0) {
-        throw new Refusal(BottleReason.TIMES_MUST_RISE).with("row", i + 1);
+      if (minutes[i] <= minutes[i - 1]) {
+        throw new Refusal(BottleReason.TIMES_MUST_RISE).about("minutes", Place.row(i + 1));
       }
-      double rate = Math.exp(perKelvin * (temperaturesC[i - 1] - referenceC));
-      double rise = perKelvin * (temperaturesC[i] - temperaturesC[i - 1]);
-      sum += time * rate * (rise == 0 ? 1 : Math.expm1(rise) / rise);
     }
-    return sum;
+    Cooling log = new Cooling(minutes, temperaturesC, zK, referenceC);
+    return IntStream.range(0, minutes.length - 1).mapToDouble(log::after).sum();
   }
 }

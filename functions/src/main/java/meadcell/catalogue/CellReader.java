@@ -2,6 +2,7 @@ package meadcell.catalogue;
 
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 
 /**
  * Reads what cells hold as one argument's values: checked, in metric units. Every argument and
@@ -203,23 +204,39 @@ final class CellReader {
     return column;
   }
 
-  /** Checked numbers or texts from a column without blanks; {@code rows} are their positions. */
-  Object values(Object[] column, int[] rows, UnitSystem system) {
+  /** Where a value stands in a column, or in a row that is given as one. */
+  static Place place(Object raw, int at) {
+    boolean isRow = raw instanceof Object[][] cells && cells.length == 1 && cells[0].length > 1;
+    return isRow ? Place.cell(1, at) : Place.row(at);
+  }
+
+  /** Where in its range a number stands that a function finds in a row of those not blank. */
+  static Place place(Object raw, Place among) {
+    Object[][] cells = table(raw);
+    int row = 0;
+    for (int read = 0; read < among.row(); row++) {
+      read += isBlank(cells[row]) ? 0 : 1;
+    }
+    return new Place(row, among.column(), among.columnName());
+  }
+
+  /** Checked numbers or texts from a column without blanks, and where each stands. */
+  Object values(Object[] column, IntFunction<Place> places, UnitSystem system) {
     if (spec.kind() == Kind.TEXTS) {
       String[] texts = new String[column.length];
       for (int i = 0; i < texts.length; i++) {
-        texts[i] = text(column[i], Place.row(rows[i]));
+        texts[i] = text(column[i], places.apply(i));
       }
       return texts;
     }
     double[] numbers = new double[column.length];
     for (int i = 0; i < numbers.length; i++) {
-      numbers[i] = number(column[i], Place.row(rows[i]), system);
+      numbers[i] = number(column[i], places.apply(i), system);
     }
     // beside a strength of 12, one of 0.5 is meant; among nothing but fractions it is one
     if (Arrays.stream(numbers).allMatch(number -> number < 1)) {
       for (int i = 0; i < numbers.length; i++) {
-        strength(numbers[i], Place.row(rows[i]));
+        strength(numbers[i], places.apply(i));
       }
     }
     return numbers;

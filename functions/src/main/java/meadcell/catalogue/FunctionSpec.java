@@ -1,6 +1,5 @@
 package meadcell.catalogue;
 
-import java.lang.invoke.MethodHandle;
 import java.lang.reflect.Method;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,15 +24,14 @@ public final class FunctionSpec {
   private final boolean takesUnits;
   private final Columns columns;
   private final int required;
-  private final MethodHandle handle;
+  private final Signature signature;
 
   private FunctionSpec(String family, Method method) {
     this.family = family;
     this.member = method.getName();
     this.declaration = method.getAnnotation(CellarFunction.class);
-    Signature signature = Signature.of(name(), method);
+    this.signature = Signature.of(name(), method);
     this.args = signature.args();
-    this.handle = signature.handle();
     this.result = ResultSpec.of(method, declaration.gives(), name());
     if (args.stream().anyMatch(arg -> arg.name().equals(UNITS))) {
       throw new IllegalStateException(name() + ": an argument has the name " + UNITS);
@@ -246,7 +244,14 @@ public final class FunctionSpec {
    * @param given what the cells hold, an argument each
    */
   public Object callIn(Words words, Object... given) {
-    return answered(given, (answer, system) -> result.toCells(answer, system, words));
+    return answered(
+        given,
+        (answer, system) -> {
+          Object cells = result.toCells(answer, system, words);
+          return result.shape() == ResultSpec.Shape.COLUMN && !columns.isEmpty()
+              ? columns.beside(given, (Object[][]) cells)
+              : cells;
+        });
   }
 
   /**
@@ -315,7 +320,7 @@ public final class FunctionSpec {
             .with("use", signature());
       }
       Object[] values = isVariadic() ? variadic(given, count, system) : read(given, count, system);
-      return use.apply(handle.invokeExact(values), system);
+      return use.apply(invoke(values, given), system);
     } catch (Refusal refusal) {
       throw refusal.in(system);
     } catch (Error e) {
@@ -323,6 +328,27 @@ public final class FunctionSpec {
     } catch (Throwable e) {
       throw new IllegalStateException(name() + " failed", e);
     }
+  }
+
+  private Object invoke(Object[] values, Object[] given) throws Throwable {
+    try {
+      return signature.call(values);
+    } catch (Refusal refusal) {
+      throw refusal.placed((argument, place) -> inRange(argument, place, given));
+    }
+  }
+
+  private Place inRange(String argument, Place place, Object[] given) {
+    for (int i = 0; i < args.size(); i++) {
+      if (args.get(i).name().equals(argument)) {
+        return switch (args.get(i).kind()) {
+          case NUMBERS, TEXTS -> columns.place(given, i, place.row());
+          case NUMBER_TABLE -> CellReader.place(given[i], place);
+          default -> place; // the rows of other tables know theirs
+        };
+      }
+    }
+    return place;
   }
 
   private Object[] read(Object[] given, int count, UnitSystem system) {

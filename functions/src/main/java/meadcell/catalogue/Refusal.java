@@ -2,6 +2,7 @@ package meadcell.catalogue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * Input that a function does not answer, as data: a {@link Reason} and the values it names. Each
@@ -130,10 +131,12 @@ public final class Refusal extends RuntimeException implements Said {
   }
 
   /**
-   * Adds the argument that the reason is about and where in its range.
+   * Adds the argument that the reason is about and where in it. A function counts the rows of a
+   * column or a table of numbers as it gets them; the catalogue makes that the row of the range,
+   * where blank rows count.
    *
    * @param argument the name of the argument
-   * @param place where in its range
+   * @param place where in it
    * @return itself
    */
   public Refusal about(String argument, Place place) {
@@ -149,6 +152,14 @@ public final class Refusal extends RuntimeException implements Said {
 
   Refusal withSuggestion(Optional<String> name) {
     this.suggestion = name.orElse(null);
+    return this;
+  }
+
+  /** Makes a place among what the function got one of the range, unless an inner call has. */
+  Refusal placed(BiFunction<String, Place, Place> inRange) {
+    if (system == null && place != null) {
+      place = inRange.apply(argument, place);
+    }
     return this;
   }
 

@@ -1,9 +1,7 @@
 package meadcell.catalogue;
 
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
 import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,7 +15,7 @@ final class RowSpec {
   /** A column for each component; null for the one that is told its row. */
   private final List<ArgSpec> columns = new ArrayList<>();
 
-  private final MethodHandle constructor;
+  private final Constructor<?> constructor;
   private final boolean hasRest;
 
   private final String table;
@@ -38,10 +36,7 @@ final class RowSpec {
     }
     ArgSpec last = columns.get(columns.size() - 1);
     hasRest = last != null && last.type() == Cell[].class;
-    constructor =
-        constructorOf(type)
-            .asSpreader(Object[].class, components.length)
-            .asType(MethodType.methodType(Record.class, Object[].class));
+    constructor = constructorOf(type);
   }
 
   /**
@@ -52,7 +47,7 @@ final class RowSpec {
   }
 
   /** {@return the canonical constructor of a record} */
-  static MethodHandle constructorOf(Class<?> type) {
+  static Constructor<?> constructorOf(Class<?> type) {
     Class<?>[] types =
         Arrays.stream(type.getRecordComponents())
             .map(RecordComponent::getType)
@@ -60,9 +55,18 @@ final class RowSpec {
     try {
       Constructor<?> constructor = type.getDeclaredConstructor(types);
       constructor.setAccessible(true);
-      return MethodHandles.lookup().unreflectConstructor(constructor);
+      return constructor;
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException(type + " cannot be made", e);
+    }
+  }
+
+  /** {@return a record; what its constructor throws is thrown} */
+  static Object made(Constructor<?> constructor, Object[] components) throws Throwable {
+    try {
+      return constructor.newInstance(components);
+    } catch (InvocationTargetException e) {
+      throw e.getCause();
     }
   }
 
@@ -141,7 +145,7 @@ final class RowSpec {
       }
     }
     try {
-      return (Record) constructor.invokeExact(values);
+      return (Record) made(constructor, values);
     } catch (Refusal | Error e) {
       throw e;
     } catch (Throwable e) {

@@ -129,10 +129,9 @@ public final class Statement {
 
   private static String text(Parameter parameter, Object value, UnitSystem system, Words words) {
     if (value instanceof Double metric) {
-      String unit = words.unit(parameter.quantity(), system);
-      String number =
-          words.number(parameter.quantity().fromMetric(metric, system), parameter.digits());
-      return unit.isEmpty() ? number : number + " " + unit;
+      Quantity quantity = parameter.quantity();
+      return words.measured(
+          quantity.fromMetric(metric, system), quantity, system, parameter.digits());
     }
     if (value instanceof Range range) {
       return range.text(parameter.quantity(), system, words);

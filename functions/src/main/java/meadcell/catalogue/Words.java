@@ -195,11 +195,21 @@ public final class Words {
     return unit.isEmpty() ? unit : text(quantity.key(system), unit);
   }
 
-  /** A number in a system's unit, with it. */
+  /** A number in a system's unit, with it; a day as a date. */
   String measured(double value, Quantity quantity, UnitSystem system) {
+    return measured(value, quantity, system, Numbers.DIGITS);
+  }
+
+  /** A number in a system's unit, with so many significant digits; a day as a date. */
+  String measured(double value, Quantity quantity, UnitSystem system, int digits) {
+    if (quantity == Quantity.DATE && Day.isDated(value)) {
+      return Day.text(value);
+    }
     String unit = unit(quantity, system);
-    String number = number(value, Numbers.DIGITS);
-    return unit.isEmpty() ? number : number + " " + unit;
+    String number = number(value, digits);
+    return unit.isEmpty()
+        ? number
+        : quantity == Quantity.DATE ? unit + " " + number : number + " " + unit;
   }
 
   /** The metric unit, and the US one where it differs: {@code L (US gal)}; empty without unit. */

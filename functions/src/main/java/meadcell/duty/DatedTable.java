@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 
 /**
@@ -64,12 +65,14 @@ final class DatedTable<R extends DatedTable.Dated> {
     Map.Entry<Integer, List<R>> newest = rows.floorEntry((int) day);
     if (newest == null) {
       throw new Refusal(DutyReason.BEFORE_RATES)
-          .with("day", (int) day)
+          .with("day", (int) day, Quantity.DATE)
           .with("first", rows.firstEntry().getValue().get(0).since());
     }
     R row = newest.getValue().get(0);
     if (row.last().isPresent() && (int) day > row.last().getAsInt()) {
-      throw new Refusal(DutyReason.AFTER_RATES).with("day", (int) day).with("last", row.until());
+      throw new Refusal(DutyReason.AFTER_RATES)
+          .with("day", (int) day, Quantity.DATE)
+          .with("last", row.until());
     }
     return newest.getValue();
   }

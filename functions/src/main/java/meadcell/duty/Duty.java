@@ -136,17 +136,19 @@ public final class Duty {
   @CellarFunction(
       summary = "UK Alcohol Duty on a lot of mead, by litres of pure alcohol.",
       formula =
-          "volume · abv/100 · (rate − relief); rates for other fermented products below 3.5, below 8.5, to"
-              + " 22 and above 22 % vol; none to 1.2.",
+          "volume · abv/100 · (rate − relief), abv rounded down to one decimal place; rates for other"
+              + " fermented products below 3.5, below 8.5, to 22 and above 22 % vol; none to 1.2.",
       source =
           "Finance (No. 2) Act 2023, Schedules 7 and 8; rates from August 2023, February 2025 and February"
-              + " 2026, read in 2026, partly at second hand: the table names where.",
+              + " 2026, read in 2026, partly at second hand: the table names where. Strength: GOV.UK, Alcoholic"
+              + " products technical guide, section 11, read in 2026: 7.59 becomes 7.5.",
       example = "DUTY.UK(225;14;46100)",
       note =
           "Known to January 2027, for rates change every February; CELLAR.WHY tells which was taken."
               + " Draught relief: containers of at least 20 L for a dispense system, below 8.5 % vol. relief:"
               + " from DUTY.UKRELIEF. The easement for wine of 11.5 to 14.5 % vol, which ended on 31 January 2025,"
-              + " is not applied. How litres and pence are rounded on the return is not done here.\n"
+              + " is not applied. abv is that of the label in most cases, and of a drink that still ferments that"
+              + " which it is sold with. How litres and pence are rounded on the return is not done here.\n"
               + DAY_NUMBER,
       caution = CHECK_LAW)
   public static UkDuty uk(

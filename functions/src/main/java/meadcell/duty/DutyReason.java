@@ -10,11 +10,11 @@ import meadcell.catalogue.Refusal;
 enum DutyReason implements Reason {
   BEFORE_RATES(
       OUT_OF_RANGE,
-      "day is day number {day}; the rates known here begin on {first}. Take the rate from the law of that"
+      "day is {day}; the rates known here begin on {first}. Take the rate from the law of that"
           + " day and use DUTY.OWNRATE."),
   AFTER_RATES(
       OUT_OF_RANGE,
-      "day is day number {day}; the rates known here end on {last}. Take the rate from the authority and"
+      "day is {day}; the rates known here end on {last}. Take the rate from the authority and"
           + " use DUTY.OWNRATE."),
   NOT_WINE(
       OUT_OF_RANGE, "abv is {abv}; above {most} the law taxes distilled spirits, by another rule."),

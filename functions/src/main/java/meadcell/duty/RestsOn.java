@@ -7,7 +7,8 @@ enum RestsOn implements Message {
   US_RATE(
       "Class \"{class}\": {rate} a wine gallon, in force since {since}, text of November 2024; {gallons}"
           + " wine gallons to the nearest tenth, {before} of the year before them."),
-  UK_RATE("{rate} a litre of pure alcohol, in force since {since}; {alcohol} L of it.");
+  UK_RATE(
+      "{rate} a litre of pure alcohol, in force since {since}; {alcohol} L of it, by a strength of {abv}.");
 
   private final String english;
 

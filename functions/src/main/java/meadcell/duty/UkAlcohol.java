@@ -48,7 +48,9 @@ final class UkAlcohol {
 
   private UkAlcohol() {}
 
-  static Duty.UkDuty duty(double litres, double abv, double day, boolean draught, double relief) {
+  static Duty.UkDuty duty(
+      double litres, double measured, double day, boolean draught, double relief) {
+    double abv = tenths(measured);
     Band of = Band.of(abv);
     Rate row = RATES.on(day, rate -> rate.of == of);
     if ((draught || relief > 0) && abv >= RELIEF_BELOW) {
@@ -71,6 +73,12 @@ final class UkAlcohol {
         Statement.of(RestsOn.UK_RATE)
             .with("rate", due, Quantity.POUND_STERLING)
             .with("since", row.since)
-            .with("alcohol", alcohol, Quantity.NUMBER));
+            .with("alcohol", alcohol, Quantity.NUMBER)
+            .with("abv", abv, Quantity.PERCENT_VOL));
+  }
+
+  /** Down to one decimal place: GOV.UK, Alcoholic products technical guide, section 11. */
+  private static double tenths(double abv) {
+    return Math.floor(10 * abv + 1e-9) / 10;
   }
 }

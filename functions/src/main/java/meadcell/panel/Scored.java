@@ -23,11 +23,13 @@ public final class Scored {
    */
   @CellarFunction(
       summary = "Mean of the panel's scores, and how far it is uncertain (95 %).",
-      formula = "x̄ and t(0.975, n−1) · s/√n.",
-      source = "Student's t; JCGM 100:2008 (GUM), 4.2 and annex G.",
+      formula = "x̄ and t(0.975, n−1) · s/√n, s at least that of rounding: the scale's step/√12.",
+      source = "Student's t; JCGM 100:2008 (GUM), 4.2, F.2.2.1 and annex G.",
       example = "PANEL.SCORE({14;15;13.5;16;14.5;15})",
       note =
-          "Two meads whose intervals overlap much are not told apart. It says how this panel's mean"
+          "Two meads whose intervals overlap much are not told apart. The step is the largest on which all"
+              + " scores stand: 1, 0.5, and so on; scores that are all the same are no more certain than it"
+              + " lets them be. It says how this panel's mean"
               + " scatters, not whether other people would agree.")
   public static Score score(
       @Arg(
@@ -94,14 +96,14 @@ public final class Scored {
   @CellarFunction(
       summary = "Whether a barrel still improves: change of its score per month, with 95 % limits.",
       formula =
-          "Straight line by least squares; slope ± t(0.975, n−2) · its standard error; a month is"
-              + " 30.4375 days.",
-      source = "Ordinary linear regression, normal errors.",
+          "Straight line by least squares; slope ± t(0.975, n−2) · its standard error, the scatter at"
+              + " least that of rounding: the scale's step/√12; a month is 30.4375 days.",
+      source = "Ordinary linear regression, normal errors. Rounding: JCGM 100:2008 (GUM), F.2.2.1.",
       example = "PANEL.TREND({45000;45060;45120;45180};{13;13.5;14.5;15})",
       note =
           "Both limits above 0: still improving. Both below 0: past its best. Otherwise level, or the"
-              + " tastings cannot tell. Three tastings on one line give limits without width: where nothing"
-              + " changes, whole or half points do that up to 7 times in 100, so take four.\n"
+              + " tastings cannot tell. The step is the largest on which all scores stand: 1, 0.5, and so on."
+              + " Three tastings tell little: take four.\n"
               + "With last, only that many of the latest tastings count: a barrel that turned does not"
               + " show in a line over its whole life.")
   public static Trend trend(

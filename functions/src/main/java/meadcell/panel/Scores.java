@@ -1,5 +1,6 @@
 package meadcell.panel;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 import meadcell.catalogue.Refusal;
@@ -7,6 +8,7 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
+import org.apache.commons.math3.util.ArithmeticUtils;
 
 /** Scores of a panel, taken as normal. */
 final class Scores {
@@ -16,11 +18,14 @@ final class Scores {
   /** 1.96 · √2, rounded as the standard does. */
   private static final double REPEATABILITY_LIMIT = 2.8;
 
+  /** Steps in a point. */
+  private static final int FINEST = 1000;
+
   private Scores() {}
 
   static Scored.Score mean(double[] scores) {
     atLeast("scores", scores.length, 2);
-    double deviation = Math.sqrt(StatUtils.variance(scores));
+    double deviation = Math.max(Math.sqrt(StatUtils.variance(scores)), rounding(scores));
     double t = student(scores.length - 1).inverseCumulativeProbability(0.975);
     return new Scored.Score(StatUtils.mean(scores), t * deviation / Math.sqrt(scores.length));
   }
@@ -65,16 +70,19 @@ final class Scores {
     int used = last == 0 ? byDay.length : last;
     atLeast(last == 0 ? "days" : "last", used, 3);
     atLeast("days", byDay.length, used);
+    int[] latest = Arrays.copyOfRange(byDay, byDay.length - used, byDay.length);
     SimpleRegression line = new SimpleRegression();
-    for (int i = byDay.length - used; i < byDay.length; i++) {
-      line.addData(days[byDay[i]], scores[byDay[i]]);
+    for (int i : latest) {
+      line.addData(days[i], scores[i]);
     }
     if (line.getXSumSquares() == 0) {
       throw new Refusal(PanelReason.ONE_DAY);
     }
     double slope = line.getSlope() * DAYS_PER_MONTH;
     double t = student(used - 2).inverseCumulativeProbability(0.975);
-    double half = t * line.getSlopeStdErr() * DAYS_PER_MONTH;
+    double rounding = rounding(Arrays.stream(latest).mapToDouble(i -> scores[i]).toArray());
+    double deviation = Math.max(Math.sqrt(line.getMeanSquareError()), rounding);
+    double half = t * deviation / Math.sqrt(line.getXSumSquares()) * DAYS_PER_MONTH;
     return new Scored.Trend(slope, slope - half, slope + half);
   }
 
@@ -106,6 +114,22 @@ final class Scores {
         Math.sqrt(squares / 2 / chi.inverseCumulativeProbability(0.975)),
         Math.sqrt(squares / 2 / chi.inverseCumulativeProbability(0.025)),
         REPEATABILITY_LIMIT * Math.sqrt(squares / (2 * pairs)));
+  }
+
+  /**
+   * {@return the standard deviation that rounding to the scale's steps hides} What is the same to a
+   * step is not the same: JCGM 100:2008, F.2.2.1. Steps are 1 or parts of it, down to 0.001.
+   */
+  private static double rounding(double[] scores) {
+    int step = FINEST;
+    for (double score : scores) {
+      double steps = Math.abs(score) * FINEST;
+      if (Math.abs(steps - Math.rint(steps)) > 1e-6) {
+        return 0; // no scale: a mean
+      }
+      step = ArithmeticUtils.gcd(step, (int) Math.rint(steps));
+    }
+    return step / (FINEST * Math.sqrt(12));
   }
 
   private static void atLeast(String what, int given, int least) {

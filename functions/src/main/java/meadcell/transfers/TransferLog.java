@@ -17,8 +17,8 @@ import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 
 /**
- * A log of transfers, replayed in the order of its days up to the end of one day: what moved where,
- * and how much every vessel holds then.
+ * A log of transfers, replayed by day, within a day by the rows' order, else as written, up to the
+ * end of one day: what moved where, and how much every vessel holds then.
  *
  * <p>A name that was never filled is a source: what is drawn from it is liquid of that name.
  */
@@ -67,14 +67,31 @@ public final class TransferLog {
     loss = index(LOSS);
     gauge = index(GAUGE);
     transfers.forEach(this::check);
-    List<TransferRow> rows = new ArrayList<>(transfers.list());
-    rows.sort(Comparator.comparingDouble(TransferRow::day));
+    List<TransferRow> rows = inOrder(transfers.list());
     day = endOfDay.orElse(rows.get(rows.size() - 1).day());
     for (TransferRow row : rows) {
       if (row.day() <= day) {
         replay(row, index(row.from()), index(row.to()));
       }
     }
+  }
+
+  private record Placed(TransferRow row, double order) {
+    double day() {
+      return row.day();
+    }
+  }
+
+  /** By day; within it by their order, a row without one after the row above it. */
+  private static List<TransferRow> inOrder(List<TransferRow> rows) {
+    List<Placed> placed = new ArrayList<>();
+    double order = Double.NEGATIVE_INFINITY;
+    for (TransferRow row : rows) {
+      order = row.order().orElse(order);
+      placed.add(new Placed(row, order));
+    }
+    placed.sort(Comparator.comparingDouble(Placed::day).thenComparingDouble(Placed::order));
+    return placed.stream().map(Placed::row).toList();
   }
 
   /**
@@ -293,7 +310,8 @@ public final class TransferLog {
   private void lose(int index, double volumeL, TransferRow row) {
     Content lost = vessels.get(loss);
     TransferRow found =
-        new TransferRow(row.row(), row.from(), LOSS, volumeL, row.day(), row.uncertaintyL());
+        new TransferRow(
+            row.row(), row.from(), LOSS, volumeL, row.day(), row.uncertaintyL(), row.order());
     if (lost.volumeL == 0) {
       lost.begin(found);
     } else {

@@ -14,6 +14,7 @@ import meadcell.catalogue.RowNumber;
  * @param volumeL how much, L, not below 0
  * @param day day number
  * @param uncertaintyL standard uncertainty of the volume, L; may be blank
+ * @param order its place among the rows of its day, the lowest first; may be blank
  */
 public record TransferRow(
     @RowNumber int row,
@@ -27,7 +28,12 @@ public record TransferRow(
             is = Quantity.VOLUME,
             above = 0,
             zeroIsBlank = true)
-        OptionalDouble uncertaintyL) {
+        OptionalDouble uncertaintyL,
+    @Arg(
+            name = "order",
+            help =
+                "Place among the rows of its day, the lowest first; blank: after the row above it")
+        OptionalDouble order) {
   /**
    * Of a volume whose uncertainty is not told: 0.5 %, common practice, no source. A dip read to 2
    * mm in a lying cask of 225 L is ± 1 L.

@@ -27,7 +27,8 @@ import meadcell.transfers.Transfers;
     about = "What is in which vessel, since when, and what was lost, by the log of transfers.",
     says = {VesselReason.class, TransferReason.class, Because.class})
 public final class Vessel {
-  private static final String REPLAY = "The log is replayed by day, rows of one day as written.";
+  private static final String REPLAY =
+      "The log is replayed by day, rows of one day by order, else as written.";
   private static final String CONSERVATION = "Conservation of volume; no source needed.";
   private static final String LOG_NOTE =
       "A name that was never filled is a source: a liquid of that name, as much as is drawn. A barrel"

@@ -102,6 +102,35 @@ class CarriedTest {
     assertEquals(4, carried(filled, analyses, "Cask", "iron").value(), 1e-12);
   }
 
+  @Test
+  void aZeroIsNotExactForWantOfAnUncertainty() {
+    Object[][] log = {{"Mead", "Tank", 100.0, 1.0}, {"Juice", "Tank", 100.0, 1.0}};
+    Object[][] untold = {{"Mead", 1.0, "iron", 0.0}, {"Juice", 1.0, "iron", 4.0, 0.4}};
+    assertEquals(
+        "value in row 1 of analyses is 0 and its uncertainty is blank; a share of nothing would make it"
+            + " exact. Write as uncertainty the least that the analysis can show.",
+        refusal(log, untold, "Tank", "iron", 1));
+    untold[0] = new Object[] {"Mead", 1.0, "iron", 0.0, 0.2};
+    // dy/dv = ± 1/100 a litre, each volume ± 0.5 L
+    assertEquals(
+        Math.sqrt(0.1 * 0.1 + 0.2 * 0.2 + 2 * 0.005 * 0.005),
+        carried(log, untold, "Tank", "iron").uncertainty(),
+        1e-9);
+    Object[][] replaced = {{"Mead", 1.0, "iron", 0.0}, {"Tank", 5.0, "iron", 2.0, 0.1}};
+    assertEquals(0.1, carried(log, replaced, "Tank", "iron").uncertainty(), 1e-9, "counts no more");
+  }
+
+  /** What is written as 0 g/L may be half a gram, either way: a rectangle, 1/√12. */
+  @Test
+  void strengthAndSugarAreUncertainByTheirRoundingAtLeast() {
+    Object[][] log = {{"Spirit", "Tank", 100.0, 1.0, 1e-9}};
+    Object[][] analyses = {{"Spirit", 1.0, "sugar", 0.0}, {"Spirit", 1.0, "strength", 60.0}};
+    assertEquals(1 / Math.sqrt(12), carried(log, analyses, "Tank", "sugar").uncertainty(), 1e-9);
+    assertEquals(1.2, carried(log, analyses, "Tank", "strength").uncertainty(), 1e-4);
+    analyses[0][3] = 100.0;
+    assertEquals(2, carried(log, analyses, "Tank", "sugar").uncertainty(), 1e-9);
+  }
+
   /** Half a cellar's doubt each from two meads, and a shared one where both are the same. */
   @Test
   void uncertaintyByHand() {
@@ -157,7 +186,7 @@ class CarriedTest {
         analyses.add(new Object[] {"Mead " + s, 1.0, "acid", 4 + 4 * random.nextDouble()});
       }
       analyses.add(new Object[] {"Spirit", 1.0, "strength", 96.0});
-      analyses.add(new Object[] {"Spirit", 1.0, "acid", 0.0});
+      analyses.add(new Object[] {"Spirit", 1.0, "acid", 0.0, 0.01});
       int steps = 1 + random.nextInt(60);
       for (int i = 0; i < steps; i++) {
         day += random.nextInt(3);
@@ -487,8 +516,8 @@ class CarriedTest {
             .startsWith("The sugar is not known: \"Heather must\", which may ferment"));
     assertTrue(refusal(FERMENT, must(), "Cask", "strength", 61).contains("came into \"Tank\""));
     assertEquals(
-        "The strength is not known: in \"Tank\" it went from 0 to 13.1 between 1 day number and 60 day"
-            + " number as in a ferment, so it cannot be carried through those days.",
+        "The strength is not known: in \"Tank\" it went from 0 to 13.1 between day number 1 and day"
+            + " number 60 as in a ferment, so it cannot be carried through those days.",
         refusal(FERMENT, must(dry, strong), "Tank", "strength", 30));
     assertEquals(13.1, carried(FERMENT, must(dry, strong), "Cask", "strength").value(), 1e-9);
     assertEquals(12, carried(FERMENT, must(dry, strong), "Cask", "sugar").value(), 1e-9);
@@ -504,7 +533,7 @@ class CarriedTest {
     assertTrue(
         refusal(FERMENT, must(early, later, sweet), "Tank", "strength", 45)
             .startsWith(
-                "The strength is not known: in \"Tank\" it still changed, from 6 to 11 by 40"));
+                "The strength is not known: in \"Tank\" it still changed, from 6 to 11 by day number 40"));
     assertTrue(
         refusal(FERMENT, must(early, later), "Cask", "strength", 70).contains("still changed"));
     OptionalDouble day = OptionalDouble.of(70);
@@ -582,7 +611,7 @@ class CarriedTest {
     Object[][] analyses = {{"A", 1.0, "acid", 6.0}, {"B", 1.0, "acid", 8.0}};
     assertEquals(
         "Carried from 2 analyses; each counts with what the value would rise if it were 1 more: 0.75"
-            + " for \"A\" of 1 day number, 6 (row 1 of analyses); 0.25 for \"B\" of 1 day number, 8"
+            + " for \"A\" of day number 1, 6 (row 1 of analyses); 0.25 for \"B\" of day number 1, 8"
             + " (row 2 of analyses).",
         Cellar.catalogue()
             .get("CELLAR.WHY")

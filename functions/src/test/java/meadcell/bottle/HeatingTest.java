@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import meadcell.catalogue.Refusal;
 import meadcell.property.Between;
 import meadcell.property.Property;
@@ -39,6 +40,60 @@ class HeatingTest {
     double[] between = {from, from + 0.4 * (to - from), to};
     double whole = Heating.pasteurUnits(two, ends, 7, 60);
     assertEquals(whole, Heating.pasteurUnits(three, between, 7, 60), 1e-9 * whole);
+  }
+
+  /**
+   * Newton's law: after a time at the first temperature it falls towards the end. The integral by
+   * the power series of the exponential integral, all of whose terms are positive.
+   */
+  private static double cooled(double from, double end, double rate, double minutes, double z) {
+    double perKelvin = Math.log(10) / z;
+    double size = perKelvin * (from - end);
+    double sum = minutes;
+    double term = 1;
+    for (int n = 1; n < 400; n++) {
+      term *= size / n;
+      sum += term * -Math.expm1(-n * rate * minutes) / (n * rate);
+    }
+    return sum * Math.exp(perKelvin * (end - 60));
+  }
+
+  @Property
+  void fewReadingsOfACoolingGiveWhatItKills(
+      @Between(min = 55, max = 75) double from,
+      @Between(min = 0, max = 45) double end,
+      @Between(min = 0.02, max = 0.5) double rate,
+      @Between(min = 1, max = 10) double step,
+      @Between(min = 4, max = 15) double z) {
+    double[] times = {0, step, 2.5 * step, 3.5 * step};
+    double[] degrees =
+        Arrays.stream(times).map(t -> end + (from - end) * Math.exp(-rate * t)).toArray();
+    double expected = cooled(from, end, rate, 3.5 * step, z);
+    assertEquals(expected, Heating.pasteurUnits(times, degrees, z, 60), 1e-6 * expected);
+    double straight = 0;
+    for (int i = 0; i < 3; i++) {
+      double[] ends = {times[i], times[i + 1]};
+      double[] both = {degrees[i], degrees[i + 1]};
+      straight += Heating.pasteurUnits(ends, both, z, 60);
+    }
+    assertTrue(straight > expected, "straight lines give " + straight + " for " + expected);
+  }
+
+  /** It begins to cool between two readings, and thermometers show tenths. */
+  @Property
+  void aCoolingThatBeginsLaterIsNotOverstated(
+      @Between(min = 58, max = 70) double from,
+      @Between(min = 5, max = 40) double end,
+      @Between(min = 0.03, max = 0.4) double rate,
+      @Between(max = 5) double late) {
+    double[] times = {0, 5, 10, 15, 20};
+    double[] degrees =
+        Arrays.stream(times)
+            .map(t -> end + (from - end) * Math.exp(-rate * Math.max(0, t - late)))
+            .toArray();
+    double truth = late * Math.pow(10, (from - 60) / 7) + cooled(from, end, rate, 20 - late, 7);
+    double told = Heating.pasteurUnits(times, degrees, 7, 60);
+    assertTrue(told <= truth * (1 + 1e-6), told + " for " + truth);
   }
 
   @Property

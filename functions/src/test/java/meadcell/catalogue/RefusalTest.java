@@ -59,7 +59,9 @@ class RefusalTest {
       Refusal refusal = refusal(function, arg, value);
       assertEquals(Refusal.Kind.OUT_OF_RANGE, refusal.kind(), refusal.getMessage());
       String sentence = refusal.getMessage();
-      assertTrue(sentence.startsWith(arg.name() + " is " + Numbers.text(value)), sentence);
+      String measured = Words.ENGLISH.measured(value, arg.quantity(), UnitSystem.METRIC);
+      assertTrue(measured.contains(Numbers.text(value)), measured);
+      assertTrue(sentence.startsWith(arg.name() + " is " + measured), sentence);
       String range = arg.range(UnitSystem.METRIC);
       assertTrue(sentence.contains(declared.contains(value) ? "other than 0" : range), sentence);
     }

@@ -74,6 +74,16 @@ class DutyTest {
   }
 
   @Property
+  void ukStrengthIsCutToTenths(
+      @Between(min = 0.5, max = 59.9, decimals = 1) double abv,
+      @Between(max = 0.0999) double more) {
+    assertEquals(
+        Duty.uk(100, abv, TODAY, false, 0).duty(),
+        Duty.uk(100, abv + more, TODAY, false, 0).duty(),
+        1e-9);
+  }
+
+  @Property
   void ukDutyGoesWithTheAlcohol(
       @Between(min = 1, max = 10_000, decimals = 1) double litres,
       @Between(min = 8.5, max = 22, decimals = 1) double abv) {
@@ -96,11 +106,11 @@ class DutyTest {
     assertEquals(30.62, Duty.uk(1, 12, end, false, 0).rate());
     assertEquals(30.62, Duty.uk(1, 12, end + 0.99, false, 0).rate());
     assertEquals(
-        "day is day number 45138; the rates known here begin on 2023-08-01. Take the rate from the law of"
+        "day is 2023-07-31; the rates known here begin on 2023-08-01. Take the rate from the law of"
             + " that day and use DUTY.OWNRATE.",
         refused(() -> Duty.uk(1, 12, start - 1, false, 0)));
     assertEquals(
-        "day is day number 46419; the rates known here end on 2027-01-31. Take the rate from the authority"
+        "day is 2027-02-01; the rates known here end on 2027-01-31. Take the rate from the authority"
             + " and use DUTY.OWNRATE.",
         refused(() -> Duty.uk(1, 12, end + 1, false, 0)));
     double us = serial("2018-01-01");
@@ -139,7 +149,7 @@ class DutyTest {
             + " 2024; 264.2 wine gallons to the nearest tenth, 1320.86 of the year before them.",
         us);
     assertEquals(
-        "30.62 GBP für einen Liter reinen Alkohol, in Kraft seit 2026-02-01; 31,5 L davon.",
+        "30.62 GBP für einen Liter reinen Alkohol, in Kraft seit 2026-02-01; 31,5 L davon, nach einer Stärke von 14 % vol.",
         Duty.uk(225, 14, TODAY, false, 0)
             .because()
             .text(UnitSystem.METRIC, Words.in("de"))

@@ -28,9 +28,50 @@ class ScoresTest {
     int n = scores.length;
     double mean = Arrays.stream(scores).average().orElseThrow();
     double squares = Arrays.stream(scores).map(s -> (s - mean) * (s - mean)).sum();
+    double step = Arrays.stream(scores).allMatch(s -> s % 1 == 0) ? 1 : 0.5;
+    while (!onSteps(scores, step)) {
+      step = step == 0.5 ? 0.2 : 0.1;
+    }
+    double least = (n - 1) * step * step / 12;
     double t = TDistribution.of(n - 1).inverseSurvivalProbability(0.025);
     assertEquals(mean, score.mean(), 1e-9);
-    assertEquals(t * Math.sqrt(squares / (n - 1) / n), score.halfWidth(), 1e-6);
+    assertEquals(t * Math.sqrt(Math.max(squares, least) / (n - 1) / n), score.halfWidth(), 1e-6);
+  }
+
+  private static boolean onSteps(double[] scores, double step) {
+    return step == 0.1
+        || Arrays.stream(scores).allMatch(s -> Math.abs(s / step - Math.rint(s / step)) < 1e-9);
+  }
+
+  /** Three to five tastings on half points of a barrel that stands still. */
+  @Test
+  void whatStandsStillIsSeldomSaidToChange() {
+    Random chance = new Random(7);
+    int said = 0;
+    int tries = 20_000;
+    for (int i = 0; i < tries; i++) {
+      int n = 3 + i % 3;
+      double spread = 0.2 + 0.1 * (i % 4);
+      double level = 12 + chance.nextDouble();
+      double[] days = new double[n];
+      double[] scores = new double[n];
+      for (int k = 0; k < n; k++) {
+        days[k] = 30 * k;
+        scores[k] = Math.rint(2 * (level + spread * chance.nextGaussian())) / 2;
+      }
+      Scored.Trend trend = Scored.trend(days, scores, 0);
+      said += trend.lower() > 0 || trend.upper() < 0 ? 1 : 0;
+    }
+    assertTrue(said <= 0.05 * tries, "said of " + said);
+  }
+
+  @Test
+  void scoresThatAreAllTheSameAreNotCertain() {
+    double[] whole = {14, 14, 14};
+    double[] quarters = {14.25, 14.25, 14.25};
+    assertEquals(4 * Scored.score(quarters).halfWidth(), Scored.score(whole).halfWidth(), 1e-12);
+    double third = 14 + 1 / 3.0; // of means, which stand on no steps, it is not known
+    assertEquals(0, Scored.score(new double[] {third, third}).halfWidth());
   }
 
   /** G at the limit (n − 1)/√n · √(t²/(n − 2 + t²)), t another library's quantile. */
@@ -67,7 +108,7 @@ class ScoresTest {
       @Between(min = -3, max = 3, decimals = 2) double perMonth,
       @Between(min = 0, max = 50_000) int start) {
     double[] days = {start + 300, start, start + 75, start + 150};
-    double[] scores = Arrays.stream(days).map(d -> 12 + perMonth * d / 30.4375).toArray();
+    double[] scores = Arrays.stream(days).map(d -> 12.00007 + perMonth * d / 30.4375).toArray();
     Scored.Trend trend = Scored.trend(days, scores, 0);
     assertEquals(perMonth, trend.perMonth(), 1e-8);
     assertEquals(perMonth, trend.lower(), 1e-3);
@@ -76,10 +117,10 @@ class ScoresTest {
 
   @Test
   void onlyTheLastTastingsCountWhenAskedFor() {
-    double[] days = {90, 0, 30, 60, 120, 150};
-    double[] scores = {15, 12, 13, 14, 14, 13};
-    assertTrue(Scored.trend(days, scores, 0).perMonth() > 0);
-    Scored.Trend late = Scored.trend(days, scores, 3);
+    double[] days = {90, 0, 30, 60, 120, 150, 180};
+    double[] scores = {15, 12, 13, 14, 14, 13, 12};
+    assertEquals(0, Scored.trend(days, scores, 0).perMonth(), 1e-9);
+    Scored.Trend late = Scored.trend(days, scores, 4);
     assertEquals(-30.4375 / 30, late.perMonth(), 1e-9);
     assertTrue(late.upper() < 0, "past its best");
   }

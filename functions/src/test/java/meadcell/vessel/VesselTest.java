@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeMap;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
@@ -64,6 +66,30 @@ class VesselTest {
           new Account("sum", 300, 229, 229, 12, 288),
         },
         Vessel.balance(rows(YEAR), 9, 299));
+  }
+
+  @Test
+  void rowsWithTheirOrderMayStandAnyhow() {
+    Object[][] cells = {
+      {"gauge", "Cask", 221.0, 100.0, null, 7.0},
+      {"Tank", "Cask", 4.0, 100.0, null, null},
+      {"Tank", "Cask", 222.0, 9.0, null, 3.0},
+      {"Heather must", "Tank", 300.0, 9.0, null, 2.5},
+      {"Cask", "Keg", 5.0, 100.0, null, 9.0},
+      {"gauge", "Cask", 220.0, 100.0, null, 8.0},
+    };
+    Held[] held = {
+      new Held("Cask", "Heather must", 215, 91, 1),
+      new Held("Tank", "Heather must", 74, 91, 1),
+      new Held("Keg", "Heather must", 5, 0, 1),
+    };
+    assertEquals(Set.of(held), Set.of(Vessel.list(rows(cells), AT_END)));
+    cells[1][5] = 7.5;
+    Random random = new Random(5);
+    for (int i = 0; i < 50; i++) {
+      Collections.shuffle(Arrays.asList(cells), random);
+      assertEquals(Set.of(held), Set.of(Vessel.list(rows(cells), AT_END)));
+    }
   }
 
   /** Else the second spelling is a source, and the cask is filled from nowhere. */
@@ -195,7 +221,7 @@ class VesselTest {
     assertTrue(refusal(() -> holds("Keg", 299)).startsWith("\"Keg\" was never filled"));
     assertTrue(refusal(() -> holds("Casc", 299)).endsWith("Did you mean Cask?"));
     assertEquals(
-        "from is 9 day number, after to, 8 day number.",
+        "from is day number 9, after to, day number 8.",
         refusal(() -> Vessel.balance(rows(YEAR), 9, 8)));
     assertEquals(
         "No vessel held or moved anything between these days.",

@@ -170,11 +170,18 @@ public final class Main implements Runnable {
     return code;
   }
 
-  /** A file where a command is due was dropped on the program's icon. */
+  /**
+   * A file where a command is due was dropped on the program's icon; where the icon has a start of
+   * its own, that says so.
+   */
   private static String[] dropped(String[] args) {
     boolean isFile =
         args.length > 0 && !COMMANDS.containsKey(args[0]) && new File(args[0]).exists();
-    return isFile ? Stream.concat(Stream.of("drop"), Stream.of(args)).toArray(String[]::new) : args;
+    Stream<String> before =
+        Boolean.getBoolean("meadcell.icon")
+            ? Stream.of("drop", "--window")
+            : isFile ? Stream.of("drop") : Stream.empty();
+    return Stream.concat(before, Stream.of(args)).toArray(String[]::new);
   }
 
   /** The command that is called, alone unless it speaks of the others. */

@@ -4,12 +4,15 @@ import static meadcell.calc.Scratch.as;
 
 import com.sun.star.beans.UnknownPropertyException;
 import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XIndexAccess;
 import com.sun.star.lang.WrappedTargetException;
 import com.sun.star.sheet.XCellAddressable;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.uno.XComponentContext;
+import com.sun.star.util.CellProtection;
+import com.sun.star.util.XProtectable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +54,9 @@ final class Explanation {
   }
 
   String of(XSpreadsheetDocument document, XCell cell) {
+    if (isHidden(document, cell)) {
+      return texts.say("hidden");
+    }
     String formula = cell.getFormula();
     boolean isArray = formula.startsWith("{");
     List<CallText> calls = CallText.in(formula.replaceAll("^\\{|}$", ""), catalogue);
@@ -71,6 +77,19 @@ final class Explanation {
       return texts.say("protected");
     } catch (com.sun.star.uno.Exception e) {
       throw new com.sun.star.uno.RuntimeException(e, "the formula cannot be explained");
+    }
+  }
+
+  /** Whether the sheet keeps the formula to itself. */
+  private static boolean isHidden(XSpreadsheetDocument document, XCell cell) {
+    try {
+      short number = as(XCellAddressable.class, cell).getCellAddress().Sheet;
+      Object sheet = as(XIndexAccess.class, document.getSheets()).getByIndex(number);
+      CellProtection protection =
+          (CellProtection) as(XPropertySet.class, cell).getPropertyValue("CellProtection");
+      return protection.IsFormulaHidden && as(XProtectable.class, sheet).isProtected();
+    } catch (com.sun.star.uno.Exception e) {
+      throw new com.sun.star.uno.RuntimeException(e, "no sheet");
     }
   }
 

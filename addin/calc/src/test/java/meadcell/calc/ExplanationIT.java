@@ -3,8 +3,10 @@ package meadcell.calc;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.beans.XPropertySet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.uno.UnoRuntime;
+import com.sun.star.util.CellProtection;
 import java.util.List;
 import meadcell.calc.menu.Texts;
 import meadcell.catalogue.Words;
@@ -115,6 +117,19 @@ class ExplanationIT {
       book.cell("D1").setFormula("=GRAVITY.FROMBRIX(0)");
       book.protect("secret");
       assertEquals(List.of(ENGLISH.say("protected")), explained(book, "D1"));
+    }
+  }
+
+  @Test
+  void aFormulaThatItsSheetHidesIsNotTold() throws Exception {
+    try (Workbook book = book()) {
+      book.cell("D1").setFormula("=GRAVITY.FROMBRIX(0)");
+      CellProtection hidden = new CellProtection(true, true, false, false);
+      RemoteOffice.as(XPropertySet.class, book.cell("D1"))
+          .setPropertyValue("CellProtection", hidden);
+      assertEquals("  1 SG", after(explained(book, "D1"), "Result"), "not protected yet");
+      book.protect("");
+      assertEquals(List.of(ENGLISH.say("hidden")), explained(book, "D1"));
     }
   }
 

@@ -40,7 +40,7 @@ final class DebianPackage {
             "--app-image",
             tool.toString(),
             "--description",
-            "Cellar arithmetic for meadmakers, inside their spreadsheets",
+            Release.SUMMARY,
             "--license-file",
             project.resolve("LICENSE").toString(),
             "--linux-app-category",
@@ -69,7 +69,8 @@ final class DebianPackage {
     Path bin = Files.createDirectories(usr.resolve("bin"));
     Files.createSymbolicLink(bin.resolve("meadcell"), Path.of("/opt/meadcell/bin/meadcell"));
     copy(linux.resolve("meadcell.desktop"), usr.resolve("share/applications"));
-    copy(linux.resolve("meadcell.svg"), usr.resolve("share/icons/hicolor/scalable/apps"));
+    Path icons = Files.createDirectories(usr.resolve("share/icons/hicolor/256x256/apps"));
+    Mark.write(icons.resolve("meadcell.png"));
     Path bash = usr.resolve("share/bash-completion/completions");
     copy(pages.resolve("completion/meadcell.bash"), bash);
     Files.move(bash.resolve("meadcell.bash"), bash.resolve("meadcell"));

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarEntry;
@@ -34,15 +33,16 @@ final class OwnRuntime {
    */
   private static final String FLAGS =
       "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms32m -XX:NewSize=24m -XX:-UsePerfData"
-          + " -Xlog:disable -Dmeadcell.launched=true -Djava.awt.headless=true";
+          + " -Xlog:disable -Djdk.reflect.useNativeAccessorOnly=true" // else it makes classes first
+          + " -Dmeadcell.launched=true -Djava.awt.headless=true";
 
   /** A tenth of a short run, where Linux gives large pages to who asks. */
   private static final String LINUX_FLAGS = " -XX:+UseTransparentHugePages";
 
   private static final int FIRST_THAT_LINKS = 24;
 
-  /** The file of linked classes, in the folder that jpackage calls the app's. */
-  static final String CACHE = "meadcell.aot";
+  /** Of a file of linked classes; before it stands the command that it was made for. */
+  static final String LINKED = ".aot";
 
   private final Path work;
   private final Path folder;
@@ -121,7 +121,6 @@ final class OwnRuntime {
         "--patch-module",
         MODULE + "=" + jar,
         source.toString());
-    UsualRuns.copyTo(classes);
     Path module = Files.copy(jar, work.resolve(MODULE + ".jar"));
     ModernClasses.in(module, jar);
     JdkTool.run("jar", "--update", "--file", module.toString(), "-C", classes.toString(), ".");
@@ -149,57 +148,60 @@ final class OwnRuntime {
 
   /**
    * Keeps the classes that these runs load, ready for use, beside the virtual machine or, from Java
-   * 24 on, also linked with each other and with their lambdas, in a file to be named at each start.
+   * 24 on, also linked with each other and with their lambdas, in files to be named at the start: one
+   * for each run, since all that is in it is loaded.
    *
-   * @return that file
+   * @return those files
    */
-  Optional<Path> archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
-    if (Runtime.version().feature() >= FIRST_THAT_LINKS) {
-      return Optional.of(link(runs));
+  List<Path> archiveClasses(List<List<String>> runs) throws IOException, InterruptedException {
+    List<Path> linked = new ArrayList<>();
+    if (Runtime.version().feature() < FIRST_THAT_LINKS) {
+      archive(runs);
+    } else {
+      for (List<String> run : runs) {
+        linked.add(link(run));
+      }
     }
-    archive(runs);
-    return Optional.empty();
+    return linked;
   }
 
-  /** One Java records one process, so that all runs are one; only G1 can archive objects. */
-  private Path link(List<List<String>> runs) throws IOException, InterruptedException {
-    Path recorded = work.resolve("recorded.conf");
-    Path cache = work.resolve(CACHE);
-    List<String> words = runs.stream().map(run -> String.join("\n", run)).toList();
+  /** Only G1 can archive objects; the collector that is used then loads them. */
+  private Path link(List<String> run) throws IOException, InterruptedException {
+    Path recorded = work.resolve(run.get(0) + ".conf");
+    Path linked = work.resolve(run.get(0) + LINKED);
     String configuration = "-XX:AOTConfiguration=" + recorded;
-    java(List.of("-XX:AOTMode=record", configuration), MODULE + "/" + UsualRuns.NAME, words);
+    java(List.of("-XX:AOTMode=record", configuration), run);
     java(
         List.of(
             "-XX:AOTMode=create",
             configuration,
-            "-XX:AOTCache=" + cache,
+            "-XX:AOTCache=" + linked,
             "-XX:-UseSerialGC",
             "-XX:+UseG1GC"),
-        MAIN,
         List.of());
-    return cache;
+    return linked;
   }
 
   private void archive(List<List<String>> runs) throws IOException, InterruptedException {
     Set<String> loaded = new TreeSet<>();
     for (List<String> run : runs) {
       Path list = work.resolve("loaded.txt");
-      java(List.of("-XX:DumpLoadedClassList=" + list), MAIN, run);
+      java(List.of("-XX:DumpLoadedClassList=" + list), run);
       Files.readAllLines(list).stream()
           .filter(line -> !line.contains(" source: ")) // of a loader of its own
           .map(line -> line.replaceFirst(" id: \\d+$", "")) // counted anew in each run
           .forEach(loaded::add);
     }
     Path all = Files.write(work.resolve("classes.txt"), loaded);
-    java(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + all), MAIN, List.of());
+    java(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + all), List.of());
   }
 
-  private void java(List<String> options, String main, List<String> arguments)
+  private void java(List<String> options, List<String> arguments)
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(folder.resolve("bin/java").toString());
     command.addAll(options);
-    command.addAll(List.of("-m", main));
+    command.addAll(List.of("-m", MAIN));
     command.addAll(arguments);
     Program.run(command);
   }

@@ -12,12 +12,17 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Fills the folder {@code target/release} from what the build has packed. */
 public final class Release {
   private static final String SYSTEM = System.getProperty("os.name").toLowerCase(Locale.ROOT);
+
+  /** What the packages say of themselves. */
+  static final String SUMMARY = "Cellar arithmetic for meadmakers, inside their spreadsheets";
+
+  /** By this, Windows knows that a package takes the place of an earlier one. */
+  private static final String UPGRADED = "f4797882-c7ff-4e18-839c-dd00fec15756";
 
   private final Path project;
   private final Path work;
@@ -71,7 +76,7 @@ public final class Release {
     if (isOn("linux")) {
       new DebianPackage(project, pages, work).make(tool, version, release);
     } else {
-      installer(tool, isOn("mac") ? "dmg" : "msi");
+      installer(tool);
     }
     Folders.copy(tool, release.resolve(tool.getFileName()));
     checksums();
@@ -89,7 +94,7 @@ public final class Release {
   /** The folder with its own Java. */
   private Path tool() throws IOException, InterruptedException {
     OwnRuntime runtime = new OwnRuntime(packages.resolve("meadcell.jar"), libraries, work);
-    Optional<Path> linked = runtime.archiveClasses(usualRuns());
+    List<Path> linked = runtime.archiveClasses(usualRuns());
     List<String> arguments =
         new ArrayList<>(
             List.of(
@@ -103,21 +108,25 @@ public final class Release {
                 runtime.folder().toString(),
                 "--module",
                 OwnRuntime.MAIN,
+                "--icon",
+                icon().toString(),
                 "--dest",
                 work.resolve("image").toString()));
-    if (isOn("windows")) {
-      arguments.add("--win-console");
+    String options = "";
+    if (!linked.isEmpty()) { // jpackage's start knows one, that of the last run
+      options = "-XX:AOTCache=$APPDIR/" + linked.get(linked.size() - 1).getFileName();
+      arguments.addAll(List.of("--java-options", options));
     }
-    if (linked.isPresent()) {
-      arguments.addAll(List.of("--java-options", "-XX:AOTCache=$APPDIR/" + OwnRuntime.CACHE));
+    if (isOn("windows")) {
+      arguments.addAll(List.of("--win-console", "--add-launcher", "Drop logs here=" + drop(options)));
     }
     JdkTool.run("jpackage", arguments);
     Path image = Folders.files(work.resolve("image")).get(0);
     while (!image.getParent().equals(work.resolve("image"))) {
       image = image.getParent();
     }
-    if (linked.isPresent()) {
-      Files.copy(linked.get(), app(image).resolve(OwnRuntime.CACHE));
+    for (Path file : linked) {
+      Files.copy(file, app(image).resolve(file.getFileName()));
     }
     if (isOn("linux")) {
       leaner(image);
@@ -129,6 +138,21 @@ public final class Release {
     Files.copy(project.resolve("addin/package/src/legal/NOTICE"), share.resolve("NOTICE"));
     Folders.copy(packages.resolve("classes/META-INF/licenses"), share.resolve("licenses"));
     return image;
+  }
+
+  private Path icon() throws IOException {
+    return Mark.write(work.resolve("meadcell." + ofSystem("ico", "icns", "png")));
+  }
+
+  private static String ofSystem(String windows, String mac, String linux) {
+    return isOn("windows") ? windows : isOn("mac") ? mac : linux;
+  }
+
+  /** What is different in the start that logs are dropped on; on Linux the desktop entry says it. */
+  private Path drop(String options) throws IOException {
+    return Files.writeString(
+        work.resolve("drop.properties"),
+        "win-console=true\njava-options=-Dmeadcell.icon=true " + options + "\n");
   }
 
   /** The folder of the image that its launcher calls $APPDIR. */
@@ -149,7 +173,7 @@ public final class Release {
     Files.delete(image.resolve("lib/libapplauncher.so"));
   }
 
-  /** What is to be quick; a class that only other runs load would make these wait for it. */
+  /** What is to be quick, the usual work last. */
   private List<List<String>> usualRuns() {
     Path log = project.resolve("sample-workbooks/old-log.xlsx");
     Path plan = project.resolve("sample-workbooks/old-log-plan.xlsx");
@@ -159,21 +183,38 @@ public final class Release {
         List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out));
   }
 
-  private void installer(Path tool, String type) throws IOException {
-    JdkTool.run(
-        "jpackage",
-        "--type",
-        type,
-        "--name",
-        "meadcell",
-        "--app-version",
-        version,
-        "--app-image",
-        tool.toString(),
-        "--license-file",
-        project.resolve("LICENSE").toString(),
-        "--dest",
-        release.toString());
+  private void installer(Path tool) throws IOException {
+    List<String> arguments =
+        new ArrayList<>(
+            List.of(
+                "--type",
+                ofSystem("msi", "dmg", "deb"),
+                "--name",
+                "meadcell",
+                "--app-version",
+                version,
+                "--app-image",
+                tool.toString(),
+                "--description",
+                SUMMARY,
+                "--license-file",
+                project.resolve("LICENSE").toString(),
+                "--icon",
+                icon().toString(),
+                "--dest",
+                release.toString()));
+    if (isOn("windows")) {
+      arguments.addAll(
+          List.of(
+              "--win-menu",
+              "--win-menu-group",
+              "Meadcell",
+              "--win-shortcut",
+              "--win-per-user-install",
+              "--win-upgrade-uuid",
+              UPGRADED));
+    }
+    JdkTool.run("jpackage", arguments);
   }
 
   private void checksums() throws IOException {

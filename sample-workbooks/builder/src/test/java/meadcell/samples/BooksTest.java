@@ -9,13 +9,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.zip.ZipFile;
 import meadcell.samples.sheet.Book;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.FormulaEvaluator;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -26,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The workbooks as built: Book.finish() itself refuses to leave an error cell behind. */
 class BooksTest {
+  private static final Pattern TEXT = Pattern.compile("\"((?:[^\"]|\"\")*)\"");
   private static final String NAMES = "meadcell.samples.Samples#names";
 
   @ParameterizedTest
@@ -35,6 +42,31 @@ class BooksTest {
     assertEquals(
         List.of(),
         Samples.differences(new XSSFWorkbook(new ByteArrayInputStream(built)), Samples.open(name)));
+  }
+
+  /** What the file format allows; a spreadsheet that holds to it calls the whole file damaged. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void formulasAndTheirTextsAreNotTooLong(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (Row row : sheet) {
+        for (Cell cell : row) {
+          if (cell.getCellType() == CellType.FORMULA) {
+            String formula = cell.getCellFormula();
+            String where = sheet.getSheetName() + "!" + cell.getAddress();
+            assertTrue(formula.length() <= 8192, where + ": " + formula.length());
+            assertEquals(
+                List.of(),
+                TEXT.matcher(formula)
+                    .results()
+                    .map(text -> text.group(1).replace("\"\"", "\""))
+                    .filter(text -> text.length() > 255)
+                    .toList(),
+                where);
+          }
+        }
+      }
+    }
   }
 
   /** The cellar book's, which an office computes: OfficeIT. */
@@ -135,6 +167,75 @@ class BooksTest {
       assertTrue(
           open == 0 || hidden(sheet) || !sheet.getDataValidations().isEmpty(),
           sheet.getSheetName());
+    }
+  }
+
+  /** An office takes no formula in a cell that stops whoever types what it does not expect. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void onlyAListStopsWhoTypes(String name) throws IOException {
+    int asked = 0;
+    for (Sheet sheet : Samples.open(name)) {
+      for (DataValidation validation : sheet.getDataValidations()) {
+        boolean list =
+            validation.getValidationConstraint().getValidationType()
+                == DataValidationConstraint.ValidationType.LIST;
+        String at =
+            sheet.getSheetName()
+                + validation.getRegions().getCellRangeAddresses()[0].formatAsString();
+        assertTrue(
+            list
+                || !validation.getShowErrorBox()
+                || validation.getErrorStyle() != DataValidation.ErrorStyle.STOP,
+            at);
+        assertTrue(validation.getPromptBoxText().length() > 5, at);
+        if (validation.getShowErrorBox()) {
+          asked++;
+          String says = validation.getErrorBoxText();
+          assertTrue(says.substring(says.indexOf(": ") + 2).length() > 10, at + ": " + says);
+        }
+      }
+    }
+    assertTrue(asked > 0);
+    try (ZipFile ods = new ZipFile(Samples.file(name, "ods").toFile())) {
+      String content =
+          new String(
+              ods.getInputStream(ods.getEntry("content.xml")).readAllBytes(),
+              StandardCharsets.UTF_8);
+      Matcher validation = VALIDATION.matcher(content);
+      int seen = 0;
+      while (validation.find()) {
+        seen++;
+        String text = validation.group();
+        assertTrue(
+            text.contains("cell-content-is-in-list")
+                || text.contains("<table:error-message table:display=\"false\"")
+                || text.contains("table:message-type=\"warning\""),
+            text);
+      }
+      assertTrue(seen > 0);
+    }
+  }
+
+  private static final Pattern VALIDATION =
+      Pattern.compile("(?s)<table:content-validation .*?</table:content-validation>");
+
+  /** What stands below another cell's merged ones is never seen. */
+  @ParameterizedTest
+  @MethodSource(NAMES)
+  void nothingStandsUnderMergedCells(String name) throws IOException {
+    for (Sheet sheet : Samples.open(name)) {
+      for (CellRangeAddress merged : sheet.getMergedRegions()) {
+        for (CellAddress at : merged) {
+          Row row = sheet.getRow(at.getRow());
+          Cell cell = row == null ? null : row.getCell(at.getColumn());
+          boolean first =
+              at.getRow() == merged.getFirstRow() && at.getColumn() == merged.getFirstColumn();
+          assertTrue(
+              first || cell == null || cell.getCellType() == CellType.BLANK,
+              sheet.getSheetName() + "!" + at);
+        }
+      }
     }
   }
 

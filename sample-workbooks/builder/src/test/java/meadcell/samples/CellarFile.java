@@ -1,5 +1,6 @@
 package meadcell.samples;
 
+import com.sun.star.beans.PropertyValue;
 import com.sun.star.beans.XPropertySet;
 import com.sun.star.container.XNameAccess;
 import com.sun.star.sheet.FormulaResult;
@@ -11,8 +12,10 @@ import com.sun.star.sheet.XSheetCellCursor;
 import com.sun.star.sheet.XSpreadsheet;
 import com.sun.star.sheet.XSpreadsheetDocument;
 import com.sun.star.sheet.XUsedAreaCursor;
+import com.sun.star.table.TableSortField;
 import com.sun.star.table.XCell;
 import com.sun.star.util.XProtectable;
+import com.sun.star.util.XSortable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -40,7 +43,7 @@ final class CellarFile implements AutoCloseable {
   /** The protected sheets that a reader sees. */
   static final List<String> PAGES = new ArrayList<>();
 
-  /** Logs and registers, with how many columns and rows they have. */
+  /** Logs and registers, with how many columns to type into, rows, and columns in all. */
   static final Map<String, int[]> LOGS = new LinkedHashMap<>();
 
   static {
@@ -50,7 +53,8 @@ final class CellarFile implements AutoCloseable {
         if (!sheet.getTables().isEmpty()) {
           XSSFTable table = sheet.getTables().get(0);
           LOGS.put(
-              sheet.getSheetName(), new int[] {table.getColumnCount(), table.getDataRowCount()});
+              sheet.getSheetName(),
+              new int[] {typed(table), table.getDataRowCount(), table.getColumnCount()});
         } else if (!built.isSheetHidden(i)) {
           PAGES.add(sheet.getSheetName());
         }
@@ -62,8 +66,14 @@ final class CellarFile implements AutoCloseable {
 
   private static final Pattern CELL = Pattern.compile("\\$('[^']+'|\\w+)\\.(\\$\\w+\\$\\d+)");
 
+  /** Its columns but for numbers, which are there before anything is typed. */
+  private static int typed(XSSFTable table) {
+    int columns = table.getColumnCount();
+    return columns - (table.getColumns().get(columns - 1).getName().equals("No.") ? 1 : 0);
+  }
+
   /** First row of a log, counted from 0. */
-  private static final int FIRST = 4;
+  static final int FIRST = 4;
 
   private final Workbook book;
   private final Map<String, Integer> next = new HashMap<>();
@@ -197,6 +207,22 @@ final class CellarFile implements AutoCloseable {
     return RemoteOffice.as(
         XCellRangeData.class,
         sheet(log).getCellRangeByPosition(0, row, columns - 1, row + rows - 1));
+  }
+
+  /** Sorts the rows of a log as Data, Sort does, by a column counted from 0. */
+  void sort(String log, int column, boolean ascending) throws Exception {
+    int[] size = LOGS.get(log);
+    TableSortField by = new TableSortField();
+    by.Field = column;
+    by.IsAscending = ascending;
+    RemoteOffice.as(
+            XSortable.class,
+            sheet(log).getCellRangeByPosition(0, FIRST, size[2] - 1, FIRST + size[1] - 1))
+        .sort(
+            new PropertyValue[] {
+              RemoteOffice.property("SortFields", new TableSortField[] {by}),
+              RemoteOffice.property("ContainsHeader", false)
+            });
   }
 
   private static void put(XCell cell, Object value) {

@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.star.beans.PropertyValue;
+import com.sun.star.beans.XPropertySet;
+import com.sun.star.container.XNameAccess;
+import com.sun.star.sheet.XSpreadsheetDocument;
+import com.sun.star.sheet.XSpreadsheets;
+import com.sun.star.style.XStyleFamiliesSupplier;
+import com.sun.star.view.XRenderable;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,12 +20,15 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import meadcell.office.uno.RemoteOffice;
 import meadcell.office.uno.TestOffice;
 import meadcell.office.uno.Workbook;
+import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -31,6 +41,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Gauging, nail, first fill, feeds and whole casks in a real office, against sums of our own. */
 class CellarToolsIT {
   private static final Pattern CELL = Pattern.compile("'?([^'!(]+)'?!\\$([A-Z]+)\\$(\\d+)");
+
+  /** Start, This cask, Blend, Label, Must plan: two each; Glasses: three. */
+  private static final int SHEETS_OF_PAPER = 21;
 
   private static XSSFWorkbook built;
   private static Workbook book;
@@ -103,6 +116,17 @@ class CellarToolsIT {
     double u = Math.hypot(weight, held * 0.0005 / number("way_density"));
     assertEquals(u, number("way_u_by_weight"), 0.001);
     assertTrue(number("way_u_by_dip") > 0.2 * slope);
+    assertEquals(
+        simulated(r -> contents(r[0], r[1], r[2], r[3]), head, bilge, length, dip),
+        number("way_u_by_dip"),
+        0.06 * number("way_u_by_dip"));
+    assertEquals(
+        simulated(r -> contents(r[0], r[1], r[2], r[1] - r[3]), head, bilge, length, drop),
+        number("way_u_by_drop"),
+        0.06 * number("way_u_by_drop"));
+    for (String way : List.of("D", "E", "F")) {
+      assertEquals(100, shares(way), 1e-6, way);
+    }
     assertTrue(((String) value("way_verdict")).startsWith("They agree within twice"));
     type("way_gross", 260);
     assertTrue(((String) value("way_verdict")).startsWith("They do not agree"));
@@ -113,6 +137,26 @@ class CellarToolsIT {
     assertEquals("", value("way_by_dip"));
     type("way_gross", 248.6);
     type("way_u_gross", 0.5);
+  }
+
+  /** The spread of many casks, each size off by 0.2 cm, as it is typed on the page. */
+  private static double simulated(ToDoubleFunction<double[]> contents, double... sizes) {
+    Random random = new Random(19);
+    DescriptiveStatistics litres = new DescriptiveStatistics();
+    for (int i = 0; i < 2000; i++) {
+      double[] of = Arrays.stream(sizes).map(s -> s + 0.2 * random.nextGaussian()).toArray();
+      litres.addValue(contents.applyAsDouble(of));
+    }
+    return litres.getStandardDeviation();
+  }
+
+  /** What the measurements add to a way's uncertainty. */
+  private static double shares(String column) throws Exception {
+    int first = Integer.parseInt(at("way_head")[1].substring(1));
+    int last = Integer.parseInt(at("way_density")[1].substring(1));
+    return Arrays.stream(book.sheet("This cask").values(column + first + ":" + column + last))
+        .mapToDouble(CellarToolsIT::typed)
+        .sum();
   }
 
   /** The headspace expands by what runs out, step by step. */
@@ -252,6 +296,48 @@ class CellarToolsIT {
     assertTrue(book.sheet("Today").shown("A2").startsWith("What the cellar wants"));
   }
 
+  /** Sheets of paper: no page spills over, on either paper, nor prints what is empty. */
+  @Test
+  void pagesPrintOnAsFewSheetsAsTheyHaveParts() throws Exception {
+    int all = rendered();
+    assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "A4");
+    int logs = all - SHEETS_OF_PAPER;
+    assertTrue(logs >= 9 && logs <= 15, logs + " of the logs");
+    XNameAccess styles =
+        RemoteOffice.as(
+            XNameAccess.class,
+            RemoteOffice.as(XStyleFamiliesSupplier.class, book.document())
+                .getStyleFamilies()
+                .getByName("PageStyles"));
+    for (String name : styles.getElementNames()) {
+      XPropertySet style = RemoteOffice.as(XPropertySet.class, styles.getByName(name));
+      boolean across = (Boolean) style.getPropertyValue("IsLandscape");
+      style.setPropertyValue("Width", across ? 27940 : 21590);
+      style.setPropertyValue("Height", across ? 21590 : 27940);
+    }
+    assertEquals(SHEETS_OF_PAPER, sheetsOfPaper(), "US Letter");
+  }
+
+  private static int rendered() throws Exception {
+    return RemoteOffice.as(XRenderable.class, book.document())
+        .getRendererCount(book.document(), new PropertyValue[0]);
+  }
+
+  /** Of all pages without the logs. */
+  private static int sheetsOfPaper() throws Exception {
+    XSpreadsheets sheets = RemoteOffice.as(XSpreadsheetDocument.class, book.document()).getSheets();
+    for (String log : CellarFile.LOGS.keySet()) {
+      RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
+          .setPropertyValue("IsVisible", false);
+    }
+    int count = rendered();
+    for (String log : CellarFile.LOGS.keySet()) {
+      RemoteOffice.as(XPropertySet.class, sheets.getByName(log))
+          .setPropertyValue("IsVisible", true);
+    }
+    return count;
+  }
+
   /** Every cell to type into is emptied: nothing may show an error. */
   @ParameterizedTest
   @ValueSource(strings = {"This cask", "Blend"})
@@ -290,7 +376,7 @@ class CellarToolsIT {
 
   /** Litres below a level in a cask whose staves are an ellipse, by slices. */
   private static double contents(double head, double bilge, double length, double depth) {
-    int slices = 4000;
+    int slices = 500;
     double sum = 0;
     for (int i = 0; i < slices; i++) {
       double x = (i + 0.5) / slices * 2 - 1;

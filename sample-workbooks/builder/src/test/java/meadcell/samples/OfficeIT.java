@@ -22,7 +22,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The checked-in files in a real office: the same values as the batch tool's evaluator gives. */
+/**
+ * The checked-in files in a real office: the same values as the batch tool's evaluator gives, and
+ * lists that can be chosen from.
+ */
 class OfficeIT {
   static Stream<Arguments> files() {
     return Samples.names()
@@ -69,6 +72,7 @@ class OfficeIT {
           }
         }
       }
+      Lists.check(book, Samples.open(name));
     }
   }
 

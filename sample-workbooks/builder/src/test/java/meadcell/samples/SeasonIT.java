@@ -1,6 +1,7 @@
 package meadcell.samples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -365,13 +366,43 @@ class SeasonIT {
   @Test
   void aRowHalfTypedStaysOutAndIsTold() throws Exception {
     Ledger ledger = on(Season.TODAY);
-    assertEquals(
-        "All rows of Movements, Readings and Analyses are complete.", book.text("book_sound"));
+    assertEquals("All rows are complete.", book.text("book_sound"));
     int line = book.type("Movements", Season.TODAY);
     String told = book.text("book_sound");
     assertTrue(told.contains("1 in Movements, first in line " + line), told);
     checkCasksNow(book, facts, ledger, Season.TODAY);
     book.clear("Movements", line - 1);
+  }
+
+  /** By source and by volume, up and down, and by day again: nothing that a page shows changes. */
+  @Test
+  void sortedAnyhowTheLogSaysTheSame() throws Exception {
+    on(Season.TODAY);
+    book.set("cask", Season.name(0));
+    List<String> pages = List.of("Today", "Casks now", "This cask");
+    Map<String, Object[][]> before = new TreeMap<>();
+    for (String page : pages) {
+      before.put(page, book.page(page));
+    }
+    Object[][] typed = book.rows("Movements", facts.moves.size());
+    for (int[] by : new int[][] {{1, 1}, {3, 0}, {2, 1}, {0, 0}, {0, 1}}) {
+      book.waiting().sort("Movements", by[0], by[1] == 1);
+      book.resume();
+      for (String page : pages) {
+        Object[][] now = book.page(page);
+        for (int r = 0; r < now.length; r++) {
+          for (int c = 0; c < now[r].length; c++) {
+            assertTrue(
+                Samples.sameValue(before.get(page)[r][c], now[r][c]),
+                page + " row " + (r + 1) + ": " + before.get(page)[r][c] + ", " + now[r][c]);
+          }
+        }
+      }
+    }
+    assertFalse(
+        Arrays.deepEquals(typed, book.rows("Movements", facts.moves.size())), "rows have moved");
+    book.sort("Movements", 7, true);
+    assertTrue(Arrays.deepEquals(typed, book.rows("Movements", facts.moves.size())));
   }
 
   /** As Start says it: the next season needs nothing but its lots. */

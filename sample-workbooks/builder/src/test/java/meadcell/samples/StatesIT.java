@@ -2,8 +2,10 @@ package meadcell.samples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.table.XCell;
+import com.sun.star.text.XText;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import meadcell.office.uno.RemoteOffice;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -129,7 +132,7 @@ class StatesIT {
     int row = book.freeRow(log);
     for (int typed = 0; typed < cells.length; typed++) {
       book.typeInto(log, row, typed, cells[typed]);
-      check(needed, Arrays.copyOf(cells, typed + 1), log);
+      check(needed, Arrays.copyOf(cells, typed + 1), log, row);
     }
     for (int column : needed.chars().map(c -> c - '0').toArray()) {
       Object[] rest = cells.clone();
@@ -139,16 +142,65 @@ class StatesIT {
         book.typeInto(log, row, c, rest[c]);
       }
       book.resume();
-      check(needed, rest, log);
+      check(needed, rest, log, row);
     }
+    book.waiting().clear(log, row);
+    for (int c = 0; c < cells.length; c++) {
+      book.typeInto(log, row, c, cells[c]);
+    }
+    book.resume();
+    assertEquals("", lacks(log, row), log + " whole");
+    book.clear(log, row);
+    assertEquals("", lacks(log, row), log + " empty");
+  }
+
+  /** What a row says beside itself. */
+  private String lacks(String log, int row) throws Exception {
+    return RemoteOffice.as(
+            XText.class, book.sheet(log).getCellByPosition(CellarFile.LOGS.get(log)[2], row))
+        .getString();
+  }
+
+  static Stream<Arguments> unknown() {
+    return Stream.of(
+        Arguments.of("Tastings", "unknown vessel", new Object[] {DAY, "C77", "F", 15}),
+        Arguments.of("Additions", "unknown vessel", new Object[] {DAY, "C77", "honey", 1, "kg"}),
+        Arguments.of("Readings", "unknown lot or vessel", new Object[] {DAY, "C77", 1.05, 15}),
+        Arguments.of("Movements", "unknown vessel", new Object[] {DAY, "Tank 1", "C77", 1}),
+        Arguments.of("Movements", "unknown source", new Object[] {DAY, "Carbyos", "C1", 1}),
+        Arguments.of(
+            "Movements", "a day that is no text", new Object[] {"'2026-02-27", "Tank 1", "C1", 1}),
+        Arguments.of(
+            "Movements", "a volume that is no text", new Object[] {DAY, "Tank 1", "C1", "'2,5"}),
+        Arguments.of(
+            "Movements", "a depth within the bilge", new Object[] {DAY, "gauge", "C2", null, 70}),
+        Arguments.of("Analyses", "unknown vessel or lot", new Object[] {"C77", DAY, "pH", 3.4}),
+        Arguments.of("Past occupants", "unknown cask", new Object[] {"C77", "rye", DAY, DAY}),
+        Arguments.of("Vessels", "a name of its own", new Object[] {"C1", "cask"}),
+        Arguments.of("Lots", "a name of its own", new Object[] {"Heather 26"}));
+  }
+
+  @ParameterizedTest
+  @MethodSource("unknown")
+  @Order(3)
+  void aNameThatIsNotKnown(String log, String says, Object[] cells) throws Exception {
+    int row = book.freeRow(log);
+    for (int c = 0; c < cells.length; c++) {
+      book.typeInto(log, row, c, cells[c]);
+    }
+    assertEquals(says, lacks(log, row).split(", so it")[0]);
+    String head = RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
+    assertTrue(head.contains("in line ") && head.contains(says), head);
     book.clear(log, row);
   }
 
-  private void check(String needed, Object[] typed, String log) throws Exception {
+  private void check(String needed, Object[] typed, String log, int row) throws Exception {
     boolean counts =
         needed.chars().map(c -> c - '0').allMatch(c -> c < typed.length && typed[c] != null);
+    String lacks = lacks(log, row);
     assertEquals(
         List.of(), counts ? book.errors() : changes(), log + " with " + Arrays.toString(typed));
+    assertTrue(counts || !lacks.isEmpty(), log + " says nothing of " + Arrays.toString(typed));
   }
 
   @Test

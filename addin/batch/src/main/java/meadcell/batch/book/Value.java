@@ -10,6 +10,16 @@ public sealed interface Value {
   @SuppressWarnings("JavaLangClash") // always called Value.Number
   record Number(double number) implements Value {
     @Override
+    public boolean equals(Object object) {
+      return object instanceof Number other && Double.compare(number, other.number) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+      return Double.hashCode(number);
+    }
+
+    @Override
     public String toString() {
       return Double.toString(number);
     }

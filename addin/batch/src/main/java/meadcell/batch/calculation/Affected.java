@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -19,11 +20,12 @@ public final class Affected {
 
   private record Address(int sheet, int row, int column) {}
 
-  private record LargeArea(Reads.Area area, FormulaCell reader) {}
-
   private final List<FormulaCell> formulas = new ArrayList<>();
   private final Map<Address, List<FormulaCell>> readers = new HashMap<>();
-  private final List<LargeArea> largeAreas = new ArrayList<>();
+
+  /** By sheet, those whose readers are not known to be affected; many formulas read the same. */
+  private final Map<Integer, Map<Reads.Area, List<FormulaCell>>> largeAreas = new HashMap<>();
+
   private final CellSet known = new CellSet();
   private final Deque<Address> pending = new ArrayDeque<>();
   private final List<FormulaCell> affected = new ArrayList<>();
@@ -48,7 +50,10 @@ public final class Affected {
     formulas.add(formula);
     for (Reads.Area area : formula.reads().areas()) {
       if (area.size() > LARGE) {
-        largeAreas.add(new LargeArea(area, formula));
+        largeAreas
+            .computeIfAbsent(area.sheet(), sheet -> new LinkedHashMap<>())
+            .computeIfAbsent(area, key -> new ArrayList<>(1))
+            .add(formula);
         continue;
       }
       for (int row = area.firstRow(); row <= area.lastRow(); row++) {
@@ -91,13 +96,20 @@ public final class Affected {
     while (!pending.isEmpty()) {
       Address cell = pending.poll();
       readers.getOrDefault(cell, List.of()).forEach(this::affect);
-      for (LargeArea large : largeAreas) {
-        if (large.area.contains(cell.sheet, cell.row, cell.column)) {
-          affect(large.reader);
-        }
-      }
+      largeAreas
+          .getOrDefault(cell.sheet, Map.of())
+          .entrySet()
+          .removeIf(large -> reaches(cell, large.getKey(), large.getValue()));
     }
     return affected;
+  }
+
+  private boolean reaches(Address cell, Reads.Area area, List<FormulaCell> readers) {
+    boolean isIn = area.contains(cell.sheet, cell.row, cell.column);
+    if (isIn) {
+      readers.forEach(this::affect);
+    }
+    return isIn;
   }
 
   private void affect(FormulaCell formula) {

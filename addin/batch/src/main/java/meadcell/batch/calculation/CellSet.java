@@ -7,7 +7,17 @@ import meadcell.batch.book.Place;
 
 /** A set of cells of one workbook, small for long columns. */
 public final class CellSet implements Live {
-  private record Column(int sheet, int column) {}
+  private record Column(int sheet, int column) {
+    @Override
+    public boolean equals(Object object) {
+      return object instanceof Column other && sheet == other.sheet && column == other.column;
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * sheet + column;
+    }
+  }
 
   private final Map<Column, BitSet> columns = new HashMap<>();
 

@@ -28,17 +28,23 @@ final class CellValues {
       return null;
     }
     if (eval instanceof TwoDEval range) {
-      Object[][] rows = new Object[range.getHeight()][range.getWidth()];
+      Object[][] rows = new Object[range.getHeight()][];
       for (int i = 0; i < rows.length; i++) {
-        for (int j = 0; j < rows[i].length; j++) {
-          ValueEval cell = range.getValue(i, j);
-          rows[i][j] = cell instanceof BlankEval ? "" : single(cell);
-        }
+        rows[i] = row(range, i);
       }
       return rows;
     }
     return single(
         eval instanceof RefEval ref ? ref.getInnerValueEval(ref.getFirstSheetIndex()) : eval);
+  }
+
+  static Object[] row(TwoDEval range, int row) throws EvaluationException {
+    Object[] cells = new Object[range.getWidth()];
+    for (int j = 0; j < cells.length; j++) {
+      ValueEval cell = range.getValue(row, j);
+      cells[j] = cell instanceof BlankEval ? "" : single(cell);
+    }
+    return cells;
   }
 
   /** For a required text: a blank is empty, a number its digits, as Calc does. */

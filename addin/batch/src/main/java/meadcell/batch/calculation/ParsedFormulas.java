@@ -18,7 +18,20 @@ import org.apache.poi.ss.formula.ptg.RefPtgBase;
  * with the relative rows moved.
  */
 final class ParsedFormulas {
-  private record Key(int sheet, int column, String relativeForm) {}
+  private record Key(int sheet, int column, String relativeForm) {
+    @Override
+    public boolean equals(Object object) {
+      return object instanceof Key other
+          && sheet == other.sheet
+          && column == other.column
+          && relativeForm.equals(other.relativeForm);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * (31 * sheet + column) + relativeForm.hashCode();
+    }
+  }
 
   private record Parsed(int row, Ptg[] tokens) {}
 

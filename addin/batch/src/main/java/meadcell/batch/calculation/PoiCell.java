@@ -13,7 +13,17 @@ import org.apache.poi.ss.util.CellRangeAddress;
  * gave, if it has one.
  */
 final class PoiCell implements EvaluationCell {
-  private record Key(int sheet, Place place) {}
+  private record Key(int sheet, Place place) {
+    @Override
+    public boolean equals(Object object) {
+      return object instanceof Key other && sheet == other.sheet && place.equals(other.place);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * sheet + place.hashCode();
+    }
+  }
 
   private final PoiSheetView sheet;
   private final Place place;

@@ -34,6 +34,9 @@ final class PoiFunction implements FreeRefFunction {
   /** POI asks for an array formula's result once per cell, always with the same arguments. */
   private final Map<List<Object>, ValueEval> arrayResults = new HashMap<>();
 
+  /** By argument. */
+  private final Map<Integer, GrowingArea> areas = new HashMap<>();
+
   PoiFunction(FunctionSpec spec, Consumer<PoiFunctions.Refused> onRefusal) {
     this.spec = spec;
     this.onRefusal = onRefusal;
@@ -41,6 +44,7 @@ final class PoiFunction implements FreeRefFunction {
 
   void forget() {
     arrayResults.clear();
+    areas.clear();
   }
 
   @Override
@@ -70,7 +74,7 @@ final class PoiFunction implements FreeRefFunction {
     Object[] values = new Object[args.length];
     try {
       for (int i = 0; i < args.length; i++) {
-        values[i] = isRequiredText(i) ? CellValues.text(args[i]) : CellValues.fromEval(args[i]);
+        values[i] = isRequiredText(i) ? CellValues.text(args[i]) : value(i, args[i], ec);
       }
       return CellValues.toEval(spec.call(values), ec.getRowIndex(), ec.getColumnIndex());
     } catch (EvaluationException e) {
@@ -84,6 +88,14 @@ final class PoiFunction implements FreeRefFunction {
           ? error
           : new RefusedArea(error, ec.getRowIndex(), ec.getColumnIndex());
     }
+  }
+
+  private Object value(int index, ValueEval arg, OperationEvaluationContext ec)
+      throws EvaluationException {
+    boolean standsStill = ec.getWorkbook() instanceof PoiWorkbook;
+    return standsStill && arg instanceof AreaEval area && area.getFirstSheetIndex() >= 0
+        ? areas.computeIfAbsent(index, i -> new GrowingArea()).rows(ec.getWorkbook(), area)
+        : CellValues.fromEval(arg);
   }
 
   private boolean isRequiredSingle(int index) {

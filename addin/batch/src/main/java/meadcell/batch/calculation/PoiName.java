@@ -16,6 +16,9 @@ final class PoiName implements EvaluationName {
   private final int index;
   private final PoiWorkbook workbook;
 
+  /** Null until it is asked for; names are asked for by every formula that has them. */
+  private Ptg[] definition;
+
   PoiName(DefinedName name, int index, PoiWorkbook workbook) {
     this.name = name;
     this.index = index;
@@ -39,7 +42,11 @@ final class PoiName implements EvaluationName {
 
   @Override
   public Ptg[] getNameDefinition() {
-    return FormulaParser.parse(name.formula(), workbook, FormulaType.NAMEDRANGE, name.sheet());
+    if (definition == null) {
+      definition =
+          FormulaParser.parse(name.formula(), workbook, FormulaType.NAMEDRANGE, name.sheet());
+    }
+    return definition;
   }
 
   /** Whether it means other cells in other cells. */

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import meadcell.batch.ExitCode;
 import meadcell.batch.book.Book;
 import meadcell.batch.check.Inspection;
+import meadcell.batch.report.Alike;
 import meadcell.batch.report.Report;
 import meadcell.cellar.Cellar;
 import picocli.CommandLine.Command;
@@ -56,7 +57,7 @@ public final class Check implements Callable<Integer> {
         continue;
       }
       out.println(file + ":" + (result.remarks().isEmpty() ? " nothing to look at" : ""));
-      result.remarks().forEach(remark -> out.println("  " + remark));
+      Alike.of(result.remarks()).forEach(remarks -> out.println("  " + remarks));
     }
     if (report != null) {
       JsonReport.write(report, spec.name(), results);

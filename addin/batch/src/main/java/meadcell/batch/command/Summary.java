@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToLongFunction;
+import meadcell.batch.report.Alike;
 import meadcell.batch.report.Report;
 
 /** What the terminal shows at the end of a run: never more than a screen, however many files. */
@@ -43,9 +44,8 @@ final class Summary {
           results.size() > 1 || !result.isDone()
               ? null
               : result.report().nothingFilled().orElse(null);
-      result.remarks().stream()
-          .filter(remark -> !remark.equals(told))
-          .forEach(remark -> problems.add("  " + file + remark));
+      Alike.of(result.remarks().stream().filter(remark -> !remark.equals(told)).toList())
+          .forEach(remarks -> problems.add("  " + file + remarks));
     }
     problems.stream().limit(SHOWN).forEach(err::println);
     if (problems.size() > SHOWN) {

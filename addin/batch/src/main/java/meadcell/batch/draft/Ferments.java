@@ -2,6 +2,9 @@ package meadcell.batch.draft;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Stream;
 import meadcell.batch.plan.Concept;
 import meadcell.catalogue.Unit;
 
@@ -13,6 +16,9 @@ record Ferments(Lines lines) {
 
   private static final String MADE_FOR_60 =
       "the hydrometer is taken as made for 60 °F; write its calibration into the log.";
+
+  private static final String DAYS = "Days by hours";
+  private static final String UNCORRECTED = "SG uncorrected";
 
   void ferment() {
     Input reading = lines.column(Concept.GRAVITY);
@@ -57,12 +63,21 @@ record Ferments(Lines lines) {
         present,
         end);
     Input day =
-        lines.column(Concept.DATE) == null ? lines.column(Concept.DAY) : lines.column(Concept.DATE);
+        Stream.of(Concept.DATE, Concept.DAY, Concept.HOURS)
+            .map(lines::column)
+            .filter(Objects::nonNull)
+            .findFirst()
+            .orElse(null);
     if (day != null && day.different() <= Lines.MOST_SO_FAR && !lines.site().isOfSeveral()) {
+      boolean isInHours = day.concept() == Concept.HOURS;
+      if (isInHours) {
+        lines.add(
+            DAYS, Lines.row(day) + "/24", "0.00", "Days, from the hours.", Lines.row(day));
+      }
       lines.add(
           "State",
           "FERMENT.STATE("
-              + Lines.soFar(day)
+              + (isInHours ? "[so far " + DAYS + "]" : Lines.soFar(day))
               + "; "
               + present.text().replace("[", "[so far ")
               + "; "
@@ -81,7 +96,7 @@ record Ferments(Lines lines) {
     Input temperature = lines.column(Concept.TEMPERATURE);
     boolean isInNote = temperature == null && reading.hasTemperature();
     if (temperature == null && !isInNote) {
-      return Lines.row(reading);
+      return uncorrected(reading);
     }
     Operand warmth =
         isInNote
@@ -118,6 +133,27 @@ record Ferments(Lines lines) {
         made == null && isFahrenheit ? Operand.guess("", MADE_FOR_60) : made,
         original);
     return new Operand("[True SG]", Lines.row(reading).takes(), Lines.doubts(reading, temperature));
+  }
+
+  /** A whole column must be in SG; one reading is converted by its header's unit. */
+  private Operand uncorrected(Input reading) {
+    String scale =
+        switch (reading.unit()) {
+          case BRIX -> "Brix";
+          case OECHSLE -> "Oechsle";
+          case BAUME -> "Baume";
+          default -> "";
+        };
+    if (scale.isEmpty()) {
+      return Lines.row(reading);
+    }
+    lines.add(
+        UNCORRECTED,
+        "GRAVITY.FROM" + scale.toUpperCase(Locale.ROOT) + "(" + Lines.row(reading) + ")",
+        "0.0000",
+        "Specific gravity of the reading, not corrected for its temperature.",
+        Lines.row(reading));
+    return new Operand("[" + UNCORRECTED + "]", Lines.row(reading).takes(), Lines.doubts(reading));
   }
 
   private static Operand first(Operand present) {
@@ -160,7 +196,7 @@ record Ferments(Lines lines) {
     }
     if (gravity == null) {
       lines.add(
-          "SG by Brix",
+          "SG by refractometer",
           "GRAVITY.FROMBRIX(" + Lines.row(brix) + ")",
           "0.0000",
           "Gravity of a must of these degrees.",

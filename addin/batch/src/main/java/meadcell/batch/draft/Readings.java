@@ -12,6 +12,7 @@ import meadcell.batch.plan.Concept;
 import meadcell.batch.plan.Concept.Scale;
 import meadcell.batch.plan.Header;
 import meadcell.batch.plan.Reading;
+import meadcell.batch.plan.Vocabulary;
 import meadcell.batch.plan.Vocabulary.Meaning;
 import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Refusal;
@@ -29,6 +30,11 @@ final class Readings {
   private static final double FALL = 0.01;
 
   private static final double POINTS_PER_BRIX = 4;
+
+  /** °Bx: a must has more, and a refractometer never shows less in what was one. */
+  private static final double MUST = 10;
+
+  private static final double LOWEST_REFRACTION = 2;
   private static final double THOUSANDFOLD = 2;
 
   private final Catalogue catalogue;
@@ -132,6 +138,15 @@ final class Readings {
         && inRange(numbers.get(0), unit) - inRange(numbers.get(numbers.size() - 1), unit) > fall;
   }
 
+  /**
+   * Whether these degrees Brix end so low that a hydrometer must have shown them: a refractometer
+   * reads the alcohol of a dry mead as about a third of the must's degrees.
+   */
+  boolean areOfHydrometer() {
+    double least = numbers.stream().mapToDouble(n -> n).min().orElse(Double.NaN);
+    return least < LOWEST_REFRACTION && numbers.get(0) > MUST && fall(Unit.BRIX);
+  }
+
   private static double inRange(double number, Unit unit) {
     return unit == Unit.GRAVITY && number > THOUSANDFOLD ? number / 1000 : number;
   }
@@ -153,7 +168,7 @@ final class Readings {
 
   private Verdict byNameAndRange(Meaning meaning, Header header, boolean isUnitWritten) {
     Concept concept = meaning.concept();
-    if (!header.strange().isEmpty()) {
+    if (!header.strange().isEmpty() && !Vocabulary.isWord(header.name())) {
       return new Verdict(null, "", "the unit \"" + header.strange() + "\" is not known.");
     }
     if (concept.scales().isEmpty() || numbers.isEmpty()) {

@@ -35,6 +35,9 @@ final class Survey {
       "its gravities do not fall as a ferment's do, and no other word of a cellar stands by them;"
           + " write the original gravity beside the table if they are a mead's.";
 
+  private static final String OF_HYDROMETER =
+      "so low only a hydrometer reads, for a refractometer reads alcohol, too; is it one?";
+
   private final String log;
   private final Catalogue catalogue;
   private final List<Site> sites = new ArrayList<>();
@@ -178,6 +181,11 @@ final class Survey {
 
   private Map<Concept, Input> columns(BookSheet sheet, Table table, List<Heading> run) {
     Map<Concept, List<Input>> byConcept = new LinkedHashMap<>();
+    boolean hasGravity =
+        run.stream()
+            .flatMap(heading -> Vocabulary.meaning(heading.header()).stream())
+            .map(Meaning::concept)
+            .anyMatch(c -> c == Concept.GRAVITY || c == Concept.TRUE_GRAVITY);
     for (Heading heading : run) {
       Table.Column column = table.columns().get(heading.header().name());
       Header header =
@@ -197,7 +205,8 @@ final class Survey {
               heading.text(),
               where,
               table.grid().turn(heading.place()),
-              readings);
+              readings,
+              hasGravity);
       if (input != null) {
         byConcept.computeIfAbsent(input.concept(), key -> new ArrayList<>()).add(input);
       }
@@ -238,8 +247,16 @@ final class Survey {
       String written,
       String where,
       Place place,
-      Readings readings) {
+      Readings readings,
+      boolean hasGravity) {
     Optional<Meaning> meaning = Vocabulary.meaning(header);
+    boolean isOfHydrometer =
+        !hasGravity
+            && meaning.filter(m -> m.concept() == Concept.BRIX).isPresent()
+            && readings.areOfHydrometer();
+    if (isOfHydrometer) {
+      meaning = Optional.of(new Meaning(Concept.GRAVITY, Unit.BRIX, false));
+    }
     if (meaning.isEmpty()) {
       if (readings.count() > 0 && !written.isBlank()) {
         unused.add(new Unused(log, where, written, "not a word that is known here."));
@@ -247,7 +264,8 @@ final class Survey {
       return null;
     }
     Concept concept = meaning.get().concept();
-    boolean isTime = concept == Concept.DATE || concept == Concept.DAY;
+    boolean isTime =
+        concept == Concept.DATE || concept == Concept.DAY || concept == Concept.HOURS;
     boolean isNumber = !concept.scales().isEmpty() || isTime;
     if (isNumber && readings.count() == 0) {
       unused.add(new Unused(log, where, written, "it holds no number."));
@@ -273,7 +291,7 @@ final class Survey {
         readings.haveTemperature(),
         readings.fall(verdict.unit()),
         readings.different(),
-        verdict.doubt());
+        isOfHydrometer && verdict.doubt().isEmpty() ? OF_HYDROMETER : verdict.doubt());
   }
 
   private List<Input> labels(
@@ -317,7 +335,8 @@ final class Survey {
                 value.inline() == null ? heading.text() : written.name(),
                 sheet.name() + "!" + value.place(),
                 heading.place(),
-                readings);
+                readings,
+                true);
         if (input != null) {
           all.add(input);
         }

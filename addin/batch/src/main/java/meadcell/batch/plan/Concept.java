@@ -16,13 +16,15 @@ import meadcell.catalogue.Unit;
 public enum Concept {
   DATE,
   DAY(new Scale(null, 0, 3000)),
+  /** Since the ferment began. */
+  HOURS(new Scale(null, 0, 72_000)),
   GRAVITY(
       new Scale(Unit.GRAVITY, 0.98, 1.3),
       new Scale(Unit.BRIX, -5, 50),
       new Scale(Unit.OECHSLE, -20, 220),
       new Scale(Unit.BAUME, -2, 26)),
   TRUE_GRAVITY(new Scale(Unit.GRAVITY, 0.98, 1.3)),
-  BRIX(new Scale(Unit.BRIX, 1, 50)),
+  BRIX(new Scale(Unit.BRIX, -5, 50)),
   /** From the freezing of a mead to where a hydrometer is no more corrected. */
   TEMPERATURE(new Scale(Unit.CELSIUS, -2, 45), new Scale(Unit.FAHRENHEIT, 28, 113)),
   ORIGINAL(
@@ -72,6 +74,7 @@ public enum Concept {
       EnumSet.of(
           DATE,
           DAY,
+          HOURS,
           GRAVITY,
           TEMPERATURE,
           PH,

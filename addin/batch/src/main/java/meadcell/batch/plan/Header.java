@@ -74,7 +74,7 @@ public record Header(String name, Optional<Unit> unit, String strange) {
   }
 
   private static String clean(String text) {
-    return text.replaceAll("\\s+", " ")
+    return text.replaceAll("[\\s_]+", " ")
         .strip()
         .replaceAll("[\\s:.*=,]+$", "")
         .toLowerCase(Locale.ROOT);

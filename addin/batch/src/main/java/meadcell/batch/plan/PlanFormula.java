@@ -32,7 +32,21 @@ public final class PlanFormula {
    * @param use where it is an argument by itself, else empty
    * @param inCall whether it stands somewhere inside one of our calls
    */
-  public record Reference(Target target, String name, Optional<Use> use, boolean inCall) {}
+  public record Reference(Target target, String name, Optional<Use> use, boolean inCall) {
+    @Override
+    public boolean equals(Object object) {
+      return object instanceof Reference other
+          && target == other.target
+          && name.equals(other.name)
+          && use.equals(other.use)
+          && inCall == other.inCall;
+    }
+
+    @Override
+    public int hashCode() {
+      return name.hashCode();
+    }
+  }
 
   /** A text that stays, or a reference; the other is null. */
   record Piece(String text, Reference reference) {}

@@ -20,6 +20,22 @@ public record PlanRow(
     PlanFormula formula,
     String format) {
 
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof PlanRow other
+        && where.equals(other.where)
+        && workbook.equals(other.workbook)
+        && sheet.equals(other.sheet)
+        && result.equals(other.result)
+        && formula.equals(other.formula)
+        && format.equals(other.format);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * where.hashCode() + result.hashCode();
+  }
+
   public boolean isFor(String sheetName) {
     return fits(sheet, sheetName);
   }

@@ -32,7 +32,10 @@ public final class Vocabulary {
    */
   private record Word(Meaning meaning, Unit last) {
     boolean fits(Header header) {
-      boolean isIn = header.unit().isEmpty() || meaning.concept.in(header.unit().get()).isPresent();
+      boolean isIn =
+          header.unit().isEmpty()
+              || header.unit().get() == last
+              || meaning.concept.in(header.unit().get()).isPresent();
       return isIn && (last == null || header.unit().filter(last::equals).isPresent());
     }
   }
@@ -48,7 +51,9 @@ public final class Vocabulary {
    */
   public static Optional<Meaning> meaning(Header header) {
     String name =
-        header.strange().isEmpty() ? header.name() : header.name().replaceAll("\\s*[(\\[].*", "");
+        header.strange().isEmpty() || isWord(header.name())
+            ? header.name()
+            : header.name().replaceAll("\\s*[(\\[].*", "");
     return BY_WORD.getOrDefault(name, List.of()).stream()
         .filter(word -> word.fits(header))
         .map(Word::meaning)
@@ -57,8 +62,14 @@ public final class Vocabulary {
             known ->
                 header
                     .unit()
+                    .filter(unit -> known.concept().in(unit).isPresent())
                     .map(unit -> new Meaning(known.concept(), unit, known.isWeak()))
                     .orElse(known));
+  }
+
+  /** Whether a name is a word of the list, with whatever it has in brackets. */
+  public static boolean isWord(String name) {
+    return BY_WORD.containsKey(name);
   }
 
   /** The first of the words for something. */

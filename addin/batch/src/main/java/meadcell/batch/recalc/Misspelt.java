@@ -1,6 +1,8 @@
 package meadcell.batch.recalc;
 
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import meadcell.batch.book.Book;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.report.Report;
@@ -8,7 +10,19 @@ import meadcell.catalogue.Catalogue;
 import meadcell.catalogue.Nearest;
 
 /** Tells of functions that are likely the catalogue's, misspelt. */
-record Misspelt(Book book, Catalogue catalogue, Report report) {
+final class Misspelt {
+  private final Book book;
+  private final Catalogue catalogue;
+  private final Report report;
+
+  /** What was meant by each unknown name, as a sentence; empty where nothing is near. */
+  private final Map<String, String> hints = new HashMap<>();
+
+  Misspelt(Book book, Catalogue catalogue, Report report) {
+    this.book = book;
+    this.catalogue = catalogue;
+    this.report = report;
+  }
 
   /** A name with a dot that is near one of ours is ours, mistyped; others may be anybody's. */
   void tell(FormulaCell formula) {
@@ -17,8 +31,7 @@ record Misspelt(Book book, Catalogue catalogue, Report report) {
         continue;
       }
       String family = name.substring(0, Math.max(0, name.indexOf('.'))).toUpperCase(Locale.ROOT);
-      String hint =
-          Nearest.to(name, catalogue.names()).map(near -> " Did you mean " + near + "?").orElse("");
+      String hint = hints.computeIfAbsent(name, this::hint);
       if (!hint.isEmpty() || catalogue.families().containsKey(family)) {
         report.remark(
             Report.Code.UNKNOWN_FUNCTION,
@@ -28,5 +41,11 @@ record Misspelt(Book book, Catalogue catalogue, Report report) {
             "the function " + name + " is not known." + hint);
       }
     }
+  }
+
+  private String hint(String name) {
+    return Nearest.to(name, catalogue.names())
+        .map(near -> " Did you mean " + near + "?")
+        .orElse("");
   }
 }

@@ -172,7 +172,7 @@ public final class Recalculation {
           formula.place().a1(),
           formula.content().formula(),
           sentence);
-      report.notes().mark(sheet, formula.place(), LEFT + sentence);
+      report.notes().markOneOfMany(sheet, formula.place(), LEFT, sentence);
       return;
     }
     report.notes().unmark(sheet, formula.place(), LEFT);

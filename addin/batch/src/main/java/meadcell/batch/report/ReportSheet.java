@@ -58,7 +58,7 @@ public final class ReportSheet {
           "A sheet \"" + sheet.name() + "\" of someone else is there; no report was added.");
       return false;
     }
-    List<List<String>> rows = rows(report.remarks());
+    List<List<String>> rows = rows(Alike.of(report.remarks()));
     boolean changed = isNew;
     for (int row = 0; row < Math.max(rows.size(), sheet.lastRow() + 1); row++) {
       List<String> cells = row < rows.size() ? rows.get(row) : List.of();
@@ -82,16 +82,17 @@ public final class ReportSheet {
     return true;
   }
 
-  private static List<List<String>> rows(List<Report.Remark> remarks) {
+  private static List<List<String>> rows(List<Alike> remarks) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of(FIRST_LINE));
     rows.add(List.of());
     rows.add(List.of("Sheet", "Cell", "Kind", "Text", "Sentence"));
-    for (Report.Remark remark : remarks.subList(0, Math.min(remarks.size(), MOST_REMARKS))) {
+    for (Alike alike : remarks.subList(0, Math.min(remarks.size(), MOST_REMARKS))) {
+      Report.Remark remark = alike.first();
       rows.add(
           List.of(
               remark.sheet(),
-              remark.cell(),
+              alike.cells(),
               remark.code().name().toLowerCase(Locale.ROOT).replace('_', ' '),
               shortened(remark.text()),
               shortened(remark.sentence())));

@@ -176,6 +176,11 @@ class DraftTest {
         "Lorry,Gross (kg),Tare (kg)\nA,24000,11000\nB,23800,11000",
         "Date,Length,Head,Gap\n2024-06-01,1200,3,0.5\n2024-06-02,1300,4,0.4",
         "Cell,SG,Temp (C),Date\n1,1.265,22,2024-03-01\n2,1.262,22,2024-03-01\n3,1.268,23,2024-03-01",
+        "Hours,Temp C,RH\n0,20,60\n24,21,61\n48,20,62",
+        "timestamp,Volume,Temperature\n2024-06-01 08:00,12,20\n2024-06-01 09:00,13,21",
+        "Day,Hours,Rate\n1,8,20\n2,7.5,20\n3,8,20",
+        "elapsed hours,sg,temp c\n0,1.265,22\n5,1.262,22\n10,1.258,23",
+        "Time (h),Dissolved oxygen,pH\n0,8.1,7.2\n1,7.9,7.2\n2,7.7,7.1",
         "Date,SG,Temp,pH\n2024-01-02,1.025,25.1,4.9\n2024-01-09,1.026,25.3,4.8\n2024-01-16,1.024,24.9,5"
       })
   void aLogOfAnotherTradeDraftsNothing(String text) throws IOException {
@@ -274,5 +279,42 @@ class DraftTest {
     }
     Run again = Run.of("fill", file.toString(), "--plan", plan().toString(), "--in-place");
     assertTrue(again.out().contains("no change"), again.out());
+  }
+
+  /** Headers as laboratories and loggers write them: hours, Brix alone, days and times. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "hr,brix,temp c\n0,23.5,20\n24,16.2,22\n72,5.9,21\n120,0.4,20\n168,-1.1,20",
+        "hours since pitch,brix\n0,23.5\n24,16.2\n72,5.9\n120,0.4\n168,-1.1",
+        "brix,day\n23.5,0\n16.2,1\n5.9,3\n0.4,5\n-1.1,7",
+        "time (h),sg\n0,1.09\n24,1.06\n72,1.02\n120,1.001\n168,0.997",
+        "Elapsed days,Plato,Temp_C\n0,22,18\n1,16,18\n3,6,18\n5,0.4,18\n7,-0.9,18",
+        "timestamp,sg\n2024-09-01 08:30,1.09\n2024-09-02 20:00,1.05\n2024-09-05 08:30,1.0"
+      })
+  void whatALaboratoryWritesIsAFerment(String text) throws IOException {
+    Path lab = Files.writeString(folder.resolve("lab.csv"), text);
+    Run run = Run.of("draft", lab.toString(), "--plan", plan().toString());
+    assertTrue(run.out().contains("ABV (% vol) = ALCOHOL.ABV("), run.out() + run.err());
+    assertTrue(run.out().contains("State = FERMENT.STATE([so far "), run.out());
+    assertTrue(run.out().contains("; 0 seen and not used"), run.out());
+  }
+
+  /** A refractometer would still show some 8 °Bx of what began with 23.5 and is dry. */
+  @Test
+  void brixThatARefractometerMayShowIsNotTakenForAHydrometers() throws IOException {
+    Path log =
+        Files.writeString(
+            folder.resolve("lab.csv"), "hr,brix\n0,23.5\n24,17\n72,11\n120,8.9\n168,8.4");
+    Run run = Run.of("draft", log.toString(), "--plan", plan().toString());
+    assertTrue(run.out().contains("SG by refractometer = GRAVITY.FROMBRIX([Brix])"), run.out());
+    assertFalse(run.out().contains("ALCOHOL.ABV"), run.out());
+    Run filled =
+        Run.of("fill", log.toString(), "--plan", plan().toString(), "--out", folder + "/out");
+    assertEquals(ExitCode.OK, filled.code(), filled.err());
+    try (Workbook book = TestBooks.open(folder.resolve("out/lab.xlsx"))) {
+      double gravity = TestBooks.cell(book, book.getSheetName(0), "C2").getNumericCellValue();
+      assertEquals(1.0985, gravity, 0.001, "23.5 °Bx in SG, not in °Bx");
+    }
   }
 }

@@ -649,4 +649,21 @@ class FillTest {
     assertEquals("BLEND.MEAN($A$2:A3, $A$2:A3)", first(filled, "B3").getCellFormula());
     assertEquals("BLEND.MEAN($A$5:A6, $A$5:A6)", first(filled, "B6").getCellFormula());
   }
+
+  @Test
+  void columnsSoFarGiveWhatEachRowByItselfGives() throws IOException {
+    rows(sheet, 0, row("L", "SG"));
+    double litres = 0;
+    double sum = 0;
+    for (int i = 1; i <= 60; i++) {
+      rows(sheet, i, row((double) i, 1 + i * i / 1e5));
+    }
+    plan("*", "Mean", "BLEND.MEAN([so far L]; [so far SG])");
+    Workbook filled = filled();
+    for (int i = 1; i <= 60; i++) {
+      litres += i;
+      sum += i * (1 + i * i / 1e5);
+      assertEquals(sum / litres, first(filled, "C" + (i + 1)).getNumericCellValue(), 1e-12);
+    }
+  }
 }

@@ -285,4 +285,19 @@ class RecalcTest {
   private static String note(Workbook workbook, String a1) {
     return cell(workbook, "log", a1).getCellComment().getString().getString();
   }
+
+  @Test
+  void whatIsTheSameOfManyCellsOfAColumnIsToldOnce() throws IOException {
+    rows(sheet, 0, row("SG", "Brix"));
+    for (int i = 1; i <= 30; i++) {
+      rows(sheet, i, row(1.05, "=GRAVITY.TOBRIX(A" + (i + 1) + ")+0*NOW()"));
+      stored("B" + (i + 1), 5);
+    }
+    Workbook out = run("recalc");
+    assertTrue(said.contains("log!B2 to B31, 30 cells: keeps its old value"), said);
+    assertEquals(2, said.lines().filter(line -> !line.isBlank()).count(), said);
+    assertEquals(20, out.getSheet("log").getCellComments().size());
+    String last = cell(out, "log", "B21").getCellComment().getString().getString();
+    assertTrue(last.endsWith("have no note; the report lists them."), last);
+  }
 }

@@ -16,6 +16,7 @@ import meadcell.calc.CatalogueFunctions;
 import meadcell.calc.WhyIT;
 import meadcell.calc.menu.Installation;
 import meadcell.calc.menu.Menu;
+import meadcell.calc.menu.MenuIT;
 import meadcell.calc.menu.Texts;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.ReferencePage;
@@ -68,6 +69,7 @@ class LanguageIT {
       try (Workbook guide = office.openWorkbooks().get(0)) {
         isGerman(guide);
       }
+      assertTrue(MenuIT.pagesShown(office).contains("<html lang=\"de\">"));
       String report = new Installation(office.context()).report();
       assertTrue(report.endsWith("Alles in Ordnung."), report);
     }

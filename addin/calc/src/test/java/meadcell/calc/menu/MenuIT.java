@@ -3,6 +3,7 @@ package meadcell.calc.menu;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.sun.star.beans.NamedValue;
 import com.sun.star.beans.XPropertySet;
@@ -17,6 +18,9 @@ import com.sun.star.ui.ContextMenuInterceptorAction;
 import com.sun.star.view.XSelectionSupplier;
 import java.lang.reflect.InvocationHandler;
 import java.lang.reflect.Proxy;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -32,7 +36,7 @@ import meadcell.office.uno.Workbook;
 import org.junit.jupiter.api.Test;
 
 /** Where the menu's entries stand, and that its packed guide opens as an untitled copy. */
-class MenuIT {
+public class MenuIT {
   private static final Pattern CALL =
       Pattern.compile(
           "vnd\\.sun\\.star\\.script:Meadcell\\.Cellar\\.(\\w+)\\?"
@@ -43,6 +47,25 @@ class MenuIT {
     List<String> sheets = new ArrayList<>(List.of("Functions"));
     sheets.addAll(Cellar.catalogue().families().keySet());
     assertEquals(List.of(sheets), opened("guide"));
+  }
+
+  @Test
+  void theGuideOpensInTheBrowser() throws Exception {
+    assertTrue(pagesShown(TestOffice.get()).contains("<html lang=\"en\">"));
+  }
+
+  /** {@return the page that the menu's entry has the browser show} */
+  public static String pagesShown(RemoteOffice office) throws Exception {
+    assumeTrue(
+        Files.isExecutable(Path.of("/usr/bin/xdg-open")), "the office calls it; it is absent");
+    office.service(XJobExecutor.class, Menu.SERVICE).trigger("pages");
+    for (int i = 0; i < 100 && office.browsed().isEmpty(); i++) {
+      Thread.sleep(100); // a process of its own
+    }
+    String address = office.browsed().strip();
+    assertTrue(address.endsWith("/index.html"), address);
+    return Files.readString(
+        address.startsWith("file:") ? Path.of(URI.create(address)) : Path.of(address));
   }
 
   /** In the menu, which the standard and the single-toolbar look have, and in the tabbed looks. */

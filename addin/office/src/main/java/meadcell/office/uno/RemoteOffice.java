@@ -36,6 +36,9 @@ import meadcell.office.Session.Setting;
 public final class RemoteOffice implements AutoCloseable {
   private static final int NOBODY = 65534;
 
+  /** What is called in place of a browser, in the folder that the office runs in. */
+  private static final String BROWSER = "browser";
+
   /** How long an office may take to answer after its start. */
   private static final long START_SECONDS = 90;
 
@@ -55,7 +58,16 @@ public final class RemoteOffice implements AutoCloseable {
     this.locale = locale;
     program = program();
     session = new Session("meadcell-office");
+    Path asked = Files.writeString(home().resolve(BROWSER), "#!/bin/sh\necho \"$1\" >>browsed\n");
+    Files.setPosixFilePermissions(asked, PosixFilePermissions.fromString("rwxr-xr-x"));
+    Files.writeString(home().resolve(".mailcap"), "text/html; " + asked + " %s\n");
     recalculate(true);
+  }
+
+  /** {@return what the office had a browser open, an address a line; it opens none} */
+  public String browsed() throws IOException {
+    Path browsed = home().resolve("browsed");
+    return Files.exists(browsed) ? Files.readString(browsed) : "";
   }
 
   private static Path program() throws IOException {
@@ -140,6 +152,7 @@ public final class RemoteOffice implements AutoCloseable {
     line.addAll(List.of(command).subList(1, command.length));
     ProcessBuilder builder = session.command(line).directory(home().toFile());
     builder.environment().put("HOME", home().toString());
+    builder.environment().put("BROWSER", home().resolve(BROWSER).toString());
     return builder;
   }
 

@@ -25,7 +25,7 @@ final class Behind {
 
   static void add(Book book) {
     moves(new Workings(book, MOVES, Logs.MOST_MOVES + SPARE));
-    book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,5)");
+    book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
     Workings rows = new Workings(book, "Workings readings", Logs.MOST + SPARE);
     readings(rows);
@@ -33,15 +33,19 @@ final class Behind {
     Workings state = new Workings(book, STATE);
     lists(state);
     vessels(state);
+    Feeds.workings(book);
     lots(state);
     tasks(state);
+    CasksNow.workings(state);
     CaskPage.workings(state);
+    ThreeWays.workings(state);
     GlassesPage.workings(state);
     FermentPage.workings(state);
     BottlePage.workings(state);
     WholeCasks.workings(state);
     StoryPage.workings(state);
     InstrumentPage.workings(new Workings(book, "Workings instruments"));
+    Told.workings(state);
     names(book);
   }
 
@@ -57,8 +61,12 @@ final class Behind {
                     .replace("HEAD", size.replace("SIZE", "vessel_head"))
                     .replace("BILGE", size.replace("SIZE", "vessel_bilge"))
                     .replace("LENGTH", size.replace("SIZE", "vessel_length")))
-        .following("mv_day", copied("mv_volume", "move_day"))
+        .following("mv_day", days("mv_volume", "move_day"))
         .following("mv_u", numbers("mv_volume", "move_u"))
+        // by the time of day, if one is typed with it; then by number
+        .following(
+            "mv_order",
+            "IF(([mv_volume]=\"\")+(1-ISNUMBER({move_no})),\"\",1E7*MOD({move_day},1)+{move_no})")
         .following(
             "mv_open",
             open("mv_volume", "move_day", "move_from", "move_to", "move_volume", "move_dip"))
@@ -66,7 +74,7 @@ final class Behind {
         .following(
             "mv_at",
             "IF(ISNUMBER({move_dip})*(1-ISNUMBER({move_volume})),IFERROR(MATCH({move_to},vessel_name,0),\"\"),\"\")")
-        .block("moves_block", "mv_from", "mv_u")
+        .block("moves_block", "mv_from", "mv_order")
         .column("moves_end", 1, "SUMPRODUCT(MAX((mv_volume<>\"\")*ROW(mv_volume)))")
         .column("moves_last", 1, "MAX(1,[moves_end]-1)")
         .block("moves_used", "moves_last", "moves_last", 1);
@@ -92,7 +100,7 @@ final class Behind {
                     numberAt("g_whole", "g_at", "lot_calibration", "IF(kept=\"US\",60,20)"))
                 .replace("ORIGINAL", numberAt("g_whole", "g_at", "lot_original", "\"\"")))
         .following("g_lot", copied("g_gravity", "reading_lot"))
-        .following("g_day", copied("g_gravity", "reading_day"))
+        .following("g_day", days("g_gravity", "reading_day"))
         .following(
             "g_open",
             open(
@@ -106,7 +114,7 @@ final class Behind {
   private static void analyses(Workings analyses) {
     analyses
         .following("an_lot", copied("an_value", "analysis_lot"))
-        .following("an_day", copied("an_value", "analysis_day"))
+        .following("an_day", days("an_value", "analysis_day"))
         .following("an_what", copied("an_value", "analysis_what"))
         .following(
             "an_value",
@@ -133,6 +141,10 @@ final class Behind {
         .replace("AT", at)
         .replace("REGISTER", register)
         .replace("OTHERWISE", otherwise);
+  }
+
+  private static String days(String complete, String column) {
+    return "IF([" + complete + "]=\"\",\"\",INT({" + column + "}))";
   }
 
   private static String numbers(String complete, String column) {
@@ -313,7 +325,7 @@ final class Behind {
         .arrays(
             "l_state",
             rows,
-            "IF([l_open]=\"\",\"\",IF(OR([l_read]=0,INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))")
+            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=INDEX(l_fed,ROW()),INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))")
         .column(
             "l_due",
             rows,
@@ -342,7 +354,8 @@ final class Behind {
   private static void names(Book book) {
     book.formulaName("vessel_list", "INDEX(vessel_name,2):INDEX(vessel_name,MAX(2,vessel_last))");
     book.formulaName("lot_list", "INDEX(lot_name,2):INDEX(lot_name,MAX(2,lot_last))");
-    book.formulaName("target_list", "INDEX(target_names,2):INDEX(target_names,vessel_last+1)");
+    book.formulaName(
+        "target_list", "INDEX(target_names,2):INDEX(target_names,MAX(2,vessel_last+1))");
     book.formulaName(
         "source_list", "INDEX(source_names,2):INDEX(source_names,MAX(2,vessel_last+lot_last))");
   }

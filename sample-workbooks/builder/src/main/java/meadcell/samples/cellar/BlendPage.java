@@ -2,7 +2,6 @@ package meadcell.samples.cellar;
 
 import static meadcell.samples.cellar.Formulas.cell;
 import static meadcell.samples.cellar.Formulas.given;
-import static meadcell.samples.cellar.Formulas.notCarried;
 import static meadcell.samples.cellar.Formulas.orBlank;
 import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Block.Entry.typed;
@@ -70,7 +69,13 @@ final class BlendPage {
   }
 
   private static String carried(String property, int place) {
-    return given("[Vessel]", orBlank(cell(Formulas.carried("[Vessel]", quoted(property)), place)));
+    return given(
+        "[Vessel]",
+        orBlank(
+            Added.unlessChanged(
+                "[Vessel]",
+                property,
+                cell(Formulas.carried("[Vessel]", quoted(property)), place))));
   }
 
   /** The first thing that is not known of a vessel. */
@@ -79,9 +84,9 @@ final class BlendPage {
         "[Vessel]",
         "IF([In stock]=\"\",\"it holds nothing\",IF([Strength]=\"\",%s,IF([Sugar]=\"\",%s,IF([Acid]=\"\",%s,\"\"))))"
             .formatted(
-                notCarried("[Vessel]", quoted("strength")),
-                notCarried("[Vessel]", quoted("sugar")),
-                notCarried("[Vessel]", quoted("titratable acidity"))));
+                Added.why("[Vessel]", "strength"),
+                Added.why("[Vessel]", "sugar"),
+                Added.why("[Vessel]", "titratable acidity")));
   }
 
   private static void stock(Block block) {
@@ -136,7 +141,7 @@ final class BlendPage {
     block
         .heading("What comes out")
         .result(
-            "",
+            "Not on target because",
             Field.TEXT,
             "IF(OR(COUNT(blend_targets)=0,blend_volume=\"\"),\"Type the volume and a target.\",IF(COUNTA(blend_vessels)=0,\"Choose vessels.\",CELLAR.WHY(\"BLEND.PLAN\",blend_stock,blend_targets,blend_volume,units)))",
             "blend_why",

@@ -1,20 +1,17 @@
 package meadcell.samples.cellar;
 
-import static meadcell.samples.cellar.Formulas.cell;
 import static meadcell.samples.cellar.Formulas.given;
-import static meadcell.samples.cellar.Formulas.orBlank;
-import static meadcell.samples.cellar.Formulas.quoted;
+import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.sheet.Field.DATE;
 import static meadcell.samples.sheet.Field.SG;
 import static meadcell.samples.sheet.Table.always;
 
-import meadcell.law.UsHoneyWine;
 import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Page;
 import meadcell.samples.sheet.Workings;
 
-/** From a vessel to the bottle: rest, sulfite, sorbate, counts, label, tax, pressure. */
+/** From a vessel to the bottle: rest, pressure, sulfite, sorbate, counts. */
 final class BottlePage {
   static final String TITLE = "Bottle this";
   private static final int READINGS = 12;
@@ -26,7 +23,7 @@ final class BottlePage {
       """
       IF(bottle_lot="","Choose what to bottle.",
       IF(bottle_volume="",bottle_lot&" holds nothing on this day.",
-      IF(bottle_abv="","Strength is not known: "&CELLAR.WHY("BLEND.CARRIED",moves,analyses,bottle_lot,"strength",today,house_humidity,kept),
+      IF(bottle_abv="",bottle_unknown,
       IF(OR(rest_expected="",rest_horizon="",bottle_store="",rest_rating="",bottle_co2=""),"No verdict: a framed cell under Will the bottle bear it is blank.",
       IF(COUNT(rest_days)=0,"Wait: Readings has none of this vessel at rest. As warm as the bottles will be stored, over weeks.",
       IF(rest_sugar="","Wait: "&CELLAR.WHY("FERMENT.REMAINING",rest_days,rest_gravities,rest_horizon),
@@ -34,7 +31,7 @@ final class BottlePage {
       IF(OR(rest_state="falling",rest_state="cannot tell"),"Wait: "&CELLAR.WHY("FERMENT.STATE",rest_days,rest_gravities,rest_expected),
       IF(bottle_pressure="","Stabilise: "&CELLAR.WHY("BOTTLE.WORSTPRESSURE",rest_original,rest_last,bottle_abv,"",bottle_co2,bottle_store,units),
       IF(bottle_pressure<=rest_rating,"Bottle: it is at rest, and all that may be sugar in it comes to "&FIXED(bottle_pressure,0,TRUE)&UNIT&", for which the bottle is rated ("&FIXED(rest_rating,0,TRUE)&UNIT&").",
-      "Stabilise: it is at rest, but all that may be sugar in it comes to "&IF(bottle_pressure>BURSTS,"more than any bottle bears",FIXED(bottle_pressure,0,TRUE)&UNIT)&", and the bottle is rated for "&FIXED(rest_rating,0,TRUE)&UNIT&". At the present pace "&FIXED(rest_pressure,0,TRUE)&UNIT&" could come of it by themselves."
+      "Stabilise: it is at rest, but all that may be sugar in it comes to "&IF(bottle_pressure>BURSTS,"more than any bottle bears",FIXED(bottle_pressure,0,TRUE)&UNIT)&", and the bottle is rated for "&FIXED(rest_rating,0,TRUE)&UNIT&"."&IF(rest_pressure<bottle_pressure," At the present pace "&FIXED(rest_pressure,0,TRUE)&UNIT&" could come of it by themselves.","")
       ))))))))))"""
           .replace("\n", "")
           .replace("BURSTS", "IF(units=\"US\",145,1000)")
@@ -46,29 +43,27 @@ final class BottlePage {
   static void workings(Workings state) {
     state.array(
         READINGS,
-        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
+        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since)*(g_day>N(INDEX(changed_sugar_own,bottle_row))),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
             + READINGS
             + ")),\"\")",
         "rest_keys");
   }
 
   static void add(Book book) {
-    book.formulaName("bottle_row", "MATCH(bottle_lot,vessel_name,0)");
-    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11);
+    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11).onOneSheet();
     Block head =
         page.head(
             TITLE,
-            "Is it still, will the bottle bear it, what goes in, what the label may say. Volume, strength and sugar come from the logs.");
+            "Is it still, will the bottle bear it, what goes in? Volume, strength and sugar come from the logs.");
     int top = head.row();
     Block left = page.at(top, 0, 4);
     left.choose("Vessel", "vessel_list", "C2", "bottle_lot", "")
         .verdict(VERDICT, 5, "bottle_verdict");
-    contents(left);
+    contents(book, left);
     rest(left);
     sulfite(left);
-    page.turn(left.row() + 1);
     counts(left);
-    label(left);
+    left.note("What the label says, tax and duty: page Label.");
     Block right = page.at(top, 5, 2);
     String key = "INDEX(rest_keys,COUNT(rest_keys)-#+2)";
     right
@@ -83,40 +78,35 @@ final class BottlePage {
                     .replace("KEY", key)))
         .name("Read on", "rest_days")
         .name("Gravity", "rest_gravities");
-    right.note("The last of this vessel in Readings, since it was filled.");
-  }
-
-  private static String carried(String property, int place) {
-    return given(
-        "bottle_lot", orBlank(cell(Formulas.carried("bottle_lot", quoted(property)), place)));
+    right.note("The last of this vessel in Readings, since it was filled and fed.");
   }
 
   private static String latest(String property) {
     return Formulas.latest("bottle_lot", property, "bottle_since");
   }
 
-  private static void contents(Block block) {
+  /** Void from the day on which sulfite was added. */
+  private static String free() {
+    return given(
+        "bottle_since",
+        "IF(%s<=%s,\"\",%s)"
+            .formatted(
+                lastDay("bottle_lot", "free SO2", "bottle_since"),
+                Formulas.lastSulfite("bottle_lot&\"\"", "today"),
+                latest("free SO2")));
+  }
+
+  private static void contents(Book book, Block block) {
+    Filled.add(book, block, "bottle");
     block.form(
         """
-        # What is in it
-        Filled on                     | bottle_since  | DATE                 | =IF(bottle_lot="","",IFERROR(IF(INDEX(v_since,bottle_row)="","",INDEX(v_since,bottle_row)),""))
-        Volume                        | bottle_volume | VOLUME 1             | =IF(bottle_since="","",INDEX(v_holds,bottle_row)*litre)
-        Strength                      | bottle_abv    | PERCENT_VOL 2        | =STRENGTH | The last analysis, carried through what was moved since.
-        its standard uncertainty      | bottle_u      | PERCENT_VOL 2        | =SPREAD
-        Fermentable sugar             | bottle_sugar  | GRAM_PER_LITRE 1     | =SUGAR | Likewise; blank if no analysis reaches.
-        Sugar, at least               | bottle_sugar_low | GRAM_PER_LITRE 1  | =IF(bottle_sugar<>"",MAX(0,bottle_sugar-2*SUGARSPREAD),IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,1),""))) | Measured, less twice its uncertainty; else by the last gravity.
-        Sugar, at most                | bottle_sugar_high | GRAM_PER_LITRE 1 | =IF(bottle_sugar<>"",bottle_sugar+2*SUGARSPREAD,IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,2),""))) | Pressure and the sweetness word take this one.
-        Titratable acidity            | bottle_acid   | GRAM_PER_LITRE 1     | =ACID
-        pH                            | bottle_ph     | PH 2                 | =LASTPH | The last measured in this vessel. pH does not blend.
-        Free SO₂                      | so2_free      | MILLIGRAM_PER_LITRE 0 | =LASTFREE
+        Sugar, at least | bottle_sugar_low  | GRAM_PER_LITRE 1     | =IF(bottle_sugar<>"",MAX(0,bottle_sugar-2*bottle_sugar_u),IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,1),""))) | Measured, less twice its uncertainty; else by the last gravity.
+        Sugar, at most  | bottle_sugar_high | GRAM_PER_LITRE 1     | =IF(bottle_sugar<>"",bottle_sugar+2*bottle_sugar_u,IF(rest_original="","",IFERROR(INDEX(ALCOHOL.SUGARLEFTLIMITS(rest_original,rest_last),1,2),""))) | The pressure takes this one.
+        pH              | bottle_ph         | PH 2                 | =LASTPH | The last measured in this vessel. pH does not blend.
+        Free SO₂        | so2_free          | MILLIGRAM_PER_LITRE 0 | =LASTFREE | Blank: not measured since it was filled, and after its last sulfite.
         """
-            .replace("SUGARSPREAD", carried("sugar", 2))
-            .replace("STRENGTH", carried("strength", 1))
-            .replace("SPREAD", carried("strength", 2))
-            .replace("=SUGAR", "=" + carried("sugar", 1))
-            .replace("ACID", carried("titratable acidity", 1))
             .replace("LASTPH", latest("pH"))
-            .replace("LASTFREE", latest("free SO2")));
+            .replace("LASTFREE", free()));
   }
 
   private static void rest(Block block) {
@@ -133,7 +123,7 @@ final class BottlePage {
         State                                      | rest_state      | TEXT                         | =IF(OR(COUNT(rest_days)=0,rest_expected=""),"",IFERROR(FERMENT.STATE(rest_days,rest_gravities,rest_expected),"cannot tell"))
         Further fall, at most                      |                 | SPECIFIC_GRAVITY 4           | =IF(COUNT(rest_days)=0,"",IFERROR(INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,2),"")) | At the present pace, over the days in the bottle; 95 % limit.
         as sugar                                   | rest_sugar      | GRAM_PER_LITRE 1             | =IF(COUNT(rest_days)=0,"",IFERROR(INDEX(FERMENT.REMAINING(rest_days,rest_gravities,rest_horizon),1,3),""))
-        Pressure from it                           | rest_pressure   | PRESSURE 0                   | =IF(OR(rest_sugar="",bottle_abv="",bottle_co2=""),"",IFERROR(BOTTLE.REFERMENT(MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units),""))
+        Pressure from it                           | rest_pressure   | PRESSURE 0                   | =IF(OR(rest_sugar="",bottle_abv="",bottle_co2=""),"",IFERROR(BOTTLE.REFERMENT(MIN(150,rest_sugar),bottle_abv,bottle_co2,bottle_store,units),"")) | Where it is more than that of the next line, the sugar runs out before.
         Pressure if all that may be sugar ferments | bottle_pressure | PRESSURE 0                   | =IF(OR(rest_last="",bottle_abv="",bottle_co2=""),"",IFERROR(IF(bottle_sugar<>"",BOTTLE.REFERMENT(bottle_sugar_high,bottle_abv,bottle_co2,bottle_store,units),BOTTLE.WORSTPRESSURE(rest_original,rest_last,bottle_abv,,bottle_co2,bottle_store,units)),"")) | Gauge, in the warmest store.
         ! Still-wine bottles are not made for pressure. Bottle only what is finished or truly stabilised; wear eye protection near bottles that may have gone on.
         """);
@@ -162,25 +152,6 @@ final class BottlePage {
         Bottle                   | bottle_size | BOTTLE.COUNT bottle 0 | 750
         Loss on the line         | bottle_loss | BOTTLE.COUNT loss 1   | 2
         Bottles to have ready    |             | COUNT 0               | =IF(OR(bottle_volume="",bottle_size=""),"",BOTTLE.COUNT(bottle_volume,bottle_size,bottle_loss,units))
-        Standard drinks a bottle |             | NUMBER 1              | =IF(OR(bottle_abv="",bottle_size=""),"",BOTTLE.DRINKS(bottle_size,bottle_abv)) | US: 14 g of alcohol.
         """);
-  }
-
-  private static void label(Block block) {
-    block.form(
-        """
-        # Label and tax
-        Strength on the label    | label_abv    | BOTTLE.LABELRANGE label 1 | 14.0
-        Whose law                | label_rule   | BOTTLE.LABELRANGE rule 0  | usa
-        True strength at least   | label_low    | PERCENT_VOL 1 | =IF(OR(label_abv="",label_rule=""),"",INDEX(BOTTLE.LABELRANGE(label_abv,label_rule),1,1))
-        True strength at most    | label_high   | PERCENT_VOL 1 | =IF(OR(label_abv="",label_rule=""),"",INDEX(BOTTLE.LABELRANGE(label_abv,label_rule),1,2)) | US: 14 % itself must not be crossed.
-        ? 2 | label_verdict | IF(OR(label_low="",bottle_abv="",bottle_u=""),"No verdict without a label, a strength and its uncertainty.",IF(AND(bottle_abv-2*bottle_u>=label_low,bottle_abv+2*bottle_u<=label_high),"The label holds, with twice the uncertainty to spare.",IF(OR(bottle_abv+2*bottle_u<label_low,bottle_abv-2*bottle_u>label_high),"The label does not hold.","Undecided: "&FIXED(bottle_abv,2,TRUE)&" ± "&FIXED(2*bottle_u,2,TRUE)&" % vol reaches past "&FIXED(IF(bottle_abv+2*bottle_u>label_high,label_high,label_low),1,TRUE)&". Measure better, blend away from the limit, or choose another label.")))
-        Chance that it is outside | label_risk  | PERCENT 1     | =IF(OR(label_low="",bottle_abv="",bottle_u=""),"",BOTTLE.LABELRISK(label_abv,bottle_abv,bottle_u,label_rule))
-        Only honey and water     | bottle_plain | yes/no        | yes | No fruit, no flavouring.
-        US tax class             |              | TEXT          | =IF(OR(bottle_abv="",bottle_co2=0),"",BOTTLE.TAXCLASS(bottle_abv,bottle_co2,"natural",IF(bottle_plain="yes",1,0))) | The tax boundary is 16 % vol, the label's is 14.
-        Sweetness word           |              | TEXT          | =IF(OR(bottle_sugar_high="",bottle_acid=""),"",BOTTLE.SWEETNESS(bottle_sugar_high,bottle_acid)) | By the most that may be sugar. EU scale for still wine, a convention for mead.
-        ! Law is quoted with its date in the help of each function and changes: check the current text and ask your authority.
-        """);
-    block.warning(UsHoneyWine.STANDARD);
   }
 }

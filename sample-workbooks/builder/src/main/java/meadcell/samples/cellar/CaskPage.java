@@ -47,7 +47,7 @@ final class CaskPage {
     Block left = page.at(top, 0, 6);
     left.choose("Cask", "vessel_list", "C1", "cask", "Any name of the register Vessels.")
         .verdict(
-            "IF(cask=\"\",\"Choose a cask.\",IF(cask_at<>\"\",\"It holds \"&cask_liquid&\", \"&FIXED(cask_holds,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal.\",\" L.\"),IF(COUNT(held_volume)=0,\"The log cannot be followed: see Today.\",cask&\" is empty on this day.\")))",
+            "IF(cask=\"\",\"Choose a cask.\",IF(cask_at<>\"\",\"It holds \"&cask_liquid&\", \"&FIXED(cask_holds,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal.\",\" L.\")&IF(N(INDEX(v_space,cask_row))<-0.01*N(INDEX(v_capacity,cask_row)),\" That is more than it can: look at its rows and its sizes.\",\"\"),IF(COUNT(held_volume)=0,\"The log cannot be followed: see Today.\",cask&\" is empty on this day.\")))",
             1);
     holds(left);
     wants(left);
@@ -261,7 +261,7 @@ final class CaskPage {
     block.heading("What it held, oldest first");
     String earlier = "cask_past";
     String line =
-        "SMALL(IF((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from),ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1,\"\"),[No.])";
+        "ROUND(1000*MOD(SMALL(IF((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from),INT(past_from)+(ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1)/1000,\"\"),[No.]),1),0)";
     // rows of the register first, then those of Movements, whose present one stands first there
     String back = "COUNT(fill_from)+" + earlier + "-[No.]+2";
     block.arrayTable(

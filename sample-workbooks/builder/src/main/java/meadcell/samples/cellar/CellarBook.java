@@ -12,7 +12,7 @@ public final class CellarBook {
     Book book = new Book("Cellar book").keeping();
     Start.add(book, pages(), logs());
     book.heeding(
-        "IF(start_missing=\"\",\"\",\"Meadcell is not installed in this program: what stands below does not hold. See sheet Start.\")");
+        "IF(start_missing=\"\",told_day,\"Meadcell is not installed in this program: what stands below does not hold. See sheet Start.\")");
     TodayPage.add(book);
     CasksNow.add(book);
     CaskPage.add(book);

@@ -59,7 +59,7 @@ final class FedBatch {
         Original gravity that counts        | fed_counts | SPECIFIC_GRAVITY 4 | =IF(COUNT(fed_originals)=0,"",MAX(fed_originals)) | As if all the honey had been there at first. Take it for all strengths from then on.
         Strength at the end                 | fed_abv    | PERCENT_VOL 2      | =IF(OR(fed_counts="",fed_final=""),"",IFERROR(ALCOHOL.ABV(fed_counts,fed_final),""))
         Strength if the feeds are forgotten | fed_wrong  | PERCENT_VOL 2      | =IF(OR(fed_counts="",fed_final=""),"",IFERROR(ALCOHOL.ABV(fed_original,fed_final),"")) | Wrong, and too low.
-        ? 2 | fed_verdict | IF(OR(N(fed_volume)=0,fed_original=""),"Type what was pitched.",IF(COUNT(fed_gravities,fed_honeys)=0,"Type at which gravity how much honey is fed.",IF(COUNT(fed_originals)*2<COUNT(fed_gravities,fed_honeys),"A feed is left out: it takes a gravity below the original one that counts by then, and honey.","Write each feed into Additions on its day. Yeast stops at its own strength, whatever is fed.")))
+        ? 2 | fed_verdict | IF(OR(N(fed_volume)=0,fed_original=""),"Type what was pitched.",IF(COUNT(fed_gravities,fed_honeys)=0,"Type at which gravity how much honey is fed.",IF(COUNT(fed_originals)*2<COUNT(fed_gravities,fed_honeys),"A feed is left out: it takes a gravity below the original one that counts by then, and honey.","Write each feed into Additions on its day: page This ferment reckons with it. Yeast stops at its own strength, whatever is fed.")))
         """);
   }
 

@@ -14,7 +14,7 @@ final class FirstFill {
     book.formulaName("first_day", "IF(first_typed=\"\",today,first_typed)");
     book.formulaName(
         "first_past",
-        "IF(COUNTIFS(mv_to,cask,mv_from,\"<>gauge\",mv_day,\"<\"&first_day)>0,NA(),SUMPRODUCT(MAX((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from)*(ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1))))");
+        "IF(COUNTIFS(mv_to,cask,mv_from,\"<>gauge\",mv_day,\"<\"&first_day)>0,NA(),SUMPRODUCT(MAX((past_vessel=cask)*(past_liquid<>\"\")*(past_from=MAXIFS(past_from,past_vessel,cask,past_liquid,\"?*\"))*(ROW(past_vessel)-ROW(INDEX(past_vessel,1))+1))))");
     block
         .heading("Its first fill, after spirit")
         .choose("Filled from", "vessel_list", "Tank 1", "first_from", "")

@@ -55,4 +55,13 @@ final class Formulas {
         "AVERAGEIFS(an_value,an_lot,%s,an_what,\"%s\",an_day,%s)"
             .formatted(vessel, property, lastDay(vessel, property, from)));
   }
+
+  /** The last day up to one on which sulfite was added, however it is spelt; 0 if never. */
+  static String lastSulfite(String vessel, String day) {
+    return "MAX(ADDED\"*sulfi*\"UNTIL,ADDED\"*sulphi*\"UNTIL,ADDED\"*so2*\"UNTIL)"
+        .replace("ADDED", "MAXIFS(addition_day,addition_vessel,VESSEL,addition_what,")
+        .replace("UNTIL", ",addition_day,\"<=\"&DAY)")
+        .replace("VESSEL", vessel)
+        .replace("DAY", day);
+  }
 }

@@ -50,10 +50,13 @@ final class InstrumentPage {
             CHECKS,
             "Hydrometers and refractometers in water and in weighed solutions, thermometers in melting ice. Wipe the instrument, let all come to one temperature, and read twice.",
             MOST,
-            typed("Instrument", "check_tool", 22, TEXT),
-            typed("Day", "check_day", 12, DATE),
-            typed("Kind", "check_kind", 15, words("hydrometer", "refractometer", "thermometer")),
-            typed("Checked in", "check_in", 13, words("water", "sugar", "salt", "ice")),
+            "IF(AND(OR([check_in]=\"sugar\",[check_in]=\"salt\"),NOT(ISNUMBER([check_percent]))),\", no share dissolved\",\"\")&IF(AND([check_kind]=\"hydrometer\",COUNT([check_temperature],[check_calibration])<2),\", no temperatures\",\"\")&IF(ISNUMBER(INDEX(ck_open,ROW()-ROW(INDEX(check_day,1))+1)),\", so it is not counted\",\"\")",
+            typed("Instrument", "check_tool", 22, TEXT).needed("instrument"),
+            typed("Day", "check_day", 12, DATE).needed("day"),
+            typed("Kind", "check_kind", 15, words("hydrometer", "refractometer", "thermometer"))
+                .needed("kind"),
+            typed("Checked in", "check_in", 13, words("water", "sugar", "salt", "ice"))
+                .needed("liquid"),
             typed(
                 "Dissolved",
                 "check_percent",
@@ -62,7 +65,7 @@ final class InstrumentPage {
             typed(
                 "Temperature", "check_temperature", 14, arg("GRAVITY.SOLUTION", "temperature", 1)),
             typed("Made for", "check_calibration", 11, arg("GRAVITY.SOLUTION", "calibration", 0)),
-            typed("As read", "check_read", 10, READ),
+            typed("As read", "check_read", 10, READ).needed("reading"),
             typed(
                 "±",
                 "check_u",

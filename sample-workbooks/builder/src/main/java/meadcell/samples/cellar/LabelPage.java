@@ -1,10 +1,8 @@
 package meadcell.samples.cellar;
 
-import static meadcell.samples.cellar.Formulas.cell;
 import static meadcell.samples.cellar.Formulas.given;
 import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.cellar.Formulas.orBlank;
-import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Field.arg;
 
 import meadcell.law.UsHoneyWine;
@@ -35,7 +33,6 @@ final class LabelPage {
   private LabelPage() {}
 
   static void add(Book book) {
-    book.formulaName("tag_row", "MATCH(tag_lot,vessel_name,0)");
     Page page = book.page(TITLE, 36, 20, 26, 26);
     Block block =
         page.head(
@@ -43,17 +40,13 @@ final class LabelPage {
             "What a label says, with the number behind it. Analyses carry the strength and the sugar; what is blank gives no verdict.");
     block.choose("Bottling or vessel", "vessel_list", "Shore 25", "tag_lot", "");
     block.verdict(SUMMARY, 3);
-    contents(block);
+    contents(book, block);
     strength(block);
     words(block);
     amount(block);
     page.turn(block.row());
     tax(block);
     block.warning(UsHoneyWine.STANDARD);
-  }
-
-  private static String carried(String property, int place) {
-    return given("tag_lot", orBlank(cell(Formulas.carried("tag_lot", quoted(property)), place)));
   }
 
   /** The last total SO2 of this vessel itself; later sulfite in it makes it void. */
@@ -68,34 +61,21 @@ final class LabelPage {
 
   private static String sulfiteDay() {
     String measured = lastDay("tag_lot&\"\"", "total SO2", "tag_since");
-    String added =
-        "MAXIFS(addition_day,addition_vessel,tag_lot&\"\",addition_what,\"*sulfite*\",addition_day,\"<=\"&today)";
+    String added = Formulas.lastSulfite("tag_lot&\"\"", "today");
     return given("tag_since", "IF(%s<=%s,\"\",%s)".formatted(measured, added, measured));
   }
 
-  private static void contents(Block block) {
+  private static void contents(Book book, Block block) {
+    Filled.add(book, block, "tag");
     block.form(
         """
-        # What is in it
-        Filled on                  | tag_since  | DATE | =IF(tag_lot="","",IFERROR(IF(INDEX(v_since,tag_row)="","",INDEX(v_since,tag_row)),""))
-        Volume                     | tag_volume | VOLUME 1 | =IF(tag_since="","",INDEX(v_holds,tag_row)*litre)
-        Strength                   | tag_abv    | PERCENT_VOL 2 | =ABV | The last analysis, carried through what was moved since.
-        its standard uncertainty   | tag_u      | PERCENT_VOL 2 | =SPREAD
-        Fermentable sugar          | tag_sugar  | GRAM_PER_LITRE 1 | =SUGAR | Likewise. Blank: no analysis reaches.
-        its standard uncertainty   | tag_sugar_u | GRAM_PER_LITRE 1 | =SUGARU
-        Titratable acidity         | tag_acid   | GRAM_PER_LITRE 1 | =ACID | As tartaric acid.
         Total SO₂ measured on      | tag_so2_day | DATE | =MEASURED | In this vessel itself, since it was filled and after its last sulfite.
         Total SO₂                  | tag_so2    | MILLIGRAM_PER_LITRE 0 | =SULFUR
-        its standard uncertainty   | tag_so2_u  | MILLIGRAM_PER_LITRE 0 | =SULFURU
+        its standard uncertainty   | tag_so2_u  | MILLIGRAM_PER_LITRE 0 | =SPREAD
         """
             .replace("MEASURED", sulfiteDay())
-            .replace("SULFURU", sulfite("an_u"))
             .replace("SULFUR", sulfite("an_value"))
-            .replace("SUGARU", carried("sugar", 2))
-            .replace("=SUGAR", "=" + carried("sugar", 1))
-            .replace("=ABV", "=" + carried("strength", 1))
-            .replace("SPREAD", carried("strength", 2))
-            .replace("ACID", carried("titratable acidity", 1)));
+            .replace("SPREAD", sulfite("an_u")));
   }
 
   private static void strength(Block block) {

@@ -8,6 +8,7 @@ import static meadcell.samples.sheet.Field.between;
 import static meadcell.samples.sheet.Field.of;
 import static meadcell.samples.sheet.Field.words;
 import static meadcell.samples.sheet.Log.chosen;
+import static meadcell.samples.sheet.Log.numbered;
 import static meadcell.samples.sheet.Log.typed;
 
 import meadcell.catalogue.Quantity;
@@ -40,15 +41,27 @@ final class Logs {
     additions(book).fill(season.additions());
   }
 
+  /** Complete, and yet not to be reckoned with. */
+  private static String uncounted(String open, String day) {
+    return "&IF(ISNUMBER(INDEX(OPEN,ROW()-ROW(INDEX(DAY,1))+1)),\", so it is not counted\",\"\")"
+        .replace("OPEN", open)
+        .replace("DAY", day);
+  }
+
   private static Log moves(Book book) {
     return new Log(
         book,
         MOVES,
-        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count in the order they stand.",
+        "Whatever is filled, racked, topped up, dipped, lost or bottled. A dip: from gauge, to the cask, its wet depth. A lot comes in by its own name. Rows of one day count by their No.",
         MOST_MOVES,
-        typed("Day", "move_day", 12, DATE),
-        chosen("From", "move_from", 22, "source_list", false),
-        chosen("To", "move_to", 18, "target_list", true),
+        "IF(COUNT([move_volume],[move_dip])>0,\"\",IF(COUNTA([move_volume],[move_dip])=0,\", no volume\",\", a volume that is no text\"))"
+            + "&IF(OR([move_from]=\"\",ISNUMBER(MATCH([move_from],source_list,0))),\"\",\", unknown source\")"
+            + "&IF(ISNUMBER([move_no]),\"\",\", its No.\")"
+            + "&IFERROR(IF(AND(NOT(ISNUMBER([move_volume])),[move_dip]>INDEX(vessel_bilge,MATCH([move_to],vessel_name,0))),\", a depth within the bilge\",\"\"),\"\")"
+            + uncounted("mv_open", "move_day"),
+        typed("Day", "move_day", 12, DATE).needed("day"),
+        chosen("From", "move_from", 22, "source_list", false).needed("source"),
+        chosen("To", "move_to", 18, "target_list", true).needed("vessel"),
         typed("Volume", "move_volume", 12, between(Quantity.VOLUME, 1, "", 0, 1_000_000)),
         typed("or wet depth", "move_dip", 17, between(Quantity.LENGTH, 1, "", 0.1, 500)),
         typed(
@@ -61,7 +74,8 @@ final class Logs {
                 "Standard uncertainty of the volume. Blank: half a per cent.",
                 0.001,
                 10_000)),
-        typed("Remarks", "move_note", 44, TEXT));
+        typed("Remarks", "move_note", 40, TEXT),
+        numbered("move_no"));
   }
 
   private static Log readings(Book book) {
@@ -70,10 +84,13 @@ final class Logs {
         READINGS,
         "Hydrometers as read, at the temperature of the sample: of a lot while it ferments, of a vessel at rest before it is bottled. Pages correct them.",
         MOST,
-        typed("Day", "reading_day", 12, DATE),
-        chosen("Lot or vessel", "reading_lot", 18, "source_list", true),
-        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4)),
-        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1)),
+        uncounted("g_open", "reading_day").substring(1),
+        typed("Day", "reading_day", 12, DATE).needed("day"),
+        chosen("Lot or vessel", "reading_lot", 18, "source_list", true).needed("lot or vessel"),
+        typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4))
+            .needed("gravity"),
+        typed("Sample", "reading_temperature", 10, arg("GRAVITY.CORRECT", "temperature", 1))
+            .needed("temperature"),
         typed("Remarks", "reading_note", 48, TEXT));
   }
 
@@ -83,10 +100,11 @@ final class Logs {
         ANALYSES,
         "What was measured in which vessel or lot: strength in % vol, sugar and acids in g/L, SO2 in mg/L. Write each property always in the same words.",
         MOST,
-        chosen("Vessel or lot", "analysis_lot", 20, "source_list", false),
-        typed("Day", "analysis_day", 12, DATE),
-        chosen("Property", "analysis_what", 22, "property_list", false),
-        typed("Value", "analysis_value", 10, NUMBER),
+        "IF(OR([analysis_lot]=\"\",ISNUMBER(MATCH([analysis_lot],source_list,0)),ISNUMBER(MATCH([analysis_lot],move_from,0))),\"\",\", unknown vessel or lot\")",
+        chosen("Vessel or lot", "analysis_lot", 20, "source_list", false).needed("vessel or lot"),
+        typed("Day", "analysis_day", 12, DATE).needed("day"),
+        chosen("Property", "analysis_what", 22, "property_list", false).needed("property"),
+        typed("Value", "analysis_value", 10, NUMBER).needed("value"),
         typed(
             "±",
             "analysis_u",
@@ -106,10 +124,11 @@ final class Logs {
         TASTINGS,
         "A row for each taster and vessel. Draw the sample through the nail hole, not the bung; taste blind where you can.",
         MOST_TASTINGS,
-        typed("Day", "tasting_day", 12, DATE),
-        chosen("Vessel", "tasting_vessel", 16, "vessel_list", true),
-        typed("Taster", "tasting_taster", 9, TEXT),
-        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20)),
+        typed("Day", "tasting_day", 12, DATE).needed("day"),
+        chosen("Vessel", "tasting_vessel", 16, "vessel_list", true).needed("vessel"),
+        typed("Taster", "tasting_taster", 9, TEXT).needed("taster"),
+        typed("Score", "tasting_score", 8, between(Quantity.SCORE, 1, "0 to 20.", 0, 20))
+            .needed("score"),
         typed("Sweet", "tasting_sweet", 8, TENTH),
         typed("Acid", "tasting_acid", 8, TENTH),
         typed("Rough", "tasting_rough", 8, TENTH),
@@ -125,20 +144,21 @@ final class Logs {
             12,
             words("none", "stale", "acetic", "sulfurous", "mousy", "other")),
         typed("Verdict", "tasting_verdict", 11, words("wait", "top up", "blend", "bottle")),
-        typed("Words", "tasting_note", 36, TEXT));
+        typed("Words", "tasting_note", 28, TEXT));
   }
 
   private static Log additions(Book book) {
     return new Log(
         book,
         ADDITIONS,
-        "Sulfite, sorbate, nutrients, acid, honey: what was added to what. Free SO₂ is followed from the last sulfite on.",
+        "Sulfite, sorbate, nutrients, acid, honey: what was added to what. Free SO₂ is followed from the last sulfite on; page This ferment reckons with honey, fruit and water from their day on.",
         MOST,
-        typed("Day", "addition_day", 12, DATE),
-        chosen("Vessel", "addition_vessel", 18, "vessel_list", true),
-        chosen("What", "addition_what", 26, "addition_list", false),
-        typed("Amount", "addition_amount", 11, of(Quantity.NUMBER, 1)),
-        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal")),
+        typed("Day", "addition_day", 12, DATE).needed("day"),
+        chosen("Vessel", "addition_vessel", 18, "vessel_list", true).needed("vessel"),
+        chosen("What", "addition_what", 26, "addition_list", false).needed("substance"),
+        typed("Amount", "addition_amount", 11, of(Quantity.NUMBER, 1)).needed("amount"),
+        typed("Unit", "addition_unit", 8, words("g", "mL", "kg", "L", "lb", "US gal"))
+            .needed("unit"),
         typed("Remarks", "addition_note", 44, TEXT));
   }
 }

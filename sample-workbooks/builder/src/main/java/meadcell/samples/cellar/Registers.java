@@ -31,13 +31,20 @@ final class Registers {
     past(book).fill(season.past());
   }
 
+  /** Of a name that stands twice only the first row is ever found. */
+  private static String twice(String name) {
+    return "IF([NAME]=\"\",\"\",IF(COUNTIF(NAME,[NAME])>1,\", a name of its own\",\"\"))"
+        .replace("NAME", name);
+  }
+
   private static Log lots(Book book) {
     return new Log(
         book,
         LOTS,
         "Every must and mead that enters the cellar from outside, by the name that Movements and Readings use.",
         MOST_LOTS,
-        typed("Lot", "lot_name", 16, TEXT),
+        twice("lot_name"),
+        typed("Lot", "lot_name", 16, TEXT).needed("name"),
         typed("Kind", "lot_kind", 16, TEXT),
         typed("Pitched", "lot_pitched", 12, DATE),
         typed("Original gravity", "lot_original", 19, arg("ALCOHOL.ABV", "original", 4)),
@@ -53,7 +60,8 @@ final class Registers {
         VESSELS,
         "Every cask, tank, glass and bottling, by the name that all logs use. Measure casks inside, empty and dry.",
         MOST_VESSELS,
-        typed("Vessel", "vessel_name", 14, TEXT),
+        twice("vessel_name"),
+        typed("Vessel", "vessel_name", 14, TEXT).needed("name"),
         typed("Kind", "vessel_kind", 8, words("cask", "tank", "glass", "bottles")),
         typed("Wood", "vessel_wood", 15, TEXT),
         typed("Toast", "vessel_toast", 10, words("none", "light", "medium", "heavy", "char")),
@@ -107,9 +115,9 @@ final class Registers {
         PAST,
         "What casks held before the first line of Movements, oldest first, as the seller said.",
         MOST_PAST,
-        Log.chosen("Cask", "past_vessel", 14, "vessel_list", true),
-        typed("Liquid", "past_liquid", 20, TEXT),
-        typed("From", "past_from", 12, DATE),
+        Log.chosen("Cask", "past_vessel", 14, "vessel_list", true).needed("cask"),
+        typed("Liquid", "past_liquid", 20, TEXT).needed("liquid"),
+        typed("From", "past_from", 12, DATE).needed("first day"),
         typed("To", "past_to", 12, DATE),
         typed("Strength", "past_strength", 11, ABV),
         typed("Volume", "past_volume", 11, VOLUME),

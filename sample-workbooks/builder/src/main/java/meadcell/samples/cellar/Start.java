@@ -34,8 +34,10 @@ final class Start {
     block.heading("Logs and registers take what happens: type in the next free row");
     logs.forEach(block::link);
     block.note(
-        "Logs are not protected: insert rows, sort and filter them as you like. A row counts once it is"
-            + " complete; Today tells which are not. Pages are protected without a password, so that"
+        "Logs are not protected: insert rows, sort and filter them as you like. Rows of one day in Movements"
+            + " count by their No., which stays with its row: give a row that you insert one between its"
+            + " neighbours', such as 12.5. A row counts once it is complete: the last"
+            + " column says what it lacks, and Today which do. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
     page.turn(block.row() + 1);
     rules(block);
@@ -43,7 +45,7 @@ final class Start {
         .heading("Your own cellar, and the next season")
         .story(
             "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
-                + " (select them, Del). Type your vessels into Vessels, your lots into Lots, and what each"
+                + " (select their cells up to the remarks, Del; the columns No. and Lacks stay). Type your vessels into Vessels, your lots into Lots, and what each"
                 + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
                 + "A vessel that is emptied gets a last row in Movements: from gauge, to the vessel, volume 0."
                 + " A cask that is sold keeps its row in Vessels, since its past needs it.\n"
@@ -55,7 +57,7 @@ final class Start {
                 + " shows what each vessel held at its end. Print it.\n"
                 + "3. Delete the rows up to that day in Movements and in Analyses.\n"
                 + "4. For each vessel that held something, type a row into Movements: that day; from its name with the"
-                + " year, as C1 2026; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
+                + " year, as C1 2026, which is typed into Lots, too; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
                 + " for a cask that was empty, the Fill of a day on which it was full.\n"
                 + "5. On Today, type the day again. What lay in a vessel before that day is told by the old file alone;"
                 + " strength and sugar stay blank until they are analysed again.");

@@ -63,14 +63,11 @@ final class StoryPage {
     left.heading("What it is like");
     left.table(
         4,
-        always(
-            "Property",
-            TEXT,
-            "CHOOSE(#,\"strength\",\"sugar\",\"titratable acidity\",\"total SO2\")"),
+        always("Property", TEXT, Added.properties()),
         always("Value", NUMBER, carried(1)),
         always("±", NUMBER, carried(2)));
     left.note(
-        "Carried from Analyses, ± one standard uncertainty: % vol, g/L, g/L, mg/L. Blank where Analyses do not reach; measure before you print a label.");
+        "Carried from Analyses, ± one standard uncertainty: % vol, g/L, g/L, mg/L. Blank where Analyses do not reach, or Additions changed it since; measure before you print a label.");
     left.heading("What air it took up");
     Table oxygen =
         left.table(
@@ -95,7 +92,11 @@ final class StoryPage {
   }
 
   private static String carried(int place) {
-    return given("story_lot", orBlank(cell(Formulas.carried("story_lot", "[Property]"), place)));
+    return given(
+        "story_lot",
+        orBlank(
+            Added.unlessChanged(
+                "story_lot", cell(Formulas.carried("story_lot", "[Property]"), place))));
   }
 
   private static void chart(

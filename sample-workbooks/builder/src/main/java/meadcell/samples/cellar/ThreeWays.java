@@ -1,6 +1,7 @@
 package meadcell.samples.cellar;
 
 import static meadcell.samples.cellar.Formulas.cell;
+import static meadcell.samples.cellar.Formulas.given;
 import static meadcell.samples.cellar.Formulas.orBlank;
 import static meadcell.samples.cellar.Formulas.quoted;
 import static meadcell.samples.sheet.Block.Entry.typed;
@@ -17,11 +18,13 @@ import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Block.Entry;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Field;
+import meadcell.samples.sheet.Workings;
 
 /**
  * What a cask holds by its dip, by the drop of its surface and by its weight, and how they agree.
  */
 final class ThreeWays {
+  private static final Field SHARE = of(Quantity.PERCENT, 0);
   private static final Field LITRES = of(Quantity.VOLUME, 2);
   private static final Field LENGTH = of(Quantity.LENGTH, 1);
   private static final Field MASS = of(Quantity.MASS, 1);
@@ -58,12 +61,17 @@ final class ThreeWays {
             "way_temperature",
             "With its gravity (Readings) and strength (Analyses) it gives the density.")
         .note(
-            "Each ± is a standard uncertainty. The columns say what it makes in each way of measuring; their squares add.")
+            "Each ± is a standard uncertainty. The columns say how much of a way's uncertainty comes from it: better the largest first.")
         .headers("Measured", "value", "±", "by dip", "by drop", "by weight");
-    int first = block.row() + 1;
-    size(block, "Head, inside", "vessel_head", "head");
-    size(block, "Bilge, inside", "vessel_bilge", "bilge");
-    size(block, "Length, inside", "vessel_length", "length");
+    size(block, "Head, inside", "vessel_head", "head", 1, dropShare("INDEX(SHARES,1)"));
+    size(
+        block,
+        "Bilge, inside",
+        "vessel_bilge",
+        "bilge",
+        2,
+        dropShare("(INDEX(SHARES,2)+INDEX(SHARES,4))"));
+    size(block, "Length, inside", "vessel_length", "length", 3, dropShare("INDEX(SHARES,3)"));
     block.line(
         "Wet depth",
         worked(
@@ -72,35 +80,34 @@ final class ThreeWays {
                 "AVERAGEIFS(move_dip,move_to,INDEX(vessel_name,way_row),move_from,\"gauge\",move_day,way_day)*centimetre"),
             "way_dip"),
         typed(LENGTH_SPREAD, 0.2, "way_u_dip"),
-        spread(BY_DIP, "dip"));
+        share("dip", 4));
     block.line(
         "Drop of the surface",
         typed(arg("BARREL.HEADSPACE", "drop", 1), 2.3, "way_drop"),
         typed(LENGTH_SPREAD, 0.2, "way_u_drop"),
         null,
-        spread(BY_DROP, "drop"));
+        shown("way_drop_read", "100*(way_drop_read/way_u_by_drop)^2"));
     block.line(
         "Weight with the mead",
         typed(arg("BARREL.BYWEIGHT", "gross", 1), 248.6, "way_gross"),
         typed(MASS_SPREAD, 0.5, "way_u_gross"),
         null,
         null,
-        spread(BY_WEIGHT, "gross"));
+        share("weight", 1));
     block.line(
         "Weight empty and wet",
         worked(MASS, found("vessel_tare", "kilogram"), "way_wet"),
         typed(MASS_SPREAD, 0.6, "way_u_wet"),
         null,
         null,
-        spread(BY_WEIGHT, "wet"));
+        share("weight", 2));
     block.line(
         "Density",
         worked(DENSITY, density(), "way_density"),
         typed(between(Quantity.DENSITY, 4, "Standard uncertainty.", 0, 1), 0.0005, "way_u_density"),
         null,
         null,
-        spread(BY_WEIGHT, "density"));
-    int last = block.row();
+        share("weight", 3));
     block.line(
         "Contents",
         null,
@@ -112,9 +119,12 @@ final class ThreeWays {
         "± (standard)",
         null,
         null,
-        sum("D", 4, first, last, "way_u_by_dip"),
-        sum("E", 4, first, last, "way_u_by_drop"),
-        sum("F", 3, first, last, "way_u_by_weight"));
+        worked(LITRES, orBlank("way_dip_u"), "way_u_by_dip"),
+        worked(
+            LITRES,
+            given("way_drop_read", "SQRT(SUMSQ(way_drop_u,way_drop_read))"),
+            "way_u_by_drop"),
+        worked(LITRES, orBlank("way_weight_u"), "way_u_by_weight"));
     disagreement(block);
   }
 
@@ -136,38 +146,103 @@ final class ThreeWays {
             + ",units))");
   }
 
-  private static void size(Block block, String label, String column, String size) {
+  private static void size(
+      Block block, String label, String column, String size, int place, Entry byDrop) {
     block.line(
         label,
         worked(LENGTH, found(column, "centimetre"), "way_" + size),
         typed(LENGTH_SPREAD, 0.2, "way_u_" + size),
-        spread(BY_DIP, size),
-        spread(BY_DROP, size));
+        share("dip", place),
+        byDrop);
   }
 
-  /** Half of what the contents move when a measurement goes from −u to +u; without a u, blank. */
-  private static Entry spread(String contents, String measured) {
-    String value = "way_" + measured;
-    String u = "way_u_" + measured;
-    String formula =
-        "IF(OR(ISERROR(way_row),U=0),\"\",ABS(HIGH-LOW)/2)"
-            .replace("HIGH", contents.replace(value, "(" + value + "+" + u + ")"))
-            .replace("LOW", contents.replace(value, "(" + value + "-" + u + ")"))
-            .replace("U=0", u + "=0");
-    return worked(LITRES, orBlank(formula), "");
+  /** The measurements of each way and their uncertainties, one below the other. */
+  static void workings(Workings state) {
+    way(
+        state,
+        "dip",
+        "BARREL.CONTENTS",
+        "way_head,way_bilge,way_length,way_dip",
+        "head,bilge,length,dip",
+        "");
+    // the bilge's error is in the wet depth that the drop leaves, too; the drop's own comes on top
+    state.column("way_twice", 2, "2*(ROW()-1)").block("way_both", "way_twice", "way_twice", 2);
+    way(
+        state,
+        "drop",
+        "BARREL.CONTENTS",
+        "way_head,way_bilge,way_length,way_bilge-way_drop",
+        "head,bilge,length,bilge",
+        ",way_both");
+    state
+        .column("way_drop_alone", 6, "IF(ROW()=5,way_u_drop,\"\")")
+        .block("way_drop_only", "way_drop_alone", "way_drop_alone", 6)
+        .column(
+            "drop_read",
+            1,
+            "IF(OR(way_drop_u=\"\",N(way_u_drop)=0),\"\",IFERROR(CELLAR.UNCERTAINTY(\"BARREL.CONTENTS\",way_drop_args,way_drop_only),\"\"))")
+        .block("way_drop_read", "drop_read", "drop_read", 1);
+    way(
+        state,
+        "weight",
+        "BARREL.BYWEIGHT",
+        "way_gross,way_wet,way_density",
+        "gross,wet,density",
+        "");
+  }
+
+  /** Blank unless every measurement of this way has its uncertainty. */
+  private static void way(
+      Workings state, String way, String function, String values, String measured, String shared) {
+    String us = "way_u_" + measured.replace(",", ",way_u_");
+    int count = values.split(",").length;
+    String arguments = count == 4 ? values + ",\"\",units" : values + ",units";
+    String blanks = count == 4 ? ",\"\",\"\"" : ",\"\"";
+    int rows = arguments.split(",").length;
+    String prefix = "way_" + way;
+    state
+        .column(
+            prefix + "_arg",
+            rows,
+            "IF(ISERROR(way_row),\"\",IFERROR(CHOOSE(ROW()-1," + arguments + "),\"\"))")
+        .column(prefix + "_each", rows, "CHOOSE(ROW()-1," + us + blanks + ")")
+        .block(prefix + "_args", prefix + "_arg", prefix + "_arg", rows)
+        .block(prefix + "_us", prefix + "_each", prefix + "_each", rows)
+        .column(
+            way + "_u",
+            1,
+            "IF(OR(COUNT(ARGS)<COUNTED,COUNTIF(US,\">0\")<COUNTED),\"\",IFERROR(CELLAR.UNCERTAINTY(\"FUNCTION\",ARGS,USSHARED),\"\"))"
+                .replace("ARGS", prefix + "_args")
+                .replace("US", prefix + "_us")
+                .replace("SHARED", shared)
+                .replace("COUNTED", Integer.toString(count))
+                .replace("FUNCTION", function))
+        .block(prefix + "_u", way + "_u", way + "_u", 1);
+  }
+
+  /** Of a way's variance, in per cent. */
+  private static Entry share(String way, int place) {
+    return shown(
+        "way_" + way + "_u",
+        "INDEX(CELLAR.SHARES(\"%s\",way_%s_args,way_%s_us),%d)"
+            .formatted(
+                way.equals("weight") ? "BARREL.BYWEIGHT" : "BARREL.CONTENTS", way, way, place));
+  }
+
+  private static Entry dropShare(String of) {
+    return shown(
+        "way_drop_read",
+        (of + "*(way_drop_u/way_u_by_drop)^2")
+            .replace(
+                "SHARES", "CELLAR.SHARES(\"BARREL.CONTENTS\",way_drop_args,way_drop_us,way_both)"));
+  }
+
+  private static Entry shown(String known, String formula) {
+    return worked(SHARE, given(known, orBlank(formula)), "");
   }
 
   private static String contents(String formula, String measured) {
     return orBlank("IF(OR(ISERROR(way_row),way_" + measured + "=0),\"\"," + formula + ")");
-  }
-
-  /** Blank unless every measurement of this way has its uncertainty. */
-  private static Entry sum(String column, int measurements, int first, int last, String name) {
-    String cells = column + first + ":" + column + last;
-    return worked(
-        LITRES,
-        "IF(COUNT(" + cells + ")<" + measurements + ",\"\",SQRT(SUMSQ(" + cells + ")))",
-        name);
   }
 
   private static void disagreement(Block block) {

@@ -70,22 +70,22 @@ final class TodayPage {
         .input(
             "Day",
             DATE,
-            TarnHollow.TODAY,
+            null,
             "today_typed",
-            "Type the day, of the past too: then pages show the cellar as it was. =TODAY() follows the calendar, but works all out anew at every change.")
+            "Blank: the last day in the logs. Type another, and pages show the cellar as it was then. =TODAY() follows the calendar, but works all out anew at every change.")
         .result(
             "Shown is",
             DATE,
-            "IF(today_typed=\"\",MAX(mv_day,an_day),today_typed)",
+            "IF(today_typed=\"\",told_last,today_typed)",
             "today",
-            "Blank above: the last day in Movements and Analyses.")
+            "Rows of later days do not count.")
         .choose(
             "Work",
             "show_list",
             "all",
             "today_show",
             "One kind of work, or what cannot wait: a ferment that stalled, sulfite due by now, a cask that by now lacks twice what it may (our own limits, no source).")
-        .verdict(sound(), 2, "book_sound")
+        .verdict(sound(), 3, "book_sound")
         .verdict(counts(), 2, "today_counts")
         .verdict(more(), 1, "today_more");
     Table tasks =
@@ -116,7 +116,7 @@ final class TodayPage {
                     .replace("ROWN", ROW)),
             always("Why", TEXT, why().replace("KIND", KIND).replace("ROWN", ROW)));
     page.freeze(tasks.top());
-    page.printTo(tasks.top() + PRINTED - 1);
+    page.prints(tasks.top() + PRINTED);
     page.at(tasks.top() + LINES, 0, 5)
         .note(
             "Days round to the safe side. Top up: headspace by the log and the cask's loss (Vessels, else Start). Sulfite: the earliest day of SULFITE.LASTS. A ferment is watched until Lots has the day it was closed.");
@@ -146,24 +146,10 @@ final class TodayPage {
     String ruleMissing =
         "IF(COUNT(%s)<8,\"A rule of the house is blank on Start: what hangs on it is missing here, or due at once. \",\"\")"
             .formatted(rules);
-    String unfollowed = "\"Movements cannot be followed, and pages stay blank. \"&log_why";
-    String incomplete =
-        "\"Not counted, because they are not complete: \"&"
-            + incomplete("mv_open", "Movements", "move_day", ". ")
-            + "&"
-            + incomplete("g_open", "Readings", "reading_day", ". ")
-            + "&"
-            + incomplete("an_open", "Analyses", "analysis_day", ".");
-    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",%s&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),%s,IF(COUNT(mv_open)+COUNT(g_open)+COUNT(an_open)=0,\"All rows of Movements, Readings and Analyses are complete.\",%s)))"
-        .formatted(ruleMissing, unfollowed, incomplete);
-  }
-
-  private static String incomplete(String open, String log, String day, String end) {
-    return "IF(COUNT(OPEN)=0,\"\",COUNT(OPEN)&\" in LOG, first in line \"&(MIN(OPEN)+ROW(INDEX(DAY,1))-1)&\"END\")"
-        .replace("OPEN", open)
-        .replace("LOG", log)
-        .replace("DAY", day)
-        .replace("END", end);
+    String unfollowed =
+        "\"Movements cannot be followed, and pages stay blank. \"&log_why&\" Row 1 of transfers is line \"&ROW(INDEX(move_day,2))&\". \"";
+    return "IF(ISERROR(log_why),\"Nothing is worked out: see sheet Start.\",%s&IF(AND(COUNT(mv_day)>0,log_why<>\"\"),%s,\"\")&%s)"
+        .formatted(ruleMissing, unfollowed, Told.sentence());
   }
 
   /** Why the task in row ROWN of its kind is due. */

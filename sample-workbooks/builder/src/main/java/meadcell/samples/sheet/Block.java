@@ -49,6 +49,16 @@ public final class Block {
     return this;
   }
 
+  /** The same in two rows, however long the second is. */
+  void shortHead(String title, String lead) {
+    page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
+    float lines = rows(lead, page.width(column, columns), Look.LEAD);
+    page.text(row + 1, column, 1, columns, Look.LEAD, page.book.leading(lead))
+        .getRow()
+        .setHeightInPoints(13.5f * lines + 1);
+    row += 2;
+  }
+
   public Block heading(String text) {
     row++;
     page.text(row++, column, 1, columns, Look.HEADING, text);
@@ -221,13 +231,18 @@ public final class Block {
   }
 
   /** One cell of a line: typed where it has a demonstration value, else computed. */
-  public record Entry(Field field, Object demo, String formula, String name) {
+  public record Entry(Field field, Object demo, String formula, String name, String prompt) {
     public static Entry typed(Field field, Object demo, String name) {
-      return new Entry(field, demo, null, name);
+      return new Entry(field, demo, null, name, "");
+    }
+
+    /** Takes anything, and says this beside the cell. */
+    public static Entry prompted(Field field, String name, String message) {
+      return new Entry(field, null, null, name, message);
     }
 
     public static Entry worked(Field field, String formula, String name) {
-      return new Entry(field, null, "=" + formula, name);
+      return new Entry(field, null, "=" + formula, name, "");
     }
   }
 
@@ -266,11 +281,12 @@ public final class Block {
               entry.field(),
               false,
               typed ? entry.demo() : entry.formula());
-      if (typed) {
-        page.validate(
-            entry.field(),
-            label,
-            new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex()));
+      CellRangeAddress here =
+          new CellRangeAddress(row, row, cell.getColumnIndex(), cell.getColumnIndex());
+      if (!entry.prompt().isEmpty()) {
+        page.prompt(label, entry.prompt(), here);
+      } else if (typed) {
+        page.validate(entry.field(), label, here);
       }
       if (!entry.name().isEmpty()) {
         page.book.name(entry.name(), cell, entry.field(), typed ? Look.INPUT : Look.RESULT);

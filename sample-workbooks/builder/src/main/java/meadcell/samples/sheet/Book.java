@@ -46,6 +46,7 @@ public final class Book {
 
   public Book(String title) {
     workbook.addToolPack(functions);
+    workbook.addToolPack(new OfficeErrors());
     workbook.getProperties().getCoreProperties().setTitle(title);
     workbook.getProperties().getCoreProperties().setCreator("Meadcell");
     workbook.getProperties().getCoreProperties().setCreated(Optional.of(CREATED));

@@ -121,7 +121,7 @@ public record Field(
     return quantity != Quantity.TEXT;
   }
 
-  boolean isDimensional() {
+  public boolean isDimensional() {
     return quantity.isDimensional();
   }
 
@@ -144,6 +144,12 @@ public record Field(
     return isDimensional()
         ? "IF(kept=\"US\"," + quantity.fromMetric(metric, UnitSystem.US) + "," + metric + ")"
         : Double.toString(metric);
+  }
+
+  /** A number or cell that was meant in the other system of units, in the one that is shown. */
+  public String fromOther(String number) {
+    double one = quantity.fromMetric(1, UnitSystem.US) - quantity.fromMetric(0, UnitSystem.US);
+    return "IF(units=\"US\"," + scaled(number) + "," + number + "/" + one + ")";
   }
 
   /** A number or cell, times the factor of its quantity. */

@@ -1,7 +1,13 @@
 package meadcell.samples.sheet;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.UnitSystem;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -20,33 +26,94 @@ public final class Log {
   private static final int UNITS = 2;
   private static final int HEADER = 3;
   private static final int FIRST = 4;
+  private static final int LACKS_WIDTH = 26;
 
-  /** A column: {@code list} is the name of a list to choose from, or empty. */
+  /** Of the arrow in a header, by which its table is filtered. */
+  private static final int FILTER_WIDTH = 4;
+
+  private static final String NUMBER = "No.";
+  private static final Pattern NAME = Pattern.compile("\\[(\\w+)]");
+
+  /**
+   * A column: {@code list} is the name of a list to choose from, or empty; {@code lack} what a row
+   * without it is told to lack, or empty.
+   */
   public record Column(
-      String header, String name, int width, Field field, String list, boolean strictly) {}
+      String header,
+      String name,
+      int width,
+      Field field,
+      String list,
+      boolean strictly,
+      String lack) {
+    /** A row of which anything is typed lacks this, where it is blank. */
+    public Column needed(String what) {
+      return new Column(header, name, width, field, list, strictly, what);
+    }
+
+    /** Typed or not, it begins no row. */
+    private boolean isBeside() {
+      return name.endsWith("_note") || isNumber();
+    }
+
+    private boolean isNumber() {
+      return header.equals(NUMBER);
+    }
+  }
 
   /** A column to type into. */
   public static Column typed(String header, String name, int width, Field field) {
-    return new Column(header, name, width, field, "", true);
+    return new Column(header, name, width, field, "", true, "");
+  }
+
+  /** The last column, filled from 1 on: by it rows of one day keep their order, however sorted. */
+  public static Column numbered(String name) {
+    return typed(
+        NUMBER,
+        name,
+        7,
+        Field.between(
+            Quantity.NUMBER,
+            Field.AS_TYPED,
+            "Among rows of one day the lowest counts first. A row between 12 and 13: 12.5.",
+            0,
+            1_000_000));
   }
 
   /** A column to choose in, from the list of this name; {@code strictly} nothing else is taken. */
   public static Column chosen(
       String header, String name, int width, String list, boolean strictly) {
-    return new Column(header, name, width, Field.TEXT, list, strictly);
+    return new Column(header, name, width, Field.TEXT, list, strictly, "");
   }
 
   private final Page page;
   private final List<Column> columns;
   private final int rows;
+  private final String lacking;
 
   /** A sheet with room for this many rows. */
   public Log(Book book, String title, String lead, int rows, Column... columns) {
-    this.page =
-        book.page(title, List.of(columns).stream().mapToInt(Column::width).toArray()).open();
+    this(book, title, lead, rows, "", columns);
+  }
+
+  /**
+   * The same; {@code alsoLacking} is one more formula for what a row lacks, with {@code [name]} for
+   * a column's cell in it.
+   */
+  public Log(
+      Book book, String title, String lead, int rows, String alsoLacking, Column... columns) {
+    int[] widths = Arrays.copyOf(widths(columns), columns.length + 1);
+    widths[columns.length] = LACKS_WIDTH;
+    this.page = book.page(title, widths).open();
     this.columns = List.of(columns);
     this.rows = rows;
-    page.at(0, 0, columns.length).head(title, lead);
+    this.lacking = columns[0].name().replaceAll("_.*", "") + "_lacking";
+    book.heeding(
+        "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" of the rows below lack something: the first stands in line \"&(MATCH(\"?*\",LACKING,0)+ROW(INDEX(LACKING,1))-1)&\", \"&INDEX(LACKING,MATCH(\"?*\",LACKING,0))&\".\")"
+            .replace("LACKING", lacking));
+    page.at(0, 0, columns.length).shortHead(title, lead);
+    book.heeding("");
+    lacks(alsoLacking);
     for (int c = 0; c < columns.length; c++) {
       Column column = columns[c];
       page.text(UNITS, c, 1, 1, Look.UNIT, unit(column.field()));
@@ -55,17 +122,76 @@ public final class Log {
           c, book.styles.of(Look.TYPED, column.field().plain(), !column.field().isNumber()));
       book.name(column.name(), range(c));
       validate(column, new CellRangeAddress(FIRST, FIRST + rows - 1, c, c));
+      for (int r = 0; r < rows && column.isNumber(); r++) {
+        page.put(FIRST + r, c, Look.TYPED, column.field(), true, r + 1);
+      }
     }
     page.sheet.getRow(HEADER).setHeightInPoints(18);
-    page.text(
-        FIRST + rows,
-        columns.length - 1,
-        1,
-        1,
-        Look.NOTE,
-        "More room: insert rows above this line.");
+    page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
-    page.frame(FIRST, FIRST + rows - 1);
+    page.frame(
+        FIRST,
+        FIRST + rows - 1,
+        (int) List.of(columns).stream().filter(column -> !column.isNumber()).count());
+  }
+
+  private int remarks() {
+    return IntStream.range(0, columns.size())
+        .filter(c -> columns.get(c).name().endsWith("_note"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static int[] widths(Column... columns) {
+    return List.of(columns).stream()
+        .mapToInt(column -> Math.max(column.width(), column.header().length() + FILTER_WIDTH))
+        .toArray();
+  }
+
+  /** Beside each row, outside of the table so that sorting leaves it: what the row still lacks. */
+  private void lacks(String also) {
+    int column = columns.size();
+    List<String> parts = new ArrayList<>();
+    StringBuilder typed = new StringBuilder();
+    for (Column c : columns) {
+      typed.append(c.isBeside() ? "" : "," + cell(c.name()));
+      String blank = cell(c.name()) + "=\"\"";
+      String unknown =
+          c.field().isNumber()
+              ? "IF(ISNUMBER(%s),\"\",\", a %s that is no text\")"
+                  .formatted(cell(c.name()), c.lack())
+              : c.list().isEmpty() || !c.strictly()
+                  ? "\"\""
+                  : "IF(ISNUMBER(MATCH(%s,%s,0)),\"\",\", unknown %s\")"
+                      .formatted(cell(c.name()), c.list(), c.lack());
+      if (!c.lack().isEmpty()) {
+        parts.add("IF(%s,\", no %s\",%s)".formatted(blank, c.lack(), unknown));
+      }
+    }
+    if (!also.isEmpty()) {
+      Matcher name = NAME.matcher(also);
+      parts.add(name.replaceAll(m -> Matcher.quoteReplacement(cell(m.group(1)))));
+    }
+    page.book.formulaName(
+        lacking.replace("lacking", "lacks"),
+        "IF(COUNTA(%s)=0,\"\",MID(%s,3,99))"
+            .formatted(typed.substring(1), String.join("&", parts)));
+    page.text(UNITS, column, 1, 1, Look.UNIT, "");
+    page.text(HEADER, column, 1, 1, Look.HEADER, "Lacks");
+    for (int r = FIRST; r < FIRST + rows; r++) {
+      // POI looks at each formula at length, and this one is a name
+      page.text(r, column, 1, 1, Look.NOTE, "")
+          .getCTCell()
+          .addNewF()
+          .setStringValue(lacking.replace("lacking", "lacks"));
+    }
+    page.book.name(lacking, range(column, FIRST, FIRST + rows - 1));
+  }
+
+  /** A cell of the row in which a name is used. */
+  private String cell(String name) {
+    int column = columns.stream().map(Column::name).toList().indexOf(name);
+    return new CellReference(page.sheet.getSheetName(), 0, column, false, true).formatAsString();
   }
 
   private void validate(Column column, CellRangeAddress where) {
@@ -75,13 +201,19 @@ public final class Log {
       page.offer(
           column.list(),
           column.header(),
-          column.strictly()
-              ? "Choose from the list."
-              : "Choose from the list, or type another name.",
+          "Choose from the list"
+              + (column.strictly() ? "." : ", or type another name.")
+              + REGISTER.getOrDefault(column.list(), ""),
           column.strictly(),
           where);
     }
   }
+
+  private static final Map<String, String> REGISTER =
+      Map.of(
+          "vessel_list", " Not there? Type it into Vessels first.",
+          "target_list", " Not there? Type it into Vessels first.",
+          "source_list", " Not there? Type it into Vessels or Lots first.");
 
   private static String unit(Field field) {
     String metric = field.unit(UnitSystem.METRIC);
@@ -91,9 +223,13 @@ public final class Log {
   }
 
   private String range(int column) {
+    return range(column, HEADER, FIRST + rows);
+  }
+
+  private String range(int column, int first, int last) {
     return new AreaReference(
-            new CellReference(page.sheet.getSheetName(), HEADER, column, true, true),
-            new CellReference(page.sheet.getSheetName(), FIRST + rows, column, true, true),
+            new CellReference(page.sheet.getSheetName(), first, column, true, true),
+            new CellReference(page.sheet.getSheetName(), last, column, true, true),
             org.apache.poi.ss.SpreadsheetVersion.EXCEL2007)
         .formatAsString();
   }
@@ -121,6 +257,9 @@ public final class Log {
     for (String line : demo.lines().filter(l -> !l.isBlank()).toList()) {
       String[] cells = CELLS.split(line.trim(), -1);
       for (int c = 0; c < columns.size(); c++) {
+        if (columns.get(c).isNumber()) {
+          continue;
+        }
         String text = c < cells.length ? cells[c] : "";
         Field field = columns.get(c).field();
         page.put(row, c, Look.TYPED, field, true, text.isEmpty() ? null : field.parse(text));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.UnitSystem;
 import org.apache.poi.ss.usermodel.DataValidation;
 import org.apache.poi.ss.usermodel.DataValidationConstraint;
@@ -24,6 +25,12 @@ public final class Page {
   /** A number format for US units, and the name of the cell that switches to it. */
   private record Switched(String system, String format) {}
 
+  /** Instead of an error box's style. */
+  private static final int NO_BOX = -1;
+
+  /** How much of a column a bold word may fill, on paper too. */
+  private static final double WORD = 0.8;
+
   final Book book;
   final XSSFSheet sheet;
   private final int[] widths;
@@ -32,8 +39,11 @@ public final class Page {
   private int frozenRows;
   private boolean open;
   private boolean oneSheet;
+  private boolean veiled;
+  private boolean upright;
   private int repeatedRow = -1;
   private int printedRows;
+  private int printedColumns;
 
   Page(Book book, String title, int... widths) {
     this.book = book;
@@ -70,11 +80,21 @@ public final class Page {
     return this;
   }
 
-  /** A table that fills the sheet down to this row: its header stays, on screen and on paper. */
-  void frame(int firstRow, int rows) {
+  /**
+   * A table that fills the sheet down to this row: its header stays, on screen and on paper. What
+   * stands beside these columns would print all of its empty rows.
+   */
+  void frame(int firstRow, int rows, int columns) {
+    printedColumns = columns;
     frozenRows = firstRow;
     repeatedRow = firstRow - 1;
     printedRows = rows;
+  }
+
+  /** Shows what its formulas give, not how. */
+  public Page veiled() {
+    veiled = true;
+    return this;
   }
 
   /** Prints all of it on one sheet of paper. */
@@ -83,9 +103,15 @@ public final class Page {
     return this;
   }
 
-  /** Prints no row below this one (counted from 0). */
-  public void printTo(int row) {
-    printedRows = row;
+  /** Prints it upright, however wide it is. */
+  public Page upright() {
+    upright = true;
+    return this;
+  }
+
+  /** Prints the rows above this one only (counted from 0). */
+  public void prints(int rows) {
+    printedRows = rows - 1;
   }
 
   /** Lets a new sheet of paper begin with this row (counted from 0). */
@@ -116,7 +142,7 @@ public final class Page {
   XSSFCell put(int row, int column, Look look, Field field, boolean inTable, Object value) {
     XSSFCell cell = cell(row, column);
     String format = inTable ? field.plain() : field.withUnit(UnitSystem.METRIC);
-    cell.setCellStyle(book.styles.of(look, format, !field.isNumber()));
+    cell.setCellStyle(book.styles.of(look, format, !field.isNumber(), veiled));
     book.fields.put(cell, field);
     if (field.isDimensional() && !(inTable && field.fine().equals(field))) {
       String us = inTable ? field.fine().plain() : field.fine().withUnit(UnitSystem.US);
@@ -140,9 +166,12 @@ public final class Page {
   }
 
   XSSFCell text(int row, int column, int rows, int columns, Look look, String text) {
+    if (look == Look.HEADER) {
+      refuseBrokenWords(text, width(column, columns));
+    }
     for (int r = row; r < row + rows; r++) {
       for (int c = column; c < column + columns; c++) {
-        cell(r, c).setCellStyle(book.styles.of(look, "General", true));
+        cell(r, c).setCellStyle(book.styles.of(look, "General", true, veiled));
       }
     }
     if (rows * columns > 1) {
@@ -158,37 +187,78 @@ public final class Page {
     return cell;
   }
 
+  /** A word of a header that is wider than its column would be broken in two. */
+  private static void refuseBrokenWords(String header, int width) {
+    for (String word : header.split(" ")) {
+      if (word.length() > WORD * width) {
+        throw new IllegalArgumentException(
+            "\"" + word + "\" is too wide for a column of " + width + " characters");
+      }
+    }
+  }
+
   /** Says at the cell what it takes, and holds the typist to it. */
   void validate(Field field, String title, CellRangeAddress where) {
     DataValidationHelper helper = sheet.getDataValidationHelper();
-    DataValidationConstraint constraint;
-    String message = field.help();
     if (!field.words().isEmpty()) {
-      constraint = helper.createExplicitListConstraint(field.words().toArray(String[]::new));
-      message =
-          message.isEmpty() ? book.oneOf + " " + String.join(", ", field.words()) + "." : message;
-    } else if (Double.isFinite(field.from()) && Double.isFinite(field.to())) {
-      constraint =
-          helper.createDecimalConstraint(
-              OperatorType.BETWEEN, limit(field, field.from()), limit(field, field.to()));
-    } else if (Double.isFinite(field.from())) {
-      constraint =
-          helper.createDecimalConstraint(
-              OperatorType.GREATER_OR_EQUAL, limit(field, field.from()), null);
-    } else if (field.quantity() == meadcell.catalogue.Quantity.DATE) {
-      constraint =
-          helper.createDateConstraint(
-              OperatorType.GREATER_OR_EQUAL, "DATE(1990,1,1)", null, "yyyy-mm-dd");
-      message = "A date.";
-    } else {
-      return;
+      String words = book.oneOf + " " + String.join(", ", field.words()) + ".";
+      guard(
+          helper.createExplicitListConstraint(field.words().toArray(String[]::new)),
+          title,
+          field.help().isEmpty() ? words : field.help(),
+          where);
+    } else if (field.quantity() == Quantity.DATE) {
+      ask(
+          open
+              ? helper.createDateConstraint(
+                  OperatorType.BETWEEN, "DATE(1990,1,1)", "TODAY()+1", "yyyy-mm-dd")
+              : helper.createDateConstraint(
+                  OperatorType.GREATER_OR_EQUAL, "DATE(1990,1,1)", null, "yyyy-mm-dd"),
+          title,
+          "",
+          open ? "A day not after today, such as 2026-03-04." : "A day such as 2026-03-04.",
+          where);
+    } else if (field.isNumber()) {
+      ask(number(helper, field), title, field.help(), NUMBER + notBelow(field), where);
     }
-    guard(constraint, title, message, where);
+  }
+
+  private static final String NUMBER =
+      "A number without its unit, with the decimal mark of your spreadsheet";
+
+  private static String notBelow(Field field) {
+    return field.from() >= 0 ? ", not below 0." : ".";
+  }
+
+  private DataValidationConstraint number(DataValidationHelper helper, Field field) {
+    return helper.createDecimalConstraint(
+        OperatorType.BETWEEN, limit(field, field.from()), limit(field, field.to()));
   }
 
   private String limit(Field field, double metric) {
+    if (Double.isInfinite(metric)) {
+      return metric < 0 ? "-1E+99" : "1E+99";
+    }
     return book.isKeeping() ? field.kept(metric) : field.following(metric);
   }
+
+  /** Asks whether what it does not expect shall stay: an office takes no formula for a number. */
+  private void ask(
+      DataValidationConstraint constraint,
+      String title,
+      String help,
+      String kind,
+      CellRangeAddress where) {
+    guard(
+        constraint,
+        title,
+        help.isEmpty() ? kind : help,
+        title + ": " + kind + (help.isEmpty() ? "" : " " + help) + KEEP,
+        DataValidation.ErrorStyle.WARNING,
+        where);
+  }
+
+  private static final String KEEP = "\nIs it a formula? Choose OK, and it stays.";
 
   /** Offers the values of a list, whose name this is. */
   void offer(String list, String title, String message, boolean strictly, CellRangeAddress where) {
@@ -196,24 +266,36 @@ public final class Page {
         sheet.getDataValidationHelper().createFormulaListConstraint(list),
         title,
         message,
+        title + ": " + message,
         strictly ? DataValidation.ErrorStyle.STOP : DataValidation.ErrorStyle.WARNING,
         where);
   }
 
-  /** Says at the cell what it takes, and takes anything. */
+  /**
+   * Says at the cell what it takes, and takes anything. An office asks no formula whether it is
+   * valid, but refuses it wherever a cell may answer with an error box.
+   */
   void prompt(String title, String message, CellRangeAddress where) {
-    guard(sheet.getDataValidationHelper().createCustomConstraint("TRUE"), title, message, where);
+    guard(
+        sheet.getDataValidationHelper().createCustomConstraint("TRUE"),
+        title,
+        message,
+        "",
+        NO_BOX,
+        where);
   }
 
   private void guard(
       DataValidationConstraint constraint, String title, String message, CellRangeAddress where) {
-    guard(constraint, title, message, DataValidation.ErrorStyle.STOP, where);
+    guard(
+        constraint, title, message, title + ": " + message, DataValidation.ErrorStyle.STOP, where);
   }
 
   private void guard(
       DataValidationConstraint constraint,
       String title,
       String message,
+      String error,
       int style,
       CellRangeAddress where) {
     DataValidation validation =
@@ -232,9 +314,9 @@ public final class Page {
       validation.setShowPromptBox(true);
       validation.createPromptBox(shortened(title, 32), shortened(message, 250));
     }
-    validation.setShowErrorBox(true);
-    validation.setErrorStyle(style);
-    validation.createErrorBox(book.check, shortened(title + ": " + message, 220));
+    validation.setShowErrorBox(style != NO_BOX);
+    validation.setErrorStyle(Math.max(style, DataValidation.ErrorStyle.STOP));
+    validation.createErrorBox(book.check, shortened(error, 250));
     sheet.addValidationData(validation);
   }
 
@@ -247,8 +329,8 @@ public final class Page {
     unitFormats.forEach(this::switchFormat);
     int lastRow =
         printedRows > 0 ? printedRows : Math.max(sheet.getLastRowNum(), Chart.lastRow(sheet));
-    book.workbook.setPrintArea(
-        book.workbook.getSheetIndex(sheet), 0, widths.length - 1, 0, lastRow);
+    int lastColumn = (open ? printedColumns : widths.length) - 1;
+    book.workbook.setPrintArea(book.workbook.getSheetIndex(sheet), 0, lastColumn, 0, lastRow);
     sheet.createFreezePane(open ? 1 : 0, frozenRows);
     if (repeatedRow >= 0) {
       sheet.setRepeatingRows(new CellRangeAddress(repeatedRow, repeatedRow, -1, -1));
@@ -257,7 +339,7 @@ public final class Page {
     sheet.getPrintSetup().setFitWidth((short) 1);
     sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
     sheet.setHorizontallyCenter(true);
-    paper(width(0, widths.length) > 125);
+    paper(!upright && width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
     sheet.getFooter().setCenter("&A");
     sheet.getFooter().setRight("&P / &N");

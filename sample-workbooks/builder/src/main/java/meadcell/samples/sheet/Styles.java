@@ -32,8 +32,18 @@ final class Styles {
   }
 
   XSSFCellStyle of(Look look, String format, boolean leftAligned) {
+    return of(look, format, leftAligned, false);
+  }
+
+  /** The same, for a locked cell that does not show its formula. */
+  XSSFCellStyle of(Look look, String format, boolean leftAligned, boolean veiled) {
     return styles.computeIfAbsent(
-        look + format + leftAligned, key -> make(look, format, leftAligned));
+        look + format + leftAligned + veiled,
+        key -> {
+          XSSFCellStyle style = make(look, format, leftAligned);
+          style.setHidden(veiled && style.getLocked());
+          return style;
+        });
   }
 
   private XSSFCellStyle make(Look look, String format, boolean leftAligned) {
@@ -53,7 +63,8 @@ final class Styles {
       style.setAlignment(look.align);
     } else if (leftAligned) {
       style.setAlignment(HorizontalAlignment.LEFT);
-      style.setIndention((short) (look.fill != null || look == Look.NOTE ? 1 : 0));
+      style.setIndention(
+          (short) (look.fill != null || look == Look.NOTE || look == Look.TYPED ? 1 : 0));
     }
     if (look.fill != null) {
       style.setFillForegroundColor(color(look.fill));

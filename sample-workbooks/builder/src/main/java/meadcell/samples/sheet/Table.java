@@ -94,7 +94,7 @@ public final class Table {
     int lines = 1;
     int used = 0;
     for (String word : header.split(" ")) {
-      if (used > 0 && used + 1 + word.length() > width * 0.92) {
+      if (used > 0 && used + word.length() > width * 0.92) {
         lines++;
         used = 0;
       }

@@ -154,13 +154,13 @@ public final class Workings {
     return block(name, from, to, rows);
   }
 
+  /** A single cell is no range: in the formula of a list, a range meets the row of the asker. */
   private String block(String from, String to, int first, int last) {
-    return "'"
-        + title
-        + "'!"
-        + new CellReference(first, at(from), true, true).formatAsString()
-        + ":"
-        + new CellReference(last, at(to), true, true).formatAsString();
+    String start =
+        "'" + title + "'!" + new CellReference(first, at(from), true, true).formatAsString();
+    return first == last && from.equals(to)
+        ? start
+        : start + ":" + new CellReference(last, at(to), true, true).formatAsString();
   }
 
   private int at(String header) {

@@ -1,8 +1,11 @@
 package meadcell.samples.week;
 
+import static meadcell.samples.week.Slips.choice;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import meadcell.catalogue.CheckRow;
 import meadcell.catalogue.LiteralCall;
@@ -25,9 +28,6 @@ final class Exercise {
 
   private static final List<CheckRow> PUBLISHED = CheckRow.load(Cellar.catalogue());
 
-  /** An answer within so many tolerances is nearly right. */
-  private static final int NEARLY = 5;
-
   private final Texts texts;
   private final String key;
   private final String typed;
@@ -36,9 +36,10 @@ final class Exercise {
   private Field field;
   private String answer;
   private String tolerance;
+  private int nearly = 5;
   private String why;
   private String[] rewarded = {};
-  private String[] hinted = {};
+  private String hint;
   private String published;
 
   Exercise(Texts texts, String key) {
@@ -69,6 +70,12 @@ final class Exercise {
     return this;
   }
 
+  /** An answer within so many tolerances is nearly right. */
+  Exercise nearly(int tolerances) {
+    nearly = tolerances;
+    return this;
+  }
+
   /** A call with the answer in it: where the function refuses it, it says why it is wrong. */
   Exercise refusedBy(String function, String arguments) {
     why = "CELLAR.WHY(\"" + function + "\"," + arguments + ")";
@@ -81,9 +88,9 @@ final class Exercise {
     return this;
   }
 
-  /** Puts formulas into what is said to an answer that is neither refused nor right. */
+  /** What is said to an answer that is wrong, instead of what the function takes. */
   Exercise hint(String... formulas) {
-    hinted = formulas.clone();
+    hint = texts.formula(key + ".hint", formulas);
     return this;
   }
 
@@ -99,8 +106,9 @@ final class Exercise {
     return this;
   }
 
-  void add(Book book) {
-    Block block = book.page(title(), 34, 16, 20, 20, 20).head(title(), question());
+  /** Adds the sheet, with the way to the next one below. */
+  void add(Book book, String next, String nextQuestion) {
+    Block block = book.page(title(), 34, 24, 18, 18, 16).veiled().head(title(), question());
     block.skip(1).story(texts.get(key + ".story")).heading(texts.get("given"));
     facts.forEach(
         fact ->
@@ -113,64 +121,84 @@ final class Exercise {
         .heading(texts.get("turn"))
         .prompted(question(), field, typed, texts.get("type"))
         .skip(1)
-        .verdict(verdict(), 2, typed + "_verdict");
+        .verdict(verdict(), 5, typed + "_verdict")
+        .heading(texts.get("compare"))
+        .verdict(choice(isRight(), source(), texts.formula("later")), 3, typed + "_published")
+        .heading(texts.get("next"))
+        .link(next, nextQuestion);
+  }
+
+  private String source() {
     CheckRow row =
         PUBLISHED.stream()
             .filter(candidate -> candidate.call().equals(published))
             .findFirst()
             .orElseThrow(() -> new IllegalArgumentException("no check value: " + published));
-    String source =
-        texts.formula(
-            "source",
-            Texts.quoted(shown(row.expected()) + unit(row)),
-            Texts.quoted(row.call()),
-            Texts.quoted(row.source() + "; " + row.where()));
-    block
-        .heading(texts.get("compare"))
-        .verdict(choice(isRight(), source, texts.formula("later")), 3, typed + "_published");
+    return texts.formula(
+        "source",
+        Texts.quoted((texts.numbers(shown(row.expected())) + unit(row)).strip()),
+        Texts.quoted(texts.numbers(row.call())),
+        Texts.quoted(row.source() + "; " + row.where()),
+        texts.formula("kind." + row.kind().name().toLowerCase(Locale.ROOT)));
   }
 
+  /** A sentence for whatever stands in the cell, none of it an error. */
   private String verdict() {
-    String hint = texts.formula(key + ".hint", hinted);
-    String high = typed + ">" + answer;
-    String off = choice(high, texts.formula("high", hint), texts.formula("low", hint));
-    String nearly =
-        choice(high, texts.formula("nearly.high", hint), texts.formula("nearly.low", hint));
-    String wrong =
-        choice("ABS(" + typed + "-" + answer + ")<=" + NEARLY + "*" + tolerance, nearly, off);
-    for (Slip slip : slips) {
-      wrong = choice(slip.condition(), slip.sentence(), wrong);
-    }
-    String refused = why == null ? wrong : choice(why + "<>\"\"", texts.formula("no", why), wrong);
-    String right = texts.formula("right", texts.formula(key + ".right", rewarded));
-    String judged = choice(isRight(), right, refused);
-    String number = choice("ISTEXT(" + typed + ")", texts.formula("text"), judged);
-    String code = "IFERROR(ERROR.TYPE(" + typed + "),0)";
-    String error =
-        choice(
-            code + "=5",
-            texts.formula("error.name"),
-            choice(code + "=3", texts.formula("error.value"), texts.formula("error.other")));
+    String takes = texts.formula(key + ".takes");
+    String text =
+        choice("TRIM(" + typed + ")=\"\"", texts.formula("text.blank"), texts.formula("text"));
     return choice(
         "ISBLANK(" + typed + ")",
         texts.formula("empty"),
-        choice("ISERROR(" + typed + ")", error, number));
+        choice(
+            "ISERROR(" + typed + ")",
+            Slips.error(texts, typed) + "&\" \"&" + takes,
+            choice("ISTEXT(" + typed + ")", text, judged(takes))));
   }
 
-  private String isRight() {
-    return "IFERROR(AND(ISNUMBER("
-        + typed
-        + "),ABS("
-        + typed
-        + "-"
-        + answer
-        + ")<="
-        + tolerance
-        + "),FALSE)";
+  private String judged(String takes) {
+    String high = typed + ">" + answer;
+    String far = choice(high, texts.formula("high"), texts.formula("low"));
+    String near = choice(high, texts.formula("nearly.high"), texts.formula("nearly.low"));
+    String wrong =
+        choice(isWithin(typed, nearly + "*" + tolerance), near, far)
+            + "&\" \"&"
+            + (hint == null ? takes : hint);
+    for (Slip slip : slips) {
+      wrong = choice(slip.condition(), slip.sentence(), wrong);
+    }
+    wrong = choice(isMetricOfUs(), texts.formula("forgotten"), wrong);
+    String refused = why == null ? wrong : choice(why + "<>\"\"", texts.formula("no", why), wrong);
+    String dated = choice(Slips.isDate(typed), texts.formula("date"), refused);
+    String other =
+        field.isDimensional()
+            ? choice(
+                isWithin(field.fromOther(typed), tolerance), texts.formula("other", "units"), dated)
+            : dated;
+    String right = texts.formula("right", texts.formula(key + ".right", rewarded));
+    return choice(isRight(), right, other);
   }
 
-  private static String choice(String condition, String then, String otherwise) {
-    return "IF(" + condition + "," + then + "," + otherwise + ")";
+  /** Whether the answer is right, as a condition. */
+  String isRight() {
+    return "IFERROR(AND(ISNUMBER(" + typed + ")," + isWithin(typed, tolerance) + "),FALSE)";
+  }
+
+  /** Whether US numbers went in as if they were metric ones. */
+  private String isMetricOfUs() {
+    return answer.endsWith(",units)")
+        ? "IFERROR(AND(units=\"US\",ABS("
+            + typed
+            + "-"
+            + answer.replaceFirst(",units\\)$", ")")
+            + ")<="
+            + tolerance
+            + "),FALSE)"
+        : "FALSE";
+  }
+
+  private String isWithin(String number, String distance) {
+    return "ABS(" + number + "-" + answer + ")<=" + distance;
   }
 
   private static String unit(CheckRow row) {

@@ -40,18 +40,29 @@ public final class FirstWeek {
         List.of(
             moisture(),
             brix(),
+            fruit(),
             thermometer(),
+            air(),
             strength(),
             gauging(),
             headspace(),
             stick(),
-            sulfite(),
             triangle(),
             blend(),
-            fruit());
-    Instructions.add(book, texts, exercises);
-    exercises.forEach(exercise -> exercise.add(book));
-    OldPage.add(book, texts);
+            sulfite(),
+            pressure());
+    OldPage page = new OldPage(texts);
+    Instructions.add(book, texts, exercises, page);
+    for (int i = 0; i < exercises.size(); i++) {
+      boolean last = i + 1 == exercises.size();
+      exercises
+          .get(i)
+          .add(
+              book,
+              last ? page.title() : exercises.get(i + 1).title(),
+              last ? page.question() : exercises.get(i + 1).question());
+    }
+    page.add(book);
     return book.finish();
   }
 
@@ -60,13 +71,7 @@ public final class FirstWeek {
         .given("index", of(Quantity.REFRACTIVE_INDEX, 4), 1.4915)
         .ask(of(Quantity.PERCENT, AS_TYPED), "HONEY.MOISTURE(moisture_index)", "0.1")
         .refusedBy("HONEY.DENSITY", "moisture_answer")
-        .reward(
-            "FIXED(HONEY.DENSITY(moisture_answer,units),3,TRUE)",
-            "IF(units=\"US\","
-                + texts.formula("moisture.us")
-                + ","
-                + texts.formula("moisture.metric")
-                + ")")
+        .reward("FIXED(HONEY.DENSITY(moisture_answer,units),3,TRUE)", texts.unit(Quantity.DENSITY))
         .published("HONEY.MOISTURE(1.4915)");
   }
 
@@ -74,6 +79,7 @@ public final class FirstWeek {
     return new Exercise(texts, "brix")
         .given("given", BRIX, 20)
         .ask(GRAVITY_AS_TYPED, "GRAVITY.FROMBRIX(brix_given)", "0.0003")
+        .nearly(10)
         .refusedBy("GRAVITY.TOBRIX", "brix_answer")
         .published("GRAVITY.FROMBRIX(20)");
   }
@@ -86,7 +92,7 @@ public final class FirstWeek {
         .ask(
             GRAVITY_AS_TYPED,
             "GRAVITY.CORRECT(cold_reading,cold_temperature,cold_calibration,units)",
-            "0.0003")
+            "0.0005")
         .refusedBy("GRAVITY.TOBRIX", "cold_answer")
         .slip("cold_answer>=cold_reading", "away")
         .published("GRAVITY.CORRECT(1.1;10)");
@@ -105,11 +111,13 @@ public final class FirstWeek {
   }
 
   private Exercise gauging() {
+    String sizes = "(gauge_head,gauge_bilge,gauge_length";
     return new Exercise(texts, "gauge")
         .given("head", NUMBER, 30.3)
         .given("bilge", NUMBER, 40.5)
         .given("length", NUMBER, 50)
-        .ask(NUMBER, "BARREL.VOLUME(gauge_head,gauge_bilge,gauge_length,\"US\")", "0.5")
+        .ask(NUMBER, "BARREL.VOLUME" + sizes + ",\"US\")", "0.5")
+        .slip("IFERROR(ABS(gauge_answer-BARREL.VOLUME" + sizes + "))<0.5,FALSE)", "litres")
         .published("BARREL.VOLUME(30.3;40.5;50;\"ellipse\";\"US\")");
   }
 
@@ -122,7 +130,7 @@ public final class FirstWeek {
         .given("drop", LENGTH, 5)
         .ask(VOLUME, cask + ",units)", "0.15*litre")
         .refusedBy("BARREL.PURGE", "space_answer,1,units")
-        .reward("FIXED(" + cask + "/5,units),2,TRUE)")
+        .reward("FIXED(" + cask + "/5,units),2,TRUE)", texts.unit(Quantity.VOLUME))
         .published("BARREL.HEADSPACE(50.5;64;81.5;5;0;\"ellipse\")");
   }
 
@@ -135,7 +143,9 @@ public final class FirstWeek {
         .given("scale", of(Quantity.VOLUME, 1), 188.5)
         .ask(LENGTH, "BARREL.DIP" + cask + "stick_scale,units)", "0.5*centimetre")
         .refusedBy("BARREL.CONTENTS", cask.substring(1) + "stick_answer,units")
-        .hint("FIXED(BARREL.CONTENTS" + cask + "stick_answer,units),1,TRUE)")
+        .hint(
+            "FIXED(BARREL.CONTENTS" + cask + "stick_answer,units),1,TRUE)",
+            texts.unit(Quantity.VOLUME))
         .published("BARREL.CONTENTS(50.5;64;81.5;48)");
   }
 
@@ -145,7 +155,11 @@ public final class FirstWeek {
         .given("wanted", SULFITE, 0.8)
         .ask(SULFITE, "SULFITE.FREENEEDED(sulfite_wanted,sulfite_ph)", "1")
         .refusedBy("SULFITE.MOLECULAR", "sulfite_answer,sulfite_ph")
-        .reward("FIXED(SULFITE.FREENEEDED(sulfite_wanted,3.8),0,TRUE)")
+        .reward(
+            "FIXED(SULFITE.FREENEEDED(sulfite_wanted,3.8),0,TRUE)",
+            "FIXED(225*litre,0,TRUE)",
+            texts.unit(Quantity.VOLUME),
+            "FIXED(SULFITE.DOSE(225*litre,sulfite_answer-25,units),0,TRUE)")
         .published("SULFITE.FREENEEDED(0.8;3.5)");
   }
 
@@ -155,6 +169,7 @@ public final class FirstWeek {
         .given("tasters", COUNT, 24)
         .ask(COUNT, "PANEL.TRIANGLENEEDED(triangle_tasters)", "0")
         .refusedBy("PANEL.TRIANGLE", "triangle_tasters,triangle_answer")
+        .hint()
         .reward("FIXED(100*" + chance + ",1,TRUE)", "PANEL.TRIANGLENEEDED(6)")
         .slip(chance + ">0.05", "few", "FIXED(100*" + chance + ",0,TRUE)")
         .published("PANEL.TRIANGLENEEDED(24;0.05)");
@@ -182,5 +197,37 @@ public final class FirstWeek {
             "0.15*kilogram")
         .refusedBy("MUST.FRUITSUGAR", "\"sour cherry\",fruit_answer,units")
         .published("MUST.FRUITSUGAR(\"sour cherry\";100)");
+  }
+
+  private Exercise air() {
+    String room = "FERMENT.ROOMCO2(air_gas,air_room,air_changes";
+    return new Exercise(texts, "air")
+        .given("gas", of(Quantity.MASS_PER_HOUR, 3), 0.05)
+        .given("room", of(Quantity.ROOM, 0), 60)
+        .given("changes", NUMBER, 0.5)
+        .ask(of(Quantity.PARTS_PER_MILLION, AS_TYPED), room + ",units)", "30")
+        .reward("FIXED(" + room + "/10,units),0,TRUE)")
+        .published("FERMENT.ROOMCO2(0.05;60;0.5)");
+  }
+
+  private Exercise pressure() {
+    String sugar = "BOTTLE.REFERMENT(bottle_sugar,bottle_strength,";
+    return new Exercise(texts, "bottle")
+        .given("sugar", of(Quantity.GRAM_PER_LITRE, 0), 24)
+        .given("strength", of(Quantity.PERCENT_VOL, 0), 11)
+        .given("gas", of(Quantity.GRAM_PER_LITRE, 0), 0)
+        .given("temperature", TEMPERATURE, 12)
+        .ask(
+            of(Quantity.PRESSURE, AS_TYPED),
+            sugar + "bottle_gas,bottle_temperature,units)",
+            "10*kilopascal")
+        .refusedBy(
+            "BOTTLE.CO2", "bottle_answer,bottle_temperature,bottle_strength,bottle_sugar,units")
+        .slip("ABS(bottle_answer-" + sugar + "units))<10*kilopascal", "warm")
+        .reward(
+            "FIXED(" + sugar + "bottle_gas,units),0,TRUE)",
+            texts.unit(Quantity.PRESSURE),
+            "FIXED(100*kilopascal,0,TRUE)")
+        .published("BOTTLE.REFERMENT(24;11;0;12)");
   }
 }

@@ -9,6 +9,8 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -37,6 +39,8 @@ public final class CsvFormat implements Format {
   private static final String SHEET = "Log";
   private static final Pattern POINT = Pattern.compile("[+-]?(\\d+(\\.\\d+)?|\\.\\d+)");
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Pattern ISO_TIME =
+      Pattern.compile("(\\d{4}-\\d{2}-\\d{2})[ T](\\d{2}):(\\d{2})(?::00)?");
   private static final Pattern ISO_DATE = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})");
   private static final Pattern GERMAN_DATE = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
 
@@ -76,12 +80,15 @@ public final class CsvFormat implements Format {
       book.getProperties().getCoreProperties().setCreated("1970-01-01T00:00:00Z");
       CellStyle date = book.createCellStyle();
       date.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd"));
+      CellStyle time = book.createCellStyle();
+      time.setDataFormat(book.createDataFormat().getFormat("yyyy-mm-dd hh:mm"));
       Sheet sheet = book.createSheet(SHEET);
       for (CSVRecord line : parser) {
         Row row = sheet.createRow(sheet.getPhysicalNumberOfRows());
         for (int column = 0; column < line.size(); column++) {
           if (!line.get(column).isBlank()) {
-            put(row.createCell(column), line.get(column).strip(), separator, date);
+            String typed = line.get(column).strip();
+            put(row.createCell(column), typed, separator, time(typed).isPresent() ? time : date);
           }
         }
       }
@@ -97,11 +104,15 @@ public final class CsvFormat implements Format {
     }
   }
 
-  private static void put(Cell cell, String text, char separator, CellStyle date) {
+  private static void put(Cell cell, String text, char separator, CellStyle style) {
     Optional<LocalDate> day = date(text);
-    if (day.isPresent()) {
+    Optional<LocalDateTime> time = time(text);
+    if (time.isPresent()) {
+      cell.setCellValue(time.get());
+      cell.setCellStyle(style);
+    } else if (day.isPresent()) {
       cell.setCellValue(day.get());
-      cell.setCellStyle(date);
+      cell.setCellStyle(style);
     } else if (POINT.matcher(text).matches() && !isCode(text)) {
       cell.setCellValue(Double.parseDouble(text));
     } else if (separator == ';' && COMMA.matcher(text).matches()) {
@@ -114,6 +125,21 @@ public final class CsvFormat implements Format {
   /** A number with zeros in front is a name. */
   private static boolean isCode(String text) {
     return text.matches("[+-]?0\\d.*");
+  }
+
+  /** A day and a time of it to the minute, as loggers write it. */
+  private static Optional<LocalDateTime> time(String text) {
+    Matcher time = ISO_TIME.matcher(text);
+    if (!time.matches()) {
+      return Optional.empty();
+    }
+    try {
+      LocalTime ofDay =
+          LocalTime.of(Integer.parseInt(time.group(2)), Integer.parseInt(time.group(3)));
+      return date(time.group(1)).map(day -> day.atTime(ofDay));
+    } catch (DateTimeException notATime) {
+      return Optional.empty();
+    }
   }
 
   private static Optional<LocalDate> date(String text) {

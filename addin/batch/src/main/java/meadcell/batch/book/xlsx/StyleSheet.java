@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Pattern;
 import meadcell.batch.book.CellContent;
 import org.apache.poi.ss.usermodel.DateUtil;
@@ -19,7 +20,19 @@ final class StyleSheet {
   /** A style as it is written, and where. */
   private record Format(int start, int tagEnd, int end, int numberFormat) {}
 
-  private record Key(int style, String format) {}
+  private record Key(int style, String format) {
+    @Override
+    public boolean equals(Object object) {
+      return object instanceof Key other
+          && style == other.style
+          && Objects.equals(format, other.format);
+    }
+
+    @Override
+    public int hashCode() {
+      return 31 * style + Objects.hashCode(format);
+    }
+  }
 
   static final String EMPTY =
       "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n"
