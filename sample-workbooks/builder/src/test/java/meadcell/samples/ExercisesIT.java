@@ -7,6 +7,7 @@ import com.sun.star.beans.XPropertySet;
 import com.sun.star.table.XCell;
 import com.sun.star.text.XText;
 import com.sun.star.util.CellProtection;
+import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
@@ -318,7 +319,7 @@ class ExercisesIT {
     }
 
     @Override
-    public void close() throws Exception {
+    public void close() throws com.sun.star.uno.Exception, IOException {
       book.close();
       map.close();
     }
