@@ -87,6 +87,7 @@ final class Lists {
       case "lot_list" -> names("Lots");
       case "target_list" -> joined(List.of("loss"), names("Vessels"));
       case "source_list" -> joined(List.of("gauge"), joined(names("Vessels"), names("Lots")));
+      case "tool_list" -> names("Instrument checks").stream().distinct().toList();
       case "property_list" ->
           List.of(
               "strength",
