@@ -18,7 +18,8 @@ final class Wants {
     static final House AS_SHIPPED = new House(2, 4, 60, 60, 4, 0.5);
   }
 
-  record Task(LocalDate due, String where, String what, String why) {}
+  /** {@code now} cannot wait. */
+  record Task(LocalDate due, boolean now, String where, String what, String why) {}
 
   /** Of free SO₂, mg/L; of the mean's limits, 95 of 100. */
   private static final double READING = 2;
@@ -38,7 +39,7 @@ final class Wants {
     ledger = new Ledger(facts, today);
   }
 
-  /** All that is due up to a week ahead, the longest due first. */
+  /** All that is due up to a week ahead: first what cannot wait; each the longest due first. */
   static List<Task> of(Facts facts, LocalDate today, House house) {
     Wants wants = new Wants(facts, today, house);
     facts.vessels.stream()
@@ -47,7 +48,7 @@ final class Wants {
     facts.lots.forEach(wants::ferment);
     return wants.tasks.stream()
         .filter(task -> !task.due().isAfter(today.plusDays(7)))
-        .sorted(Comparator.comparing(Task::due))
+        .sorted(Comparator.comparing((Task task) -> !task.now()).thenComparing(Task::due))
         .toList();
   }
 
@@ -67,13 +68,17 @@ final class Wants {
         space >= house.limit
             ? 0
             : (long) Math.floor((house.limit - space) / (full * house.lossPercent / 100 / 365.25));
+    double lacks =
+        space + full * house.lossPercent / 100 * ChronoUnit.DAYS.between(touched, today) / 365.25;
     task(
         touched.plusDays(days),
+        lacks >= 2 * house.limit,
         name,
         "top up",
-        "lacks %.1f L by the log; a loss of %.1f %% a year comes on top",
+        "lacks %.1f L by the log; with a loss of %.1f %% a year, by now %.1f L",
         space,
-        house.lossPercent);
+        house.lossPercent,
+        lacks);
 
     Optional<LocalDate> tasted =
         last(
@@ -84,6 +89,7 @@ final class Wants {
             since);
     task(
         tasted.orElse(since).plusDays(house.taste),
+        false,
         name,
         "taste",
         tasted.isEmpty() ? "not tasted since it was filled" : "last tasted %d days ago",
@@ -106,6 +112,7 @@ final class Wants {
     if (free.isEmpty() || ph.isEmpty()) {
       task(
           sulfited.plusDays(14),
+          false,
           name,
           "analyse",
           free.isEmpty()
@@ -120,7 +127,13 @@ final class Wants {
     if (ph.isEmpty()) {
       return;
     }
-    task(read.plusDays(house.analyse), name, "analyse", "last analysed %d days ago", ago(read));
+    task(
+        read.plusDays(house.analyse),
+        false,
+        name,
+        "analyse",
+        "last analysed %d days ago",
+        ago(read));
     double found = mean(free, read);
     LocalDate phDay =
         ph.stream().map(Facts.Analysis::day).max(Comparator.naturalOrder()).orElseThrow();
@@ -132,8 +145,10 @@ final class Wants {
             ? OptionalDouble.of(CellarFile.serial(read))
             : earliest(free, need, cask.size());
     if (earliest.isPresent()) {
+      LocalDate due = LocalDate.ofEpochDay((long) Math.floor(earliest.getAsDouble()) - 25569);
       task(
-          LocalDate.ofEpochDay((long) Math.floor(earliest.getAsDouble()) - 25569),
+          due,
+          !due.isAfter(today),
           name,
           "sulfite",
           "free SO2 was %.0f mg/L %d days ago, and %.0f are needed at pH %.2f",
@@ -244,12 +259,13 @@ final class Wants {
                 .toList(),
             LocalDate.MIN);
     if (read.isEmpty()) {
-      task(lot.pitched(), lot.name(), "read", "no reading yet");
+      task(lot.pitched(), false, lot.name(), "read", "no reading yet");
       return;
     }
     boolean rests = lot.truth().equals("finished") || lot.truth().equals("stalled");
     task(
         rests ? read.get() : read.get().plusDays(house.read),
+        lot.truth().equals("stalled"),
         lot.name(),
         switch (lot.truth()) {
           case "finished" -> "rack or close";
@@ -285,7 +301,9 @@ final class Wants {
     return ChronoUnit.DAYS.between(day, today);
   }
 
-  private void task(LocalDate due, String where, String what, String why, Object... values) {
-    tasks.add(new Task(due, where, what, String.format(Locale.ROOT, why, values)));
+  private void task(
+      LocalDate due, boolean now, String where, String what, String why, Object... values) {
+    String reason = String.format(Locale.ROOT, why, values);
+    tasks.add(new Task(due, now, where, what, now ? "Cannot wait: " + reason : reason));
   }
 }

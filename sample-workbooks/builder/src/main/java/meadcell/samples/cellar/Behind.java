@@ -3,6 +3,8 @@ package meadcell.samples.cellar;
 import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.cellar.Formulas.latest;
 
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Workings;
 
@@ -22,10 +24,10 @@ final class Behind {
   private Behind() {}
 
   static void add(Book book) {
-    moves(new Workings(book, MOVES));
+    moves(new Workings(book, MOVES, Logs.MOST_MOVES + SPARE));
     book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
-    Workings rows = new Workings(book, "Workings readings");
+    Workings rows = new Workings(book, "Workings readings", Logs.MOST + SPARE);
     readings(rows);
     analyses(rows);
     Workings state = new Workings(book, STATE);
@@ -48,84 +50,114 @@ final class Behind {
   }
 
   private static void moves(Workings moves) {
-    int rows = Logs.MOST_MOVES + SPARE;
+    String size = numberAt("mv_at", "mv_at", "SIZE", "\"\"");
     moves
-        .column("mv_from", rows, "IF([mv_volume]=\"\",\"\",INDEX(move_from,ROW()))")
-        .column("mv_to", rows, "IF([mv_volume]=\"\",\"\",INDEX(move_to,ROW()))")
-        .column(
+        .following("mv_from", copied("mv_volume", "move_from"))
+        .following("mv_to", copied("mv_volume", "move_to"))
+        .following(
             "mv_volume",
-            rows,
-            "IF(ROW()>ROWS(move_day),\"\",IF(OR(INDEX(move_from,ROW())=\"\",INDEX(move_to,ROW())=\"\",NOT(ISNUMBER(INDEX(move_day,ROW())))),\"\","
-                + "IF(ISNUMBER(INDEX(move_volume,ROW())),INDEX(move_volume,ROW()),"
-                + "IF(ISNUMBER(INDEX(move_dip,ROW())),IFERROR(BARREL.CONTENTS("
-                + "INDEX(vessel_head,MATCH(INDEX(move_to,ROW()),vessel_name,0)),"
-                + "INDEX(vessel_bilge,MATCH(INDEX(move_to,ROW()),vessel_name,0)),"
-                + "INDEX(vessel_length,MATCH(INDEX(move_to,ROW()),vessel_name,0)),"
-                + "INDEX(move_dip,ROW()),kept),\"\"),\"\"))))")
-        .column("mv_day", rows, "IF([mv_volume]=\"\",\"\",INT(INDEX(move_day,ROW())))")
-        .column(
-            "mv_u",
-            rows,
-            "IF([mv_volume]=\"\",\"\",IF(ISNUMBER(INDEX(move_u,ROW())),INDEX(move_u,ROW()),\"\"))")
+            "IF(({move_from}=\"\")+({move_to}=\"\")+(1-ISNUMBER({move_day})),\"\",IF(ISNUMBER({move_volume}),{move_volume},IF([mv_at]=\"\",\"\",IFERROR("
+                + "CELLAR.MAP(\"BARREL.CONTENTS\",HEAD,BILGE,LENGTH,IF([mv_at]=\"\",\"\",{move_dip}),\"\",kept),\"\"))))"
+                    .replace("HEAD", size.replace("SIZE", "vessel_head"))
+                    .replace("BILGE", size.replace("SIZE", "vessel_bilge"))
+                    .replace("LENGTH", size.replace("SIZE", "vessel_length")))
+        .following("mv_day", days("mv_volume", "move_day"))
+        .following("mv_u", numbers("mv_volume", "move_u"))
         // by the time of day, if one is typed with it; then by number
-        .column(
+        .following(
             "mv_order",
-            rows,
-            "IF([mv_volume]=\"\",\"\",IF(ISNUMBER(INDEX(move_no,ROW())),1E7*MOD(INDEX(move_day,ROW()),1)+INDEX(move_no,ROW()),\"\"))")
-        .column(
+            "IF(([mv_volume]=\"\")+(1-ISNUMBER({move_no})),\"\",1E7*MOD({move_day},1)+{move_no})")
+        .following(
             "mv_open",
-            rows,
-            "IF(OR([mv_volume]<>\"\",ROW()>ROWS(move_day)),\"\",IF(COUNTA(INDEX(move_day,ROW()),INDEX(move_from,ROW()),INDEX(move_to,ROW()),INDEX(move_volume,ROW()),INDEX(move_dip,ROW()))=0,\"\",ROW()))")
-        .block("moves_block", "mv_from", "mv_order", rows)
+            open("mv_volume", "move_day", "move_from", "move_to", "move_volume", "move_dip"))
+        // the vessel in whose sizes a dip is read
+        .following(
+            "mv_at",
+            "IF(ISNUMBER({move_dip})*(1-ISNUMBER({move_volume})),IFERROR(MATCH({move_to},vessel_name,0),\"\"),\"\")")
+        .block("moves_block", "mv_from", "mv_order")
         .column("moves_end", 1, "SUMPRODUCT(MAX((mv_volume<>\"\")*ROW(mv_volume)))")
         .column("moves_last", 1, "MAX(1,[moves_end]-1)")
         .block("moves_used", "moves_last", "moves_last", 1);
   }
 
   private static void readings(Workings readings) {
-    int rows = Logs.MOST + SPARE;
+    String lot = "{reading_lot}&\"\"";
     readings
-        .column(
+        .following(
             "g_at",
-            rows,
-            "IF(ROW()>ROWS(reading_lot),\"\",IFERROR(MATCH(INDEX(reading_lot,ROW())&\"\",lot_name,0),IFERROR(MATCH(INDEX(held_lot,MATCH(INDEX(reading_lot,ROW())&\"\",held_name,0)),lot_name,0),\"\")))")
-        .column(
+            "IF({reading_lot}=\"\",\"\",IFERROR(MATCH(LOT,lot_name,0),IFERROR(MATCH(INDEX(held_lot,MATCH(LOT,held_name,0)),lot_name,0),\"\")))"
+                .replace("LOT", lot))
+        .following(
+            "g_whole",
+            "IF([g_at]=\"\",\"\",IF(ISNUMBER({reading_day})*ISNUMBER({reading_gravity})*ISNUMBER({reading_temperature}),1,\"\"))")
+        .following(
             "g_gravity",
-            rows,
-            "IF(OR([g_at]=\"\",NOT(ISNUMBER(INDEX(reading_day,ROW()))),NOT(ISNUMBER(INDEX(reading_gravity,ROW()))),NOT(ISNUMBER(INDEX(reading_temperature,ROW())))),\"\","
-                + "IFERROR(GRAVITY.CORRECT(INDEX(reading_gravity,ROW()),INDEX(reading_temperature,ROW()),"
-                + "IF(ISNUMBER(INDEX(lot_calibration,[g_at])),INDEX(lot_calibration,[g_at]),IF(kept=\"US\",60,20)),"
-                + "INDEX(lot_original,[g_at]),kept),\"\"))")
-        .column("g_lot", rows, "IF([g_gravity]=\"\",\"\",INDEX(reading_lot,ROW()))")
-        .column("g_day", rows, "IF([g_gravity]=\"\",\"\",INT(INDEX(reading_day,ROW())))")
-        .column(
+            "IF([g_whole]=\"\",\"\",IFERROR(CELLAR.MAP(\"GRAVITY.CORRECT\",READING,TEMPERATURE,CALIBRATION,ORIGINAL,kept),\"\"))"
+                .replace("READING", copied("g_whole", "reading_gravity"))
+                .replace("TEMPERATURE", copied("g_whole", "reading_temperature"))
+                .replace(
+                    "CALIBRATION",
+                    numberAt("g_whole", "g_at", "lot_calibration", "IF(kept=\"US\",60,20)"))
+                .replace("ORIGINAL", numberAt("g_whole", "g_at", "lot_original", "\"\"")))
+        .following("g_lot", copied("g_gravity", "reading_lot"))
+        .following("g_day", days("g_gravity", "reading_day"))
+        .following(
             "g_open",
-            rows,
-            "IF(OR([g_gravity]<>\"\",ROW()>ROWS(reading_day)),\"\",IF(COUNTA(INDEX(reading_day,ROW()),INDEX(reading_lot,ROW()),INDEX(reading_gravity,ROW()),INDEX(reading_temperature,ROW()))=0,\"\",ROW()))");
+            open(
+                "g_gravity",
+                "reading_day",
+                "reading_lot",
+                "reading_gravity",
+                "reading_temperature"));
   }
 
   private static void analyses(Workings analyses) {
-    int rows = Logs.MOST + SPARE;
     analyses
-        .column("an_lot", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_lot,ROW()))")
-        .column("an_day", rows, "IF([an_value]=\"\",\"\",INT(INDEX(analysis_day,ROW())))")
-        .column("an_what", rows, "IF([an_value]=\"\",\"\",INDEX(analysis_what,ROW()))")
-        .column(
+        .following("an_lot", copied("an_value", "analysis_lot"))
+        .following("an_day", days("an_value", "analysis_day"))
+        .following("an_what", copied("an_value", "analysis_what"))
+        .following(
             "an_value",
-            rows,
-            "IF(ROW()>ROWS(analysis_day),\"\",IF(OR(INDEX(analysis_lot,ROW())=\"\",INDEX(analysis_what,ROW())=\"\",NOT(ISNUMBER(INDEX(analysis_day,ROW()))),NOT(ISNUMBER(INDEX(analysis_value,ROW())))),\"\",INDEX(analysis_value,ROW())))")
-        .column(
-            "an_u",
-            rows,
-            "IF([an_value]=\"\",\"\",IF(ISNUMBER(INDEX(analysis_u,ROW())),INDEX(analysis_u,ROW()),\"\"))")
-        .column(
+            "IF(({analysis_lot}=\"\")+({analysis_what}=\"\")+(1-ISNUMBER({analysis_day}))+(1-ISNUMBER({analysis_value})),\"\",{analysis_value})")
+        .following("an_u", numbers("an_value", "analysis_u"))
+        .following(
             "an_open",
-            rows,
-            "IF(OR([an_value]<>\"\",ROW()>ROWS(analysis_day)),\"\",IF(COUNTA(INDEX(analysis_lot,ROW()),INDEX(analysis_day,ROW()),INDEX(analysis_what,ROW()),INDEX(analysis_value,ROW()))=0,\"\",ROW()))")
-        .block("analyses_block", "an_lot", "an_u", rows)
+            open("an_value", "analysis_lot", "analysis_day", "analysis_what", "analysis_value"))
+        .block("analyses_block", "an_lot", "an_u")
         .column("analyses_end", 1, "SUMPRODUCT(MAX((an_value<>\"\")*ROW(an_value)))")
         .column("analyses_last", 1, "MAX(1,[analyses_end]-1)")
         .block("analyses_used", "analyses_last", "analyses_last", 1);
+  }
+
+  /** A column of a log, blank where its row is not complete. */
+  private static String copied(String complete, String column) {
+    return "IF([" + complete + "]=\"\",\"\",{" + column + "})";
+  }
+
+  /** What a register has in the row of its own that a column names; one error would void all. */
+  private static String numberAt(String complete, String at, String register, String otherwise) {
+    return "IF([COMPLETE]=\"\",\"\",IF(ISNUMBER(INDEX(REGISTER,[AT])),INDEX(REGISTER,[AT]),OTHERWISE))"
+        .replace("COMPLETE", complete)
+        .replace("AT", at)
+        .replace("REGISTER", register)
+        .replace("OTHERWISE", otherwise);
+  }
+
+  private static String days(String complete, String column) {
+    return "IF([" + complete + "]=\"\",\"\",INT({" + column + "}))";
+  }
+
+  private static String numbers(String complete, String column) {
+    return "IF(([COMPLETE]=\"\")+(1-ISNUMBER({COLUMN})),\"\",{COLUMN})"
+        .replace("COMPLETE", complete)
+        .replace("COLUMN", column);
+  }
+
+  /** Where a row is begun and not complete, its number. */
+  private static String open(String complete, String... columns) {
+    String begun =
+        Arrays.stream(columns).map(c -> "({" + c + "}<>\"\")").collect(Collectors.joining("+"));
+    return "IF(([" + complete + "]<>\"\")+((" + begun + ")=0),\"\",[ROW])";
   }
 
   /** Where the last name of a register stands, counted as its names are. */
@@ -261,14 +293,22 @@ final class Behind {
         .arrays(
             "v_sulfite",
             STATES,
-            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,an_day,\"\"),IF(FREE,an_value,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
+            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,DAY,\"\"),IF(FREE,VALUE,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
                 .replace(
-                    "FREE",
-                    "(an_lot=[v_name])*(an_what=\"free SO2\")*(an_day>=[v_sulfited])*(an_day<=today)"))
+                    "FREE", "(LOT=[v_name])*(WHAT=\"free SO2\")*(DAY>=[v_sulfited])*(DAY<=today)")
+                .replace("LOT", used("an_lot"))
+                .replace("WHAT", used("an_what"))
+                .replace("DAY", used("an_day"))
+                .replace("VALUE", used("an_value")))
         .column(
             "v_analyse",
             STATES,
             "IF([v_cask]=\"\",\"\",IF(OR([v_free]=\"\",[v_ph]=\"\"),[v_sulfited]+14,[v_read]+house_analyse))");
+  }
+
+  /** A column of analyses, as far as it goes; MAX gives one number in an array formula, too. */
+  private static String used(String column) {
+    return "INDEX(COLUMN,2):INDEX(COLUMN,1+MAX(analyses_used))".replace("COLUMN", column);
   }
 
   private static void lots(Workings state) {
@@ -285,28 +325,30 @@ final class Behind {
         .arrays(
             "l_state",
             rows,
-            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=INDEX(l_fed,ROW()),INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))");
+            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=INDEX(l_fed,ROW()),INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))")
+        .column(
+            "l_due",
+            rows,
+            "IF([l_open]=\"\",\"\",IF([l_read]=0,INDEX(lot_pitched,ROW()),IF(OR([l_state]=\"finished\",[l_state]=\"stalled\"),[l_read],[l_read]+house_read)))");
   }
 
-  /**
-   * When something is due, with its row and kind behind the point: 1 top up, 2 taste, 3 sulfite, 4
-   * analyse, 5 a ferment.
-   */
+  /** When something is due, column by column the kinds of work. */
   private static void tasks(Workings state) {
     state
-        .column("due_top", STATES, due("v_top", 1))
-        .column("due_taste", STATES, due("v_taste", 2))
-        .column("due_sulfite", STATES, due("v_sulfite", 3))
-        .column("due_analyse", STATES, due("v_analyse", 4))
+        .column(
+            "v_lacks",
+            STATES,
+            "IF(OR([v_cask]=\"\",[v_space]=\"\"),\"\",[v_space]+[v_capacity]*[v_loss]/100*(today-[v_touched])/365.25)")
+        .column("due_top", STATES, TodayPage.due("v_top", 1, "[v_lacks]>=2*[v_limit]"))
+        .column("due_taste", STATES, TodayPage.due("v_taste", 2, "FALSE"))
+        .column("due_sulfite", STATES, TodayPage.due("v_sulfite", 3, "[v_sulfite]<=today"))
+        .column("due_analyse", STATES, TodayPage.due("v_analyse", 4, "FALSE"))
         .column(
             "due_ferment",
             Registers.MOST_LOTS + 20,
-            "IF([l_open]=\"\",\"\",IF([l_read]=0,INDEX(lot_pitched,ROW()),IF(OR([l_state]=\"finished\",[l_state]=\"stalled\"),[l_read],[l_read]+house_read))+(ROW()*8+5)/10000)")
+            TodayPage.due("l_due", 5, "[l_state]=\"stalled\""))
         .block("tasks", "due_top", "due_ferment", STATES);
-  }
-
-  private static String due(String date, int kind) {
-    return "IF([" + date + "]=\"\",\"\",[" + date + "]+(ROW()*8+" + kind + ")/10000)";
+    TodayPage.workings(state);
   }
 
   private static void names(Book book) {

@@ -10,18 +10,62 @@ import meadcell.samples.sheet.Block;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Page;
 import meadcell.samples.sheet.Table;
+import meadcell.samples.sheet.Workings;
 
-/** What the cellar wants this week, the oldest first, and why. */
+/** What the cellar wants this week: what cannot wait, then the rest, the oldest first; and why. */
 final class TodayPage {
   static final String TITLE = "Today";
-  static final int LINES = 60;
+
+  /** All there can be of 60 casks and of every lot; what is printed is one sheet of paper. */
+  static final int LINES = 340;
+
+  private static final int PRINTED = 60;
+  private static final String KIND = "INDEX(task_kind,#+1)";
+  private static final String ROW = "INDEX(task_row,#+1)";
+
+  /** Before the day of what cannot wait stands so much less; a day of its own is far above 0. */
+  private static final int AHEAD = 1_000_000;
 
   private TodayPage() {}
+
+  /** Behind the point of a task's number are its row and its kind, as the columns stand. */
+  static String due(String date, int kind, String cannotWait) {
+    return "IF([DATE]=\"\",\"\",[DATE]-IF(IFERROR(NOW,FALSE),AHEAD,0)+(ROW()*8+KIND)/10000)"
+        .replace("DATE", date)
+        .replace("KIND", Integer.toString(kind))
+        .replace("NOW", cannotWait)
+        .replace("AHEAD", Integer.toString(AHEAD));
+  }
+
+  /** The tasks that the page lists, in their order. */
+  static void workings(Workings state) {
+    String chosen =
+        "IF(today_kind=1,1,IF(today_kind=2,tasks<0,COLUMN(tasks)-COLUMN(INDEX(tasks,1,1))=today_kind-3))";
+    state
+        .words(
+            "show_list", "all", "cannot wait", "top up", "taste", "sulfite", "analyse", "ferments")
+        .column("show_kind", 1, "IF(today_show=\"\",1,IFERROR(MATCH(today_show,show_list,0),1))")
+        .block("today_kind", "show_kind", "show_kind", 1)
+        .array(
+            LINES,
+            "IFERROR(SMALL(IF(ISNUMBER(tasks)*(tasks<today+8)*CHOSEN,tasks,\"\"),ROW($A$1:$A$LINES)),\"\")"
+                .replace("CHOSEN", chosen)
+                .replace("LINES", Integer.toString(LINES)),
+            "task_key")
+        .column("task_kind", LINES, "IF([task_key]=\"\",\"\",MOD(" + behind("[task_key]") + ",8))")
+        .column("task_row", LINES, "IF([task_key]=\"\",\"\",INT(" + behind("[task_key]") + "/8))");
+  }
+
+  private static String behind(String key) {
+    return "ROUND(MOD(" + key + ",1)*10000,0)";
+  }
 
   static void add(Book book) {
     Page page = book.page(TITLE, 13, 11, 18, 16, 66).onOneSheet();
     Block block =
-        page.head(TITLE, "What the cellar wants from now to a week ahead, the longest due first.");
+        page.head(
+            TITLE,
+            "What the cellar wants from now to a week ahead: first what cannot wait, then the rest, each the longest due first.");
     block
         .input(
             "Day",
@@ -35,19 +79,31 @@ final class TodayPage {
             "IF(today_typed=\"\",told_last,today_typed)",
             "today",
             "Rows of later days do not count.")
-        .verdict(sound(), 3, "book_sound");
+        .choose(
+            "Work",
+            "show_list",
+            "all",
+            "today_show",
+            "One kind of work, or what cannot wait: a ferment that stalled, sulfite due by now, a cask that by now lacks twice what it may (our own limits, no source).")
+        .verdict(sound(), 3, "book_sound")
+        .verdict(counts(), 2, "today_counts")
+        .verdict(more(), 1, "today_more");
     Table tasks =
         block.table(
             LINES,
             always(
-                "Due", DATE, "IFERROR(IF(SMALL(tasks,#)<today+8,INT(SMALL(tasks,#)),\"\"),\"\")"),
+                "Due",
+                DATE,
+                "IF(KEY=\"\",\"\",INT(KEY)+IF(KEY<0,AHEAD,0))"
+                    .replace("KEY", "INDEX(task_key,#+1)")
+                    .replace("AHEAD", Integer.toString(AHEAD))),
             always("Days late", COUNT, "IF([Due]=\"\",\"\",IF([Due]<=today,today-[Due],\"\"))"),
             always(
                 "Where",
                 TEXT,
                 "IF([Due]=\"\",\"\",IF(KIND=5,INDEX(lot_name,ROWN),INDEX(v_name,ROWN)))"
-                    .replace("KIND", kind())
-                    .replace("ROWN", row())),
+                    .replace("KIND", KIND)
+                    .replace("ROWN", ROW)),
             always(
                 "What",
                 TEXT,
@@ -56,22 +112,31 @@ final class TodayPage {
                         "CHOOSE(KIND,\"top up\",\"taste\",\"sulfite\",\"analyse\","
                             + whatOfFerment()
                             + ")")
-                    .replace("KIND", kind())
-                    .replace("ROWN", row())),
-            always("Why", TEXT, why().replace("KIND", kind()).replace("ROWN", row())));
+                    .replace("KIND", KIND)
+                    .replace("ROWN", ROW)),
+            always("Why", TEXT, why().replace("KIND", KIND).replace("ROWN", ROW)));
     page.freeze(tasks.top());
-    String more = "COUNTIF(tasks,\"<\"&(today+8))-" + LINES;
+    page.prints(tasks.top() + PRINTED);
     page.at(tasks.top() + LINES, 0, 5)
-        .verdict(
-            "IF(ISERROR(log_why),\"\",IF("
-                + more
-                + ">0,("
-                + more
-                + ")&\" more follow: do these first.\",\"These are all.\"))",
-            1,
-            "today_more")
         .note(
             "Days round to the safe side. Top up: headspace by the log and the cask's loss (Vessels, else Start). Sulfite: the earliest day of SULFITE.LASTS. A ferment is watched until Lots has the day it was closed.");
+  }
+
+  /** Of all work, whatever kind is shown. */
+  private static String counts() {
+    return "IF(ISERROR(log_why),\"\",IF(WEEK=0,\"Nothing is wanted up to a week ahead.\",\"Cannot wait: \"&IF(COUNTIF(tasks,\"<0\")=0,\"nothing\",AHEAD(due_ferment)&\" stalled, \"&AHEAD(due_sulfite)&\" for sulfite, \"&AHEAD(due_top)&\" to top up\")&\". In all, up to a week ahead: \"&IN(due_top)&\" to top up, \"&IN(due_taste)&\" to taste, \"&IN(due_sulfite)&\" for sulfite, \"&IN(due_analyse)&\" to analyse, of ferments \"&IN(due_ferment)&\".\"))"
+        .replaceAll("AHEAD\\((\\w+)\\)", "COUNTIF($1,\"<0\")")
+        .replaceAll("IN\\((\\w+)\\)", "COUNTIF($1,\"<\"&(today+8))")
+        .replace("WEEK", "COUNTIF(tasks,\"<\"&(today+8))");
+  }
+
+  private static String more() {
+    String all =
+        "IF(today_kind=2,COUNTIF(tasks,\"<0\"),COUNTIF(IF(today_kind=1,tasks,INDEX(tasks,0,MAX(1,today_kind-2))),\"<\"&(today+8)))";
+    return "IF(ISERROR(log_why),\"\",IF(ALL>LINES,(ALL-LINES)&\" more follow: choose a kind of work to see them.\",IF(today_kind=1,\"These are all\",\"These are all of this: \"&today_show)&IF(ALL>PRINTED,\"; paper has the first PRINTED.\",\".\")))"
+        .replace("ALL", all)
+        .replace("LINES", Integer.toString(LINES))
+        .replace("PRINTED", Integer.toString(PRINTED));
   }
 
   /** A complaint is more useful than pages that stay blank. */
@@ -87,23 +152,22 @@ final class TodayPage {
         .formatted(ruleMissing, unfollowed, Told.sentence());
   }
 
-  private static String row() {
-    return "INT(ROUND(MOD(SMALL(tasks,#),1)*10000,0)/8)";
-  }
-
-  private static String kind() {
-    return "MOD(ROUND(MOD(SMALL(tasks,#),1)*10000,0),8)";
-  }
-
   /** Why the task in row ROWN of its kind is due. */
   private static String why() {
     return given(
         "[Due]",
-        "CHOOSE(KIND," + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment()) + ")");
+        "IF(INDEX(task_key,#+1)<0,\"Cannot wait: \",\"\")&CHOOSE(KIND,"
+            + String.join(",", topUp(), taste(), sulfite(), analyse(), ferment())
+            + ")");
   }
 
   private static String topUp() {
-    return "\"lacks \"&FIXED(INDEX(v_space,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")&\" by the log; a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year comes on top\"";
+    String volume =
+        "FIXED(INDEX(COLUMN,ROWN)*litre,IF(units=\"US\",2,1),TRUE)&IF(units=\"US\",\" gal\",\" L\")";
+    return "\"lacks \"&"
+        + volume.replace("COLUMN", "v_space")
+        + "&\" by the log; with a loss of \"&FIXED(INDEX(v_loss,ROWN),1,TRUE)&\" % a year, by now \"&"
+        + volume.replace("COLUMN", "v_lacks");
   }
 
   private static String taste() {

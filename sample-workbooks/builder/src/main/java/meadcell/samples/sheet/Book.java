@@ -20,6 +20,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook under construction. */
@@ -61,6 +63,7 @@ public final class Book {
    */
   public Book keeping() {
     keeping = true;
+    styles.keepRows();
     return this;
   }
 
@@ -175,8 +178,25 @@ public final class Book {
 
   private Book laidOut() {
     pages.forEach(Page::finish);
+    if (keeping) {
+      workbook.forEach(Book::keepRows);
+    }
     workbook.setActiveSheet(0);
     return this;
+  }
+
+  /**
+   * Fixes the height of rows with formulas: where an office chooses heights while it loads a file,
+   * it works out all cells for it, and then once more.
+   */
+  private static void keepRows(Sheet sheet) {
+    if (((XSSFSheet) sheet).getTables().isEmpty()) {
+      for (Row row : sheet) {
+        if (!((XSSFRow) row).getCTRow().getCustomHeight()) {
+          row.setHeight(sheet.getDefaultRowHeight());
+        }
+      }
+    }
   }
 
   /**

@@ -17,12 +17,18 @@ final class Styles {
 
   private final XSSFWorkbook workbook;
   private final Map<String, XSSFCellStyle> styles = new HashMap<>();
+  private boolean rowsStay;
 
   Styles(XSSFWorkbook workbook) {
     this.workbook = workbook;
     XSSFFont standard = workbook.getFontAt(0);
     standard.setFontName(FONT);
     standard.setFontHeightInPoints((short) 10);
+  }
+
+  /** From now on rows do not grow: a long word that is worked out is written smaller. */
+  void keepRows() {
+    rowsStay = true;
   }
 
   XSSFCellStyle of(Look look, String format, boolean leftAligned) {
@@ -49,7 +55,9 @@ final class Styles {
     font.setColor(color(look.ink));
     style.setFont(font);
     style.setDataFormat(workbook.createDataFormat().getFormat(format));
-    style.setWrapText(look != Look.TITLE);
+    boolean shrinks = rowsStay && look == Look.RESULT;
+    style.setWrapText(look != Look.TITLE && !shrinks);
+    style.setShrinkToFit(shrinks && leftAligned);
     style.setVerticalAlignment(look.vertical());
     if (look.align != null) {
       style.setAlignment(look.align);

@@ -15,15 +15,26 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 public final class Workings {
   private static final Pattern CELL = Pattern.compile("\\[(\\w+)]");
+  private static final Pattern LOGGED = Pattern.compile("\\{(\\w+)}");
+
+  /** Of the rows that cells of a column without content have, which nothing depends on. */
+  private static final String BLANK = "$AZ$";
 
   private final Book book;
   private final XSSFSheet sheet;
   private final String title;
   private final Map<String, Integer> columns = new LinkedHashMap<>();
+  private final int rows;
 
   public Workings(Book book, String title) {
+    this(book, title, 0);
+  }
+
+  /** Room for this many rows of a log. */
+  public Workings(Book book, String title, int rows) {
     this.book = book;
     this.title = title;
+    this.rows = rows;
     sheet = book.workbook.createSheet(title);
     book.later(() -> book.workbook.setSheetHidden(book.workbook.getSheetIndex(sheet), true));
     sheet.enableLocking();
@@ -57,6 +68,36 @@ public final class Workings {
       book.later(() -> sheet.setArrayFormula(Book.prefixed(inRow(formula, row)), cell));
     }
     return this;
+  }
+
+  /**
+   * A column beside a log, row by row, by one formula: {@code {name}} is the log's column, {@code
+   * [header]} one of these, {@code [ROW]} the number of each row. Blank where the log has no more.
+   */
+  public Workings following(String header, String formula) {
+    int column = add(header, rows);
+    CellRangeAddress cells = new CellRangeAddress(1, rows, column, column);
+    book.later(() -> sheet.setArrayFormula(Book.prefixed(beside(formula)), cells));
+    return this;
+  }
+
+  private String beside(String formula) {
+    String numbers = "ROW(%s1:%s%d)".formatted(BLANK, BLANK, rows);
+    Matcher log = LOGGED.matcher(formula);
+    if (!log.find()) {
+      throw new IllegalArgumentException(formula + " follows no log");
+    }
+    String body =
+        CELL.matcher(
+                LOGGED
+                    .matcher(formula.replace("[ROW]", numbers + "+1"))
+                    .replaceAll("INDEX($1,2):INDEX($1,ROWS($1))"))
+            .replaceAll(
+                m ->
+                    Matcher.quoteReplacement(
+                        new CellRangeAddress(1, rows, at(m.group(1)), at(m.group(1)))
+                            .formatAsString(null, true)));
+    return "IF(" + numbers + ">=ROWS(" + log.group(1) + "),\"\"," + body + ")";
   }
 
   /** A column of words, whose name leaves the header out. */
@@ -106,6 +147,11 @@ public final class Workings {
   public Workings block(String name, String from, String to, int rows) {
     book.name(name, block(from, to, 1, rows));
     return this;
+  }
+
+  /** The same, of columns beside a log. */
+  public Workings block(String name, String from, String to) {
+    return block(name, from, to, rows);
   }
 
   /** A single cell is no range: in the formula of a list, a range meets the row of the asker. */
