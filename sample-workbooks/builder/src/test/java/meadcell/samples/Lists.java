@@ -75,8 +75,7 @@ final class Lists {
           RemoteOffice.as(XPropertySet.class, validation).getPropertyValue("Type"),
           at);
       String list = RemoteOffice.as(XSheetCondition.class, validation).getFormula1();
-      assertEquals(
-          expected(list), entries(list, range.getFirstColumn(), row), at + ": " + list);
+      assertEquals(expected(list), entries(list, range.getFirstColumn(), row), at + ": " + list);
     }
   }
 
