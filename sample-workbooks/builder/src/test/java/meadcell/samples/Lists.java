@@ -96,6 +96,8 @@ final class Lists {
               "free SO2",
               "pH",
               "volatile acidity");
+      case "show_list" ->
+          List.of("all", "cannot wait", "top up", "taste", "sulfite", "analyse", "ferments");
       case "addition_list" ->
           List.of(
               "potassium metabisulfite",

@@ -450,7 +450,7 @@ class SeasonIT {
           next.type("Movements", kept, vessel.name() + " 2025", vessel.name(), read);
           carried.move(kept, vessel.name() + " 2025", vessel.name(), read);
           before = ((Double) held.get(i)[7]).intValue() - 1;
-          next.typeInto("Vessels", 4 + i, 5, before);
+          next.typeInto("Vessels", CellarFile.FIRST + facts.vessels.indexOf(vessel), 5, before);
         }
         carried.vessels.add(
             new Facts.Vessel(

@@ -50,7 +50,7 @@ final class BottlePage {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11).onOneSheet();
+    Page page = book.page(TITLE, 38, 15, 23, 23, 2, 13, 11).onSheets(1);
     Block head =
         page.head(
             TITLE,

@@ -38,7 +38,7 @@ final class CaskPage {
     book.formulaName(
         "cask_past", "SUMPRODUCT((past_vessel=cask)*(past_liquid<>\"\")*ISNUMBER(past_from))");
     book.formulaName("cask_at", "IFERROR(INDEX(v_at,MATCH(cask,vessel_name,0)),\"\")");
-    Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11);
+    Page page = book.page(TITLE, 22, 16, 13, 13, 13, 13, 2, 22, 11, 11, 11, 11).onSheets(2);
     Block head =
         page.head(
             TITLE,

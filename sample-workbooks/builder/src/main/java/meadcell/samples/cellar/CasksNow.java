@@ -37,8 +37,7 @@ final class CasksNow {
   }
 
   static void add(Book book) {
-    Page page =
-        book.page(TITLE, 14, 18, 12, 8, 11, 13, 8, 7, 12, 12, 12, 12).onOneSheet().upright();
+    Page page = book.page(TITLE, 14, 18, 12, 8, 11, 13, 8, 7, 12, 12, 12, 12).onSheets(1).upright();
     Table table =
         page.head(
                 TITLE,

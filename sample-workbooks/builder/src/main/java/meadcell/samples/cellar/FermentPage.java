@@ -75,7 +75,7 @@ final class FermentPage {
     book.formulaName("ferment_row", "MATCH(ferment,lot_name,0)");
     book.formulaName("ferment_closed", "INDEX(lot_closed,MATCH(ferment,lot_name,0))");
     Page page =
-        book.page(TITLE, 12, 10, 9, 9, 10, 10, 8, 8, 8, 2, 22, 14, 35).onOneSheet().upright();
+        book.page(TITLE, 12, 10, 9, 9, 10, 10, 8, 8, 8, 2, 22, 14, 35).onSheets(1).upright();
     Block head =
         page.head(
             TITLE,

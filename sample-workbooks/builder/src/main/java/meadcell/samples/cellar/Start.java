@@ -20,7 +20,7 @@ final class Start {
   private Start() {}
 
   static void add(Book book, Map<String, String> pages, Map<String, String> logs) {
-    Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26);
+    Page page = book.page(TITLE, 28, 14, 26, 26, 26, 26).onSheets(2);
     Block block =
         page.head(
             "Cellar book",
@@ -59,7 +59,7 @@ final class Start {
                 + "4. For each vessel that held something, type a row into Movements: that day; from its name with the"
                 + " year, as C1 2026, which is typed into Lots, too; to the vessel; its volume. In Vessels, put Fill less one into Fills before;"
                 + " for a cask that was empty, the Fill of a day on which it was full.\n"
-                + "5. On Today, type the day again. What lay in a vessel before that day is told by the old file alone;"
+                + "5. On Today, take that day away again. What lay in a vessel before that day is told by the old file alone;"
                 + " strength and sugar stay blank until they are analysed again.");
     block
         .heading("On paper")

@@ -43,7 +43,7 @@ final class StoryPage {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 30, 12, 12, 12, 12, 2, 58).onOneSheet();
+    Page page = book.page(TITLE, 30, 12, 12, 12, 12, 2, 58).onSheets(1);
     Block block =
         page.head(
             TITLE,

@@ -61,7 +61,7 @@ final class TodayPage {
   }
 
   static void add(Book book) {
-    Page page = book.page(TITLE, 13, 11, 18, 16, 66).onOneSheet();
+    Page page = book.page(TITLE, 13, 11, 18, 16, 66).onSheets(1);
     Block block =
         page.head(
             TITLE,

@@ -38,7 +38,7 @@ public final class Page {
   private final List<Runnable> charts = new ArrayList<>();
   private int frozenRows;
   private boolean open;
-  private boolean oneSheet;
+  private int sheetsOfPaper;
   private boolean veiled;
   private boolean upright;
   private int repeatedRow = -1;
@@ -97,9 +97,9 @@ public final class Page {
     return this;
   }
 
-  /** Prints all of it on one sheet of paper. */
-  public Page onOneSheet() {
-    oneSheet = true;
+  /** Prints all of it on so many sheets of paper. */
+  public Page onSheets(int most) {
+    sheetsOfPaper = most;
     return this;
   }
 
@@ -337,7 +337,7 @@ public final class Page {
     }
     sheet.setFitToPage(true);
     sheet.getPrintSetup().setFitWidth((short) 1);
-    sheet.getPrintSetup().setFitHeight((short) (oneSheet ? 1 : 0));
+    sheet.getPrintSetup().setFitHeight((short) sheetsOfPaper);
     sheet.setHorizontallyCenter(true);
     paper(!upright && width(0, widths.length) > 125);
     sheet.getFooter().setLeft("&F");
