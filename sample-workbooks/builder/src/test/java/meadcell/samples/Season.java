@@ -143,7 +143,7 @@ final class Season {
       analysis(i, 150, "free SO2", 70 + i % 5);
     }
     if (i == 24) {
-      facts.additions.add(new Facts.Addition(day(140), name(i), "potassium metabisulfite", 9));
+      facts.additions.add(new Facts.Addition(day(140), name(i), "SO2 5 %", 9));
     }
     if (i == 27) { // voids what was read before
       facts.additions.add(new Facts.Addition(day(190), name(i), "potassium metabisulfite", 9));

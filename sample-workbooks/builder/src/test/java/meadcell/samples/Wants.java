@@ -102,7 +102,7 @@ final class Wants {
     LocalDate sulfited =
         last(
                 facts.additions.stream()
-                    .filter(a -> a.vessel().equals(name) && a.what().contains("sulfi"))
+                    .filter(a -> a.vessel().equals(name) && a.what().matches(".*(sulfite|SO2).*"))
                     .map(Facts.Addition::day)
                     .toList(),
                 since)

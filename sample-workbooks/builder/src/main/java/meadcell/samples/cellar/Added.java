@@ -52,8 +52,9 @@ final class Added {
         .column(
             name,
             vessels,
-            ("IF(INDEX(v_since,ROW())=\"\",\"\",IF(AND([OWN]>=INDEX(v_since,ROW()),MEASURED<=[OWN]),[OWN],"
-                    + "IF(AND(N([BEFORE])>0,MEASURED=0,COUNTIFS(an_lot,[v_source],an_what,WHAT,an_day,\">\"&[BEFORE],an_day,\"<=\"&INDEX(v_since,ROW()))=0),[BEFORE],\"\")))")
+            // an office works out all that AND takes, so what takes long stands in an IF of its own
+            ("IF(INDEX(v_since,ROW())=\"\",\"\",IF([OWN]>=INDEX(v_since,ROW()),IF(MEASURED<=[OWN],[OWN],\"\"),"
+                    + "IF(N([BEFORE])=0,\"\",IF(AND(MEASURED=0,COUNTIFS(an_lot,[v_source],an_what,WHAT,an_day,\">\"&[BEFORE],an_day,\"<=\"&INDEX(v_since,ROW()))=0),[BEFORE],\"\"))))")
                 .replace(
                     "MEASURED",
                     "MAXIFS(an_day,an_lot,INDEX(v_name,ROW()),an_what,WHAT,an_day,\">=\"&INDEX(v_since,ROW()),an_day,\"<=\"&today)")

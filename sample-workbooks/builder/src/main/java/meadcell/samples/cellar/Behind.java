@@ -271,7 +271,9 @@ final class Behind {
         .column(
             "v_sulfited",
             STATES,
-            "IF([v_cask]=\"\",\"\",MAX([v_since],MAXIFS(addition_day,addition_vessel,[v_name],addition_what,\"*sulfi*\",addition_day,\"<=\"&today)))")
+            "IF([v_cask]=\"\",\"\",MAX([v_since],"
+                + Formulas.lastSulfite("[v_name]", "today")
+                + "))")
         .column(
             "v_read",
             STATES,

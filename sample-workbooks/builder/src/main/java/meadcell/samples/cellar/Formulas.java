@@ -58,10 +58,6 @@ final class Formulas {
 
   /** The last day up to one on which sulfite was added, however it is spelt; 0 if never. */
   static String lastSulfite(String vessel, String day) {
-    return "MAX(ADDED\"*sulfi*\"UNTIL,ADDED\"*sulphi*\"UNTIL,ADDED\"*so2*\"UNTIL)"
-        .replace("ADDED", "MAXIFS(addition_day,addition_vessel,VESSEL,addition_what,")
-        .replace("UNTIL", ",addition_day,\"<=\"&DAY)")
-        .replace("VESSEL", vessel)
-        .replace("DAY", day);
+    return "MAXIFS(ad_sulfite,ad_vessel,%s,ad_sulfite,\"<=\"&%s)".formatted(vessel, day);
   }
 }
