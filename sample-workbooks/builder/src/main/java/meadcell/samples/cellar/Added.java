@@ -26,38 +26,32 @@ final class Added {
   private Added() {}
 
   static void workings(Workings rows, int vessels) {
-    rows.column("ad_sulfite", Feeds.ROWS, ofThem("sulfi", "sulphi", "so2"))
-        .column("ad_acid", Feeds.ROWS, ofThem("acid", "carbonat"))
-        .arrays(
-            "v_source",
-            vessels,
-            "IF(INDEX(v_since,ROW())=\"\",\"\","
-                + orBlank(
-                    "INDEX(mv_from,MATCH(1,(mv_to=INDEX(v_name,ROW()))*(mv_day=INDEX(v_since,ROW()))*(mv_from<>\"gauge\"),0))")
-                + ")");
+    rows.arrays(
+        "v_source",
+        vessels,
+        "IF([v_since]=\"\",\"\","
+            + orBlank(
+                "INDEX(mv_from,MATCH(1,(mv_to=[v_name])*(mv_day=[v_since])*(mv_from<>\"gauge\"),0))")
+            + ")");
     CHANGED_BY.forEach((property, by) -> changed(rows, vessels, property, by));
   }
 
   private static void changed(Workings rows, int vessels, String property, String by) {
     String name = name(property);
-    rows.column(
-            name + "_own",
-            vessels,
-            given("INDEX(v_since,ROW())", last("INDEX(v_name,ROW())", by, "today")))
+    rows.column(name + "_own", vessels, given("[v_since]", last("[v_name]", by, "today")))
         .column(
             name + "_before",
             vessels,
-            given(
-                "INDEX(v_since,ROW()) [v_source]", last("[v_source]", by, "INDEX(v_since,ROW())")))
+            given("[v_since] [v_source]", last("[v_source]", by, "[v_since]")))
         .column(
             name,
             vessels,
             // an office works out all that AND takes, so what takes long stands in an IF of its own
-            ("IF(INDEX(v_since,ROW())=\"\",\"\",IF([OWN]>=INDEX(v_since,ROW()),IF(MEASURED<=[OWN],[OWN],\"\"),"
-                    + "IF(N([BEFORE])=0,\"\",IF(AND(MEASURED=0,COUNTIFS(an_lot,[v_source],an_what,WHAT,an_day,\">\"&[BEFORE],an_day,\"<=\"&INDEX(v_since,ROW()))=0),[BEFORE],\"\"))))")
+            ("IF([v_since]=\"\",\"\",IF([OWN]>=[v_since],IF(MEASURED<=[OWN],[OWN],\"\"),"
+                    + "IF(N([BEFORE])=0,\"\",IF(AND(MEASURED=0,COUNTIFS(an_lot,[v_source],an_what,WHAT,an_day,\">\"&[BEFORE],an_day,\"<=\"&[v_since])=0),[BEFORE],\"\"))))")
                 .replace(
                     "MEASURED",
-                    "MAXIFS(an_day,an_lot,INDEX(v_name,ROW()),an_what,WHAT,an_day,\">=\"&INDEX(v_since,ROW()),an_day,\"<=\"&today)")
+                    "MAXIFS(an_day,an_lot,[v_name],an_what,WHAT,an_day,\">=\"&[v_since],an_day,\"<=\"&today)")
                 .replace("OWN", name + "_own")
                 .replace("BEFORE", name + "_before")
                 .replace("WHAT", quoted(property)));
@@ -69,15 +63,6 @@ final class Added {
     return by.isEmpty()
         ? fed
         : "MAX(%s,MAXIFS(%s,ad_vessel,%s,ad_day,\"<=\"&%s))".formatted(fed, by, vessel, day);
-  }
-
-  /** The day of an addition whose name has one of these in it. */
-  private static String ofThem(String... words) {
-    return given(
-        "[ad_day]",
-        "IF(SUMPRODUCT(ISNUMBER(SEARCH({\""
-            + String.join("\",\"", words)
-            + "\"},INDEX(addition_what,ROW())))*1)>0,[ad_day],\"\")");
   }
 
   private static String name(String property) {

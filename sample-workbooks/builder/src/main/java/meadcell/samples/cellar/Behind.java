@@ -3,8 +3,6 @@ package meadcell.samples.cellar;
 import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.cellar.Formulas.latest;
 
-import java.util.Arrays;
-import java.util.stream.Collectors;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Workings;
 
@@ -13,7 +11,6 @@ import meadcell.samples.sheet.Workings;
  * each vessel and lot on the day of the book, and the lists to choose from.
  */
 final class Behind {
-  static final String MOVES = "Workings moves";
   static final String STATE = "Workings";
 
   /** Rows that may be inserted into a log before its last are no longer seen, which Today tells. */
@@ -24,16 +21,17 @@ final class Behind {
   private Behind() {}
 
   static void add(Book book) {
-    moves(new Workings(book, MOVES, Logs.MOST_MOVES + SPARE));
+    Workings logs = new Workings(book, "Workings logs");
+    moves(logs.beside("moves", Logs.MOST_MOVES + SPARE, "mv_volume"));
+    readings(logs.beside("readings", Logs.MOST + SPARE, "g_gravity"));
+    analyses(logs.beside("analyses", Logs.MOST + SPARE, "an_value"));
+    Feeds.fed(logs.beside("additions", Logs.MOST + SPARE, "ad_day"));
     book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
-    Workings rows = new Workings(book, "Workings readings", Logs.MOST + SPARE);
-    readings(rows);
-    analyses(rows);
     Workings state = new Workings(book, STATE);
     lists(state);
     vessels(state);
-    Feeds.workings(book);
+    Feeds.workings(book, state);
     lots(state);
     tasks(state);
     CasksNow.workings(state);
@@ -56,8 +54,8 @@ final class Behind {
         .following("mv_to", copied("mv_volume", "move_to"))
         .following(
             "mv_volume",
-            "IF(({move_from}=\"\")+({move_to}=\"\")+(1-ISNUMBER({move_day})),\"\",IF(ISNUMBER({move_volume}),{move_volume},IF([mv_at]=\"\",\"\",IFERROR("
-                + "CELLAR.MAP(\"BARREL.CONTENTS\",HEAD,BILGE,LENGTH,IF([mv_at]=\"\",\"\",{move_dip}),\"\",kept),\"\"))))"
+            "IF(({move_from}=\"\")+({move_to}=\"\")+(1-ISNUMBER({move_day})),\"\",IF(ISNUMBER({move_volume}),{move_volume},IF([mv_at]=\"\",\"\","
+                + "CELLAR.MAP(\"BARREL.CONTENTS\",HEAD,BILGE,LENGTH,IF([mv_at]=\"\",\"\",{move_dip}),\"\",kept))))"
                     .replace("HEAD", size.replace("SIZE", "vessel_head"))
                     .replace("BILGE", size.replace("SIZE", "vessel_bilge"))
                     .replace("LENGTH", size.replace("SIZE", "vessel_length")))
@@ -67,17 +65,11 @@ final class Behind {
         .following(
             "mv_order",
             "IF(([mv_volume]=\"\")+(1-ISNUMBER({move_no})),\"\",1E7*MOD({move_day},1)+{move_no})")
-        .following(
-            "mv_open",
-            open("mv_volume", "move_day", "move_from", "move_to", "move_volume", "move_dip"))
         // the vessel in whose sizes a dip is read
         .following(
             "mv_at",
-            "IF(ISNUMBER({move_dip})*(1-ISNUMBER({move_volume})),IFERROR(MATCH({move_to},vessel_name,0),\"\"),\"\")")
-        .block("moves_block", "mv_from", "mv_order")
-        .column("moves_end", 1, "SUMPRODUCT(MAX((mv_volume<>\"\")*ROW(mv_volume)))")
-        .column("moves_last", 1, "MAX(1,[moves_end]-1)")
-        .block("moves_used", "moves_last", "moves_last", 1);
+            "IF(ISNUMBER({move_dip})*(1-ISNUMBER({move_volume})),MATCH({move_to},vessel_name,0),\"\")")
+        .block("moves_block", "mv_from", "mv_order");
   }
 
   private static void readings(Workings readings) {
@@ -85,14 +77,14 @@ final class Behind {
     readings
         .following(
             "g_at",
-            "IF({reading_lot}=\"\",\"\",IFERROR(MATCH(LOT,lot_name,0),IFERROR(MATCH(INDEX(held_lot,MATCH(LOT,held_name,0)),lot_name,0),\"\")))"
+            "IF({reading_lot}=\"\",\"\",IFERROR(MATCH(LOT,lot_name,0),MATCH(INDEX(held_lot,MATCH(LOT,held_name,0)),lot_name,0)))"
                 .replace("LOT", lot))
         .following(
             "g_whole",
             "IF([g_at]=\"\",\"\",IF(ISNUMBER({reading_day})*ISNUMBER({reading_gravity})*ISNUMBER({reading_temperature}),1,\"\"))")
         .following(
             "g_gravity",
-            "IF([g_whole]=\"\",\"\",IFERROR(CELLAR.MAP(\"GRAVITY.CORRECT\",READING,TEMPERATURE,CALIBRATION,ORIGINAL,kept),\"\"))"
+            "IF([g_whole]=\"\",\"\",CELLAR.MAP(\"GRAVITY.CORRECT\",READING,TEMPERATURE,CALIBRATION,ORIGINAL,kept))"
                 .replace("READING", copied("g_whole", "reading_gravity"))
                 .replace("TEMPERATURE", copied("g_whole", "reading_temperature"))
                 .replace(
@@ -100,15 +92,7 @@ final class Behind {
                     numberAt("g_whole", "g_at", "lot_calibration", "IF(kept=\"US\",60,20)"))
                 .replace("ORIGINAL", numberAt("g_whole", "g_at", "lot_original", "\"\"")))
         .following("g_lot", copied("g_gravity", "reading_lot"))
-        .following("g_day", days("g_gravity", "reading_day"))
-        .following(
-            "g_open",
-            open(
-                "g_gravity",
-                "reading_day",
-                "reading_lot",
-                "reading_gravity",
-                "reading_temperature"));
+        .following("g_day", days("g_gravity", "reading_day"));
   }
 
   private static void analyses(Workings analyses) {
@@ -120,13 +104,7 @@ final class Behind {
             "an_value",
             "IF(({analysis_lot}=\"\")+({analysis_what}=\"\")+(1-ISNUMBER({analysis_day}))+(1-ISNUMBER({analysis_value})),\"\",{analysis_value})")
         .following("an_u", numbers("an_value", "analysis_u"))
-        .following(
-            "an_open",
-            open("an_value", "analysis_lot", "analysis_day", "analysis_what", "analysis_value"))
-        .block("analyses_block", "an_lot", "an_u")
-        .column("analyses_end", 1, "SUMPRODUCT(MAX((an_value<>\"\")*ROW(an_value)))")
-        .column("analyses_last", 1, "MAX(1,[analyses_end]-1)")
-        .block("analyses_used", "analyses_last", "analyses_last", 1);
+        .block("analyses_block", "an_lot", "an_u");
   }
 
   /** A column of a log, blank where its row is not complete. */
@@ -151,13 +129,6 @@ final class Behind {
     return "IF(([COMPLETE]=\"\")+(1-ISNUMBER({COLUMN})),\"\",{COLUMN})"
         .replace("COMPLETE", complete)
         .replace("COLUMN", column);
-  }
-
-  /** Where a row is begun and not complete, its number. */
-  private static String open(String complete, String... columns) {
-    String begun =
-        Arrays.stream(columns).map(c -> "({" + c + "}<>\"\")").collect(Collectors.joining("+"));
-    return "IF(([" + complete + "]<>\"\")+((" + begun + ")=0),\"\",[ROW])";
   }
 
   /** Where the last name of a register stands, counted as its names are. */
@@ -295,22 +266,14 @@ final class Behind {
         .arrays(
             "v_sulfite",
             STATES,
-            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,DAY,\"\"),IF(FREE,VALUE,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
+            "IF(OR([v_cask]=\"\",[v_free]=\"\",[v_need]=\"\"),\"\",IF([v_free]<=[v_need],[v_read],IFERROR(INT(INDEX(SULFITE.LASTS(IF(FREE,an_day,\"\"),IF(FREE,an_value,\"\"),[v_need],[v_oxygen]),1,2)),\"\")))"
                 .replace(
-                    "FREE", "(LOT=[v_name])*(WHAT=\"free SO2\")*(DAY>=[v_sulfited])*(DAY<=today)")
-                .replace("LOT", used("an_lot"))
-                .replace("WHAT", used("an_what"))
-                .replace("DAY", used("an_day"))
-                .replace("VALUE", used("an_value")))
+                    "FREE",
+                    "(an_lot=[v_name])*(an_what=\"free SO2\")*(an_day>=[v_sulfited])*(an_day<=today)"))
         .column(
             "v_analyse",
             STATES,
             "IF([v_cask]=\"\",\"\",IF(OR([v_free]=\"\",[v_ph]=\"\"),[v_sulfited]+14,[v_read]+house_analyse))");
-  }
-
-  /** A column of analyses, as far as it goes; MAX gives one number in an array formula, too. */
-  private static String used(String column) {
-    return "INDEX(COLUMN,2):INDEX(COLUMN,1+MAX(analyses_used))".replace("COLUMN", column);
   }
 
   private static void lots(Workings state) {
@@ -327,7 +290,8 @@ final class Behind {
         .arrays(
             "l_state",
             rows,
-            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=INDEX(l_fed,ROW()),INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_day,\"\"),IF((g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>INDEX(l_fed,ROW())),g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))")
+            "IF([l_open]=\"\",\"\",IF(OR([l_read]<=[l_fed],INDEX(lot_final,ROW())=\"\"),\"cannot tell\",IFERROR(FERMENT.STATE(IF(COUNTS,g_day,\"\"),IF(COUNTS,g_gravity,\"\"),INDEX(lot_final,ROW())),\"cannot tell\")))"
+                .replace("COUNTS", "(g_lot=INDEX(lot_name,ROW()))*(g_day<=today)*(g_day>[l_fed])"))
         .column(
             "l_due",
             rows,

@@ -4,6 +4,8 @@ import static meadcell.samples.cellar.Formulas.cell;
 import static meadcell.samples.cellar.Formulas.given;
 import static meadcell.samples.cellar.Formulas.orBlank;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import meadcell.samples.sheet.Book;
 import meadcell.samples.sheet.Workings;
 
@@ -14,7 +16,6 @@ import meadcell.samples.sheet.Workings;
  */
 final class Feeds {
   static final int MOST = 12;
-  static final int ROWS = Logs.MOST + 200;
   private static final int LOTS = Registers.MOST_LOTS + 20;
 
   /** A vessel with less of the lot is not what the lot's readings tell of. */
@@ -25,30 +26,30 @@ final class Feeds {
 
   private Feeds() {}
 
-  static void workings(Book book) {
-    Workings rows = new Workings(book, "Workings additions");
-    rows.words(
-        "no_sugar",
-        "sulfi",
-        "sulphi",
-        "so2",
-        "sorb",
-        "phosphat",
-        "nutri",
-        "yeast",
-        "acid",
-        "carbonat",
-        "fining",
-        "bentonit",
-        "gelatin",
-        "enzym",
-        "tannin",
-        "oak",
-        "chip");
-    ofLots(rows);
-    fed(rows);
-    Added.workings(rows, Registers.MOST_VESSELS);
-    chosen(rows);
+  /** What has one of these in its name brings no sugar. */
+  private static final String[] WITHOUT_SUGAR = {
+    "sulfi",
+    "sulphi",
+    "so2",
+    "sorb",
+    "phosphat",
+    "nutri",
+    "yeast",
+    "acid",
+    "carbonat",
+    "fining",
+    "bentonit",
+    "gelatin",
+    "enzym",
+    "tannin",
+    "oak",
+    "chip"
+  };
+
+  static void workings(Book book, Workings state) {
+    ofLots(state);
+    Added.workings(state, Registers.MOST_VESSELS);
+    chosen(state);
     book.formulaName("feed_last", "MAX(feed_day)");
   }
 
@@ -59,7 +60,7 @@ final class Feeds {
             LOTS,
             "IF(ROW()>ROWS(lot_name),\"\",IF(ISNUMBER(INDEX(lot_pitched,ROW())),IFERROR(MATCH(INDEX(lot_name,ROW())&\"\",mv_from,0),\"\"),\"\"))")
         .column("l_in", LOTS, "IF([l_came]=\"\",\"\",INDEX(mv_to,[l_came]))")
-        .column("l_key", LOTS, "IF([l_came]=\"\",\"\",INDEX(mv_day,[l_came])+ROW()/1000)")
+        .column("l_key", LOTS, "IF([l_came]=\"\",\"\",INDEX(mv_day,[l_came])+(ROW()-1)/1000)")
         .column(
             "l_fed",
             LOTS,
@@ -69,30 +70,31 @@ final class Feeds {
   /**
    * Which rows of Additions feed which lot: the last one pitched in there, else what lies there.
    */
-  private static void fed(Workings rows) {
-    rows.column(
+  static void fed(Workings additions) {
+    additions
+        .following(
             "ad_day",
-            ROWS,
-            "IF(ROW()>ROWS(addition_day),\"\",IF(OR(NOT(ISNUMBER(INDEX(addition_day,ROW()))),INDEX(addition_vessel,ROW())=\"\",INDEX(addition_what,ROW())=\"\"),\"\",INDEX(addition_day,ROW())))")
-        .column("ad_vessel", ROWS, given("[ad_day]", "INDEX(addition_vessel,ROW())&\"\""))
-        .column(
-            "ad_key",
-            ROWS,
-            given(
-                "[ad_day]",
-                "IF(SUMPRODUCT(ISNUMBER(SEARCH(no_sugar,INDEX(addition_what,ROW())))*1)>0,\"\",[ad_day]+ROW()/100000)"))
-        .column(
+            "IF(ISNUMBER({addition_day})*({addition_vessel}<>\"\")*({addition_what}<>\"\"),{addition_day},\"\")")
+        .following("ad_vessel", "IF([ad_day]=\"\",\"\",{addition_vessel}&\"\")")
+        .following("ad_sulfite", named("[ad_day]", "\"\"", "sulfi", "sulphi", "so2"))
+        .following("ad_acid", named("[ad_day]", "\"\"", "acid", "carbonat"))
+        .following("ad_key", named("\"\"", "[ad_day]+[ROW]/100000", WITHOUT_SUGAR))
+        // 1, which is no row of a lot, where none was
+        .following(
             "ad_by",
-            ROWS,
-            given(
-                "[ad_key]",
-                "ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&([ad_day]+1)),1)*1000,0)"))
-        .column(
+            "IF([ad_key]=\"\",1,1+ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&(IF([ad_key]=\"\",0,{addition_day})+1)),1)*1000,0))")
+        .following(
             "ad_lot",
-            ROWS,
-            given(
-                "[ad_key]",
-                "IF(IF([ad_by]=0,FALSE,OR(INDEX(lot_closed,[ad_by])=\"\",INDEX(lot_closed,[ad_by])>=[ad_day])),INDEX(lot_name,[ad_by])&\"\",IFERROR(INDEX(held_lot,MATCH([ad_vessel],held_name,0)),\"\"))"));
+            "IF([ad_key]=\"\",\"\",IF(([ad_by]>1)*((INDEX(lot_closed,[ad_by])=\"\")+(INDEX(lot_closed,[ad_by])>={addition_day})>0),INDEX(lot_name,[ad_by])&\"\",INDEX(held_lot,MATCH([ad_vessel],held_name,0))))");
+  }
+
+  /** One or the other, by whether the name of what was added has one of these words in it. */
+  private static String named(String with, String without, String... words) {
+    String found =
+        Stream.of(words)
+            .map(word -> "ISNUMBER(SEARCH(\"" + word + "\",{addition_what}))")
+            .collect(Collectors.joining("+"));
+    return "IF([ad_day]=\"\",\"\",IF(%s>0,%s,%s))".formatted(found, with, without);
   }
 
   /** The feeds of the chosen lot, one after the other. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import meadcell.catalogue.Quantity;
 import meadcell.catalogue.UnitSystem;
@@ -121,10 +122,13 @@ public final class Log {
       page.sheet.setDefaultColumnStyle(
           c, book.styles.of(Look.TYPED, column.field().plain(), !column.field().isNumber()));
       book.name(column.name(), range(c));
-      validate(column, new CellRangeAddress(FIRST, FIRST + rows - 1, c, c));
       for (int r = 0; r < rows && column.isNumber(); r++) {
         page.put(FIRST + r, c, Look.TYPED, column.field(), true, r + 1);
       }
+    }
+    for (int c = 0, next; c < columns.length; c = next) {
+      next = alike(c);
+      validate(c, next - 1);
     }
     page.sheet.getRow(HEADER).setHeightInPoints(18);
     page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
@@ -194,9 +198,27 @@ public final class Log {
     return new CellReference(page.sheet.getSheetName(), 0, column, false, true).formatAsString();
   }
 
-  private void validate(Column column, CellRangeAddress where) {
+  /** The column after those side by side that take the same: an office reads each rule anew. */
+  private int alike(int first) {
+    int next = first + 1;
+    while (columns.get(first).list().isEmpty()
+        && next < columns.size()
+        && columns.get(next).list().isEmpty()
+        && columns.get(next).field().equals(columns.get(first).field())) {
+      next++;
+    }
+    return next;
+  }
+
+  private void validate(int first, int last) {
+    Column column = columns.get(first);
+    CellRangeAddress where = new CellRangeAddress(FIRST, FIRST + rows - 1, first, last);
     if (column.list().isEmpty()) {
-      page.validate(column.field(), column.header(), where);
+      String title =
+          columns.subList(first, last + 1).stream()
+              .map(Column::header)
+              .collect(Collectors.joining(", "));
+      page.validate(column.field(), title, where);
     } else {
       page.offer(
           column.list(),

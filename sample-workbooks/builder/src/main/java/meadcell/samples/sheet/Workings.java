@@ -23,21 +23,43 @@ public final class Workings {
   private final Book book;
   private final XSSFSheet sheet;
   private final String title;
-  private final Map<String, Integer> columns = new LinkedHashMap<>();
+  private final Map<String, Integer> columns;
+  private final String log;
   private final int rows;
+  private final String complete;
 
   public Workings(Book book, String title) {
-    this(book, title, 0);
-  }
-
-  /** Room for this many rows of a log. */
-  public Workings(Book book, String title, int rows) {
     this.book = book;
     this.title = title;
-    this.rows = rows;
+    columns = new LinkedHashMap<>();
+    log = "";
+    rows = 0;
+    complete = "";
     sheet = book.workbook.createSheet(title);
     book.later(() -> book.workbook.setSheetHidden(book.workbook.getSheetIndex(sheet), true));
     sheet.enableLocking();
+  }
+
+  /**
+   * Further columns of the same sheet, beside a log that has room for this many rows. Their names
+   * reach from the header to the last row in which column {@code complete} has something; all of
+   * that is named {@code log_complete}.
+   */
+  public Workings beside(String log, int rows, String complete) {
+    return new Workings(this, log, rows, complete);
+  }
+
+  private Workings(Workings other, String log, int rows, String complete) {
+    book = other.book;
+    title = other.title;
+    sheet = other.sheet;
+    columns = other.columns;
+    this.log = log;
+    this.rows = rows;
+    this.complete = complete;
+    String last = log + "_last";
+    column(last, 1, "MAX(1,SUMPRODUCT(MAX((#<>\"\")*ROW(#)))-1)".replace("#", log + "_complete"));
+    block(log + "_used", last, last, 1);
   }
 
   /** A column of formulas below its header, which is also its name. */
@@ -72,10 +94,18 @@ public final class Workings {
 
   /**
    * A column beside a log, row by row, by one formula: {@code {name}} is the log's column, {@code
-   * [header]} one of these, {@code [ROW]} the number of each row. Blank where the log has no more.
+   * [header]} one of these, {@code [ROW]} the number of each row. Blank where the log has no more,
+   * or the formula no answer.
    */
   public Workings following(String header, String formula) {
-    int column = add(header, rows);
+    int column = column(header);
+    String all = block(header, header, 0, rows);
+    if (header.equals(complete)) {
+      book.name(log + "_complete", all);
+    }
+    book.formulaName(
+        header,
+        "INDEX(CELLS,1):INDEX(CELLS,1+MAX(LOG_used))".replace("CELLS", all).replace("LOG", log));
     CellRangeAddress cells = new CellRangeAddress(1, rows, column, column);
     book.later(() -> sheet.setArrayFormula(Book.prefixed(beside(formula)), cells));
     return this;
@@ -90,14 +120,15 @@ public final class Workings {
     String body =
         CELL.matcher(
                 LOGGED
-                    .matcher(formula.replace("[ROW]", numbers + "+1"))
+                    .matcher(formula.replace("[ROW]", "(" + numbers + "+1)"))
                     .replaceAll("INDEX($1,2):INDEX($1,ROWS($1))"))
             .replaceAll(
                 m ->
                     Matcher.quoteReplacement(
                         new CellRangeAddress(1, rows, at(m.group(1)), at(m.group(1)))
                             .formatAsString(null, true)));
-    return "IF(" + numbers + ">=ROWS(" + log.group(1) + "),\"\"," + body + ")";
+    // in an IF of its branches, an office would work the whole column out for each row
+    return "IFERROR(IF(" + numbers + ">=ROWS(" + log.group(1) + "),\"\"," + body + "),\"\")";
   }
 
   /** A column of words, whose name leaves the header out. */
@@ -134,12 +165,17 @@ public final class Workings {
   }
 
   private int add(String header, int rows) {
+    int column = column(header);
+    book.name(header, block(header, header, 0, rows));
+    return column;
+  }
+
+  private int column(String header) {
     int column = columns.size();
     if (columns.put(header, column) != null) {
       throw new IllegalArgumentException("two columns " + header);
     }
     cell(0, column).setCellValue(header);
-    book.name(header, block(header, header, 0, rows));
     return column;
   }
 
