@@ -2,6 +2,7 @@ package meadcell.batch.calculation;
 
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.stream.IntStream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
@@ -9,11 +10,14 @@ import meadcell.catalogue.Catalogue;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.IStabilityClassifier;
 import org.apache.poi.ss.formula.WorkbookEvaluator;
+import org.apache.poi.ss.formula.eval.AreaEval;
 import org.apache.poi.ss.formula.eval.BoolEval;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.NumericValueEval;
 import org.apache.poi.ss.formula.eval.StringEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 
 /**
  * POI's evaluator over a workbook as it stands now, of which only some formulas are computed; after
@@ -64,18 +68,53 @@ public final class Calculation {
     if (result == ErrorEval.CIRCULAR_REF_ERROR) {
       return new Outcome.Beyond("it rests on itself.");
     }
-    if (result instanceof BoolEval truth) {
-      return new Outcome.Computed(Value.of(truth.getBooleanValue()));
-    }
-    if (result instanceof NumericValueEval number) {
-      return new Outcome.Computed(Value.of(number.getNumberValue()));
-    }
-    if (result instanceof StringEval text) {
-      return new Outcome.Computed(Value.of(text.getStringValue()));
-    }
-    Value.Error error = new Value.Error(((ErrorEval) result).getErrorString());
+    Value value = value(result);
     List<PoiFunctions.Refused> calls = functions.refusedIn(sheet, place.row(), place.column());
-    return calls.isEmpty() ? new Outcome.Computed(error) : new Outcome.Refused(error, calls);
+    return !(value instanceof Value.Error error) || calls.isEmpty()
+        ? new Outcome.Computed(value)
+        : new Outcome.Refused(error, calls);
+  }
+
+  private static Value value(ValueEval value) {
+    if (value instanceof BoolEval truth) {
+      return Value.of(truth.getBooleanValue());
+    }
+    if (value instanceof NumericValueEval number) {
+      return Value.of(number.getNumberValue());
+    }
+    return value instanceof ErrorEval error
+        ? new Value.Error(error.getErrorString())
+        : Value.of(value instanceof StringEval text ? text.getStringValue() : "");
+  }
+
+  /**
+   * All that a cell's formula gives, by rows, of which the cell may show one; nothing if unknown.
+   */
+  public List<List<Value>> all(int sheet, Place place) {
+    CellReference cell =
+        new CellReference(workbook.getSheetName(sheet), place.row(), place.column(), false, false);
+    CellRangeAddress region =
+        new CellRangeAddress(place.row(), place.row(), place.column(), place.column());
+    try {
+      ValueEval result = evaluator.evaluateList(PoiWorkbook.ALL + "()", cell, region);
+      if (result == ErrorEval.CIRCULAR_REF_ERROR) {
+        return List.of();
+      }
+      if (!(result instanceof AreaEval area) || result instanceof RefusedArea) {
+        return List.of(List.of(value(result instanceof RefusedArea no ? no.error() : result)));
+      }
+      return IntStream.range(0, area.getHeight())
+          .mapToObj(
+              row ->
+                  IntStream.range(0, area.getWidth())
+                      .mapToObj(column -> value(area.getRelativeValue(row, column)))
+                      .toList())
+          .toList();
+    } catch (UncheckedIOException e) {
+      throw e; // the file, not the formula
+    } catch (RuntimeException | StackOverflowError e) {
+      return List.of(); // unproven, or one of POI's own gaps
+    }
   }
 
   /** What a cell's formula reads. */

@@ -20,6 +20,11 @@ final class Evaluation {
   private static final int DEEPEST_NAME = 20;
   private static final Set<String> VOLATILE = Set.of("RAND", "RANDBETWEEN", "NOW", "TODAY");
 
+  /** Without arguments, or always, they ask where the formula stands. */
+  private static final Set<String> OF_PLACE_BY_DEFAULT = Set.of("ROW", "COLUMN");
+
+  private static final Set<String> OF_PLACE = Set.of("CELL", "INDIRECT", "SINGLE");
+
   private final Library library;
   private final PoiFunctions ours;
   private final Unusual unusual;
@@ -28,6 +33,7 @@ final class Evaluation {
   private final Elements elements;
   private final Branches branches;
   private int depth;
+  private boolean hangsOnPlace;
 
   Evaluation(
       Library library, PoiFunctions ours, Unusual unusual, OperationEvaluationContext context) {
@@ -51,6 +57,11 @@ final class Evaluation {
   /** The formula's value, of an array all of it. */
   ValueEval whole(Formula formula) {
     return value(formula, false);
+  }
+
+  /** Whether the result may be another in another cell of the same array formula. */
+  boolean hangsOnPlace() {
+    return hangsOnPlace;
   }
 
   ValueEval value(Formula formula, boolean array) {
@@ -101,6 +112,9 @@ final class Evaluation {
     if (function == null) {
       throw Unproven.unknown(name);
     }
+    hangsOnPlace |=
+        OF_PLACE.contains(function.name())
+            || arguments.isEmpty() && OF_PLACE_BY_DEFAULT.contains(function.name());
     ValueEval[] values = new ValueEval[arguments.size()];
     for (int i = 0; i < values.length; i++) {
       char takes = function.takes(i);

@@ -59,10 +59,18 @@ final class ParsedFormulas {
   }
 
   private Ptg[] parse(String formula, int sheet, int row) {
+    return parse(readable(formula), names, FormulaType.CELL, sheet, row);
+  }
+
+  /** POI's tokens; what it does not read for whatever reason is refused in one way. */
+  static Ptg[] parse(
+      String formula, FormulaParsingWorkbook names, FormulaType type, int sheet, int row) {
     try {
-      return FormulaParser.parse(readable(formula), names, FormulaType.CELL, sheet, row);
+      return FormulaParser.parse(formula, names, type, sheet, row);
     } catch (StackOverflowError e) {
       throw new FormulaParseException("it is nested too deeply");
+    } catch (IllegalArgumentException e) { // of a text of more than 255 signs
+      throw new FormulaParseException("it holds more than POI reads");
     }
   }
 

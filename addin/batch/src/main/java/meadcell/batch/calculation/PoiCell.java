@@ -43,6 +43,12 @@ final class PoiCell implements EvaluationCell {
     return content.formula();
   }
 
+  /** The same for all cells of one array formula. */
+  Object formulaKey() {
+    Span array = sheet.array(place);
+    return new Key(sheet.index(), array == null ? place : array.first());
+  }
+
   @Override
   public Object getIdentityKey() {
     return new Key(sheet.index(), place);

@@ -3,7 +3,6 @@ package meadcell.batch.calculation;
 import java.util.Arrays;
 import meadcell.batch.book.DefinedName;
 import org.apache.poi.ss.formula.EvaluationName;
-import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaType;
 import org.apache.poi.ss.formula.ptg.AreaPtgBase;
 import org.apache.poi.ss.formula.ptg.NamePtg;
@@ -12,6 +11,8 @@ import org.apache.poi.ss.formula.ptg.RefPtgBase;
 
 /** A defined name as POI's evaluator sees it. */
 final class PoiName implements EvaluationName {
+  private static final int NO_ROW = -1;
+
   private final DefinedName name;
   private final int index;
   private final PoiWorkbook workbook;
@@ -44,7 +45,8 @@ final class PoiName implements EvaluationName {
   public Ptg[] getNameDefinition() {
     if (definition == null) {
       definition =
-          FormulaParser.parse(name.formula(), workbook, FormulaType.NAMEDRANGE, name.sheet());
+          ParsedFormulas.parse(
+              name.formula(), workbook, FormulaType.NAMEDRANGE, name.sheet(), NO_ROW);
     }
     return definition;
   }

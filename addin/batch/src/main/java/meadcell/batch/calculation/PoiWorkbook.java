@@ -2,8 +2,10 @@ package meadcell.batch.calculation;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.DefinedName;
@@ -17,6 +19,7 @@ import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParsingWorkbook;
 import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.SheetIdentifier;
+import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
 import org.apache.poi.ss.formula.ptg.FuncVarPtg;
@@ -40,6 +43,9 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   /** To POI, every formula is the call of one function without a name, which computes it. */
   private static final Ptg[] COMPUTE = {new NameXPxg(""), FuncVarPtg.create("", 1)};
 
+  /** The function that gives all of what the formula of its cell gives. */
+  static final String ALL = "all";
+
   private final List<? extends BookSheet> sheets;
   private final PoiSheetView[] views;
   private final List<PoiName> names = new ArrayList<>();
@@ -49,7 +55,16 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   private final PoiFunctions ours;
   private final Unusual unusual;
   private final Library library = new Library();
+
+  /** By formula, why it cannot be computed here. */
   private final Map<Object, Unproven> unproven = new HashMap<>();
+
+  /** By array formula, all of its result, for which POI asks at each of its cells. */
+  private final Map<Object, ValueEval> arrays = new HashMap<>();
+
+  /** The formulas that are being computed: those that rest on each other. */
+  private final Set<Object> working = new HashSet<>();
+
   private final ParsedFormulas parsed = new ParsedFormulas(this);
 
   /** What other workbooks are called in formulas; they are never opened. */
@@ -79,29 +94,63 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public UDFFinder getUDFFinder() {
-    return new AggregatingUDFFinder(name -> this::compute); // the evaluator casts it
+    return new AggregatingUDFFinder( // the evaluator casts it
+        name -> name.equals(ALL) ? this::all : this::compute);
   }
 
   private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {
     Place place = new Place(context.getRowIndex(), context.getColumnIndex());
     PoiSheetView sheet = views[context.getSheetIndex()];
     PoiCell cell = sheet.getCell(place.row(), place.column());
-    Unproven known = unproven.get(cell.getIdentityKey());
-    if (known != null) { // POI keeps results only
-      throw known;
-    }
     try {
       sheet.obstacle(place).ifPresent(PoiWorkbook::stop);
-      return new Evaluation(library, ours, unusual, context)
-          .result(Formula.of(written(cell)), cell.isPartOfArrayFormulaGroup());
-    } catch (Unproven | FormulaParseException e) {
-      Unproven here =
-          (e instanceof Unproven reason
-                  ? reason
-                  : new Unproven("it is written in a way that is not known here."))
-              .in(cell);
-      unproven.put(cell.getIdentityKey(), here);
-      throw here;
+      return result(cell, context);
+    } catch (Unproven e) {
+      throw e.in(cell);
+    }
+  }
+
+  private ValueEval all(ValueEval[] none, OperationEvaluationContext context) {
+    PoiCell cell =
+        views[context.getSheetIndex()].getCell(context.getRowIndex(), context.getColumnIndex());
+    return new Evaluation(library, ours, unusual, context)
+        .value(parsed(cell), cell.isPartOfArrayFormulaGroup());
+  }
+
+  private ValueEval result(PoiCell cell, OperationEvaluationContext context) {
+    Object formula = cell.formulaKey();
+    if (unproven.containsKey(formula)) { // POI keeps results only
+      throw unproven.get(formula);
+    }
+    if (arrays.containsKey(formula)) {
+      return arrays.get(formula);
+    }
+    if (!working.add(formula)) {
+      return ErrorEval.CIRCULAR_REF_ERROR;
+    }
+    boolean isArray = cell.isPartOfArrayFormulaGroup();
+    Evaluation evaluation = new Evaluation(library, ours, unusual, context);
+    try {
+      ValueEval result = evaluation.result(parsed(cell), isArray);
+      if (isArray && !evaluation.hangsOnPlace()) {
+        arrays.put(formula, result);
+      }
+      return result;
+    } catch (Unproven e) {
+      if (!evaluation.hangsOnPlace()) {
+        unproven.put(formula, e);
+      }
+      throw e;
+    } finally {
+      working.remove(formula);
+    }
+  }
+
+  private Formula parsed(PoiCell cell) {
+    try {
+      return Formula.of(written(cell));
+    } catch (FormulaParseException e) {
+      throw new Unproven("it is written in a way that is not known here.");
     }
   }
 

@@ -2,6 +2,7 @@ package meadcell.batch.calculation;
 
 import java.util.List;
 import java.util.Set;
+import meadcell.batch.book.Place;
 
 /**
  * What a formula reads.
@@ -15,6 +16,11 @@ import java.util.Set;
 public record Reads(List<Area> areas, boolean anything, Set<String> functions, String problem) {
   /** A rectangle of one sheet; all bounds are included and count from 0. */
   public record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
+    /** One cell. */
+    public static Area of(int sheet, Place place) {
+      return new Area(sheet, place.row(), place.row(), place.column(), place.column());
+    }
+
     public boolean contains(int otherSheet, int row, int column) {
       return sheet == otherSheet
           && row >= firstRow

@@ -3,8 +3,10 @@ package meadcell.batch.recalc;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
@@ -19,10 +21,9 @@ import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Live;
 import meadcell.batch.calculation.Outcome;
+import meadcell.batch.calculation.Reads;
 import meadcell.batch.calculation.Reproduction;
 import meadcell.catalogue.Catalogue;
-import meadcell.formula.Dialect;
-import meadcell.formula.FormulaScanner;
 import meadcell.office.Office;
 
 /**
@@ -36,6 +37,8 @@ public final class OfficeResults {
   /** Errors that are a result; any other is the office's way to say that it cannot compute. */
   private static final Set<String> RESULTS =
       Set.of("#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NUM!", "#N/A");
+
+  private static final Value NO_SUCH_NAME = new Value.Error("#NAME?");
 
   private final Office office;
   private final String name;
@@ -79,11 +82,12 @@ public final class OfficeResults {
     Live own =
         (sheet, row, col) -> live.isLive(sheet, row, col) && !foreign.contains(sheet, row, col);
     try (Book copy = copy(book)) {
+      OfficeCopy question = new OfficeCopy(catalogue, unknown(copy, catalogue, formulas));
       List<Outcome> before = outcomes;
       for (int round = 0; round < ROUNDS; round++) {
         List<Outcome> after = new ArrayList<>(before);
         store(copy, formulas, after);
-        askOffice(copy, catalogue, foreign, formulas, after);
+        ask(copy, question, foreign, formulas, after);
         store(copy, formulas, after);
         Calculation calculation = new Calculation(copy, catalogue, own);
         boolean settled = true;
@@ -102,7 +106,7 @@ public final class OfficeResults {
           }
         }
         if (settled) {
-          return after;
+          return founded(book, catalogue, formulas, outcomes, after);
         }
         before = after;
       }
@@ -113,6 +117,39 @@ public final class OfficeResults {
         "Formulas for LibreOffice and the cellar functions rest on each other more than "
             + ROUNDS
             + " times over.");
+  }
+
+  /**
+   * The outcomes without those that rest on what nobody computed: an office can take its error for
+   * an answer, as IFERROR and COUNT do, and would reckon with nonsense.
+   *
+   * @param alone what came of each formula without the office, and does not rest on it
+   */
+  private static List<Outcome> founded(
+      Book book,
+      Catalogue catalogue,
+      List<FormulaCell> formulas,
+      List<Outcome> alone,
+      List<Outcome> outcomes) {
+    List<Reads.Area> lacking = new ArrayList<>();
+    for (int i = 0; i < outcomes.size(); i++) {
+      if (outcomes.get(i) instanceof Outcome.Beyond) {
+        Place place = formulas.get(i).place();
+        lacking.add(Reads.Area.of(formulas.get(i).sheet(), place));
+      }
+    }
+    Calculation reading = new Calculation(book, catalogue, new CellSet());
+    CellSet unfounded = new CellSet();
+    new Affected(book, reading, new CellSet()).from(lacking).forEach(unfounded::add);
+    List<Outcome> founded = new ArrayList<>(outcomes);
+    for (int i = 0; i < outcomes.size(); i++) {
+      if (alone.get(i) instanceof Outcome.Beyond
+          && !(outcomes.get(i) instanceof Outcome.Beyond)
+          && unfounded.contains(formulas.get(i))) {
+        founded.set(i, new Outcome.Beyond("it rests on what cannot be computed here."));
+      }
+    }
+    return founded;
   }
 
   /** Whether the office reckoned with this result. */
@@ -139,24 +176,57 @@ public final class OfficeResults {
     return Books.open(bytes(book), name, limits);
   }
 
-  private void askOffice(
+  /** The functions that the office does not know: called with nothing, it names none of them. */
+  private Set<String> unknown(Book book, Catalogue catalogue, List<FormulaCell> formulas)
+      throws Office.Failed, IOException {
+    List<String> functions =
+        formulas.stream()
+            .flatMap(formula -> formula.reads().functions().stream())
+            .filter(function -> catalogue.find(function).isEmpty())
+            .distinct()
+            .toList();
+    Set<String> unknown = new HashSet<>();
+    if (functions.isEmpty()) {
+      return unknown;
+    }
+    try (Book copy = copy(book)) {
+      BookSheet sheet = copy.sheets().get(0);
+      int first = sheet.lastRow() + 1;
+      for (int i = 0; i < functions.size(); i++) {
+        sheet.putFormula(new Place(first + i, 0), functions.get(i) + "()");
+      }
+      try (Book answer = answer(bytes(copy))) {
+        for (int i = 0; i < functions.size(); i++) {
+          Place place = new Place(first + i, 0);
+          if (answer.sheets().get(0).content(place).value().equals(NO_SUCH_NAME)) {
+            unknown.add(functions.get(i));
+          }
+        }
+      }
+    }
+    return unknown;
+  }
+
+  /** Asks the office for the foreign formulas of a workbook as it stands now. */
+  private void ask(
       Book book,
-      Catalogue catalogue,
+      OfficeCopy question,
       CellSet foreign,
       List<FormulaCell> formulas,
       List<Outcome> outcomes)
       throws Office.Failed, IOException {
-    byte[] question;
-    try (Book frozen = copy(book)) {
-      freeze(frozen, catalogue, foreign, mixed(formulas, catalogue, foreign));
-      question = bytes(frozen);
+    Map<FormulaCell, String> untold;
+    byte[] asked;
+    try (Book copy = copy(book)) {
+      untold = question.prepare(copy, formulas.stream().filter(foreign::contains).toList());
+      asked = bytes(copy);
     }
-    String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-    try (Book answer = // the office's .xls can lose texts, its .ods takes numbers for truth values
-        Books.open(office.recalculated(question, from, "xlsx"), "answer.xlsx", limits)) {
+    try (Book answer = answer(asked)) {
       for (int i = 0; i < outcomes.size(); i++) {
         FormulaCell formula = formulas.get(i);
-        if (foreign.contains(formula)) {
+        if (untold.containsKey(formula)) {
+          outcomes.set(i, new Outcome.Beyond(untold.get(formula)));
+        } else if (foreign.contains(formula)) {
           String sheet = book.sheets().get(formula.sheet()).name();
           outcomes.set(i, outcome(answer, sheet, formula.place()));
         }
@@ -164,115 +234,10 @@ public final class OfficeResults {
     }
   }
 
-  /**
-   * Puts results in place of every formula with functions that no office may know. A result stands
-   * there as a formula, too: an empty text is not a blank, and an office tells the two apart.
-   */
-  private static void freeze(
-      Book book, Catalogue catalogue, CellSet foreign, List<FormulaCell> mixed) {
-    Calculation calculation = new Calculation(book, catalogue, new CellSet());
-    for (FormulaCell formula : new Affected(book, calculation, foreign).formulas()) {
-      BookSheet sheet = book.sheets().get(formula.sheet());
-      if (!formula.reads().functions().isEmpty()) {
-        if (sheet.content(formula.place()).isFormula()) { // arrays go as a whole
-          sheet.freeze(formula.place());
-        }
-        put(sheet, formula.place(), literal(formula.content().value()));
-      }
-    }
-    for (FormulaCell formula : mixed) {
-      BookSheet sheet = book.sheets().get(formula.sheet());
-      if (sheet.array(formula.place()) == null) {
-        put(sheet, formula.place(), withoutOurs(formula, book, catalogue));
-      }
-    }
-  }
-
-  private static void put(BookSheet sheet, Place place, String formula) {
-    if (!formula.isEmpty()) {
-      sheet.putFormula(place, formula);
-    }
-  }
-
-  /** Another formula in the place of one. */
-  private record Supposed(int sheet, Place place, String formula) implements Live {
-    @Override
-    public boolean isLive(int otherSheet, int row, int column) {
-      return sheet == otherSheet && place.equals(new Place(row, column));
-    }
-
-    @Override
-    public CellContent taken(int otherSheet, Place other, CellContent held) {
-      return sheet == otherSheet && place.equals(other)
-          ? new CellContent(held.value(), formula, held.look())
-          : held;
-    }
-  }
-
-  /**
-   * A formula with the results of our functions in their places. Functions that fill several cells
-   * stay: the office says that it does not know them.
-   */
-  private static String withoutOurs(FormulaCell formula, Book book, Catalogue catalogue) {
-    String text = formula.content().formula();
-    StringBuilder rest = new StringBuilder();
-    FormulaScanner tokens = new FormulaScanner(text, Dialect.EXCEL);
-    int from = -1;
-    int depth = 0;
-    while (tokens.next()) {
-      boolean isFunction = tokens.kind() == FormulaScanner.Kind.FUNCTION;
-      if (from < 0 && isFunction && givesOneCell(catalogue, tokens.text())) {
-        from = tokens.start();
-        depth = 0;
-      } else if (from < 0) {
-        rest.append(tokens.text());
-      } else {
-        depth += tokens.kind() == FormulaScanner.Kind.OPEN ? 1 : 0;
-        depth -= tokens.kind() == FormulaScanner.Kind.CLOSE ? 1 : 0;
-        if (depth == 0) {
-          String call = text.substring(from, tokens.end());
-          Live supposed = new Supposed(formula.sheet(), formula.place(), call);
-          Outcome outcome =
-              new Calculation(book, catalogue, supposed).outcome(formula.sheet(), formula.place());
-          String literal = outcome.shown().map(OfficeResults::literal).orElse("");
-          rest.append(literal.isEmpty() ? call : literal);
-          from = -1;
-        }
-      }
-    }
-    return rest.toString();
-  }
-
-  private static boolean givesOneCell(Catalogue catalogue, String name) {
-    return catalogue.find(name).filter(function -> function.result().isScalar()).isPresent();
-  }
-
-  /** A result as a formula; empty where there is none. */
-  private static String literal(Value value) {
-    if (value instanceof Value.Number number) {
-      return Double.toString(number.number());
-    }
-    if (value instanceof Value.Text text) {
-      return '"' + text.text().replace("\"", "\"\"") + '"';
-    }
-    if (value instanceof Value.Truth) {
-      return value + "()";
-    }
-    return !(value instanceof Value.Error error)
-        ? ""
-        : switch (error.code()) {
-          case "#N/A" -> "NA()";
-          case "#DIV/0!" -> "1/0";
-          default -> "SQRT(-1)"; // the office's own way to refuse
-        };
-  }
-
-  /** Formulas for the office that call our functions, too. */
-  private static List<FormulaCell> mixed(
-      List<FormulaCell> formulas, Catalogue catalogue, CellSet foreign) {
-    return formulas.stream()
-        .filter(formula -> foreign.contains(formula) && formula.isOurs(catalogue))
-        .toList();
+  /** The office's answer; its .xls can lose texts, its .ods takes numbers for truth values. */
+  private Book answer(byte[] question) throws Office.Failed, IOException {
+    String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    return Books.open(office.recalculated(question, from, "xlsx"), "answer.xlsx", limits);
   }
 
   private static Outcome outcome(Book answer, String sheetName, Place place) {

@@ -1,14 +1,19 @@
 package meadcell.batch.calculation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.Books;
+import meadcell.batch.book.Packages;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 import meadcell.cellar.Cellar;
@@ -21,6 +26,8 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -193,5 +200,76 @@ class CalculationTest {
             new Reads.Area(0, 5, 5, 5, 5)),
         reads.areas());
     assertEquals(java.util.Set.of("LAB.SO2"), reads.functions());
+  }
+
+  private static Outcome arrayCell(String formula, String a1) throws IOException {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    Sheet log = workbook.createSheet("Log");
+    for (int i = 0; i < ROWS; i++) {
+      log.createRow(i).createCell(0).setCellValue(i + 1.0);
+    }
+    name(workbook, "here", "ROW()", -1);
+    log.setArrayFormula(formula, CellRangeAddress.valueOf("C2:D4"));
+    Book book = Books.open(bytes(workbook), "log.xlsx");
+    Calculation calculation = new Calculation(book, Cellar.catalogue(), (s, r, c) -> true);
+    Outcome last = null;
+    for (String cell : List.of("C2", a1)) { // after another of its cells
+      CellReference place = new CellReference(cell);
+      last = calculation.outcome(0, new Place(place.getRow(), place.getCol()));
+    }
+    return last;
+  }
+
+  @Test
+  void cellsOfAnArrayFormulaShareOneResult() throws IOException {
+    assertEquals(new Outcome.Computed(Value.of(6)), arrayCell("A1:A3*{1,2}", "D4"));
+    assertEquals(new Outcome.Computed(new Value.Error("#N/A")), arrayCell("A1:A2*{1,2}", "D4"));
+  }
+
+  @Test
+  void anArrayFormulaThatAsksWhereItStandsIsComputedInEachCell() throws IOException {
+    assertEquals(new Outcome.Computed(Value.of(4)), arrayCell("ROW()*A$1", "D4"));
+    assertEquals(new Outcome.Computed(Value.of(4)), arrayCell("here*A$1", "D4"));
+    assertEquals(new Outcome.Computed(Value.of(4)), arrayCell("COLUMN()*A$1", "D4"));
+  }
+
+  @Test
+  void anArrayFormulaThatReadsItsOwnCellsRestsOnItself() throws IOException {
+    assertEquals(new Outcome.Beyond("it rests on itself."), arrayCell("C2:D4+A1", "D4"));
+    assertEquals(new Outcome.Beyond("it rests on itself."), arrayCell("ROW()+C2:D4", "D4"));
+  }
+
+  @Test
+  void whyAnArrayFormulaIsNotComputedIsSaidAtEachCell() throws IOException {
+    Outcome.Beyond first = (Outcome.Beyond) arrayCell("NOW()+A1:A3", "C2");
+    assertEquals(first, arrayCell("NOW()+A1:A3", "D4"));
+    assertTrue(first.reason().startsWith("NOW gives another result"), first.reason());
+  }
+
+  /** As some programs write it; POI reads up to 255 signs. */
+  @Test
+  void aFormulaWithALongTextIsBeyondThisTool() throws IOException {
+    XSSFWorkbook workbook = new XSSFWorkbook();
+    workbook.setCellFormulaValidation(false);
+    Row row = workbook.createSheet("Log").createRow(0);
+    row.createCell(0).setCellFormula("LEN(\"" + "a".repeat(300) + "\")");
+    name(workbook, "long", "\"SHORT\"", -1);
+    row.createCell(1).setCellFormula("LEN(long)");
+    Map<String, byte[]> parts = Packages.parts(bytes(workbook));
+    parts.computeIfPresent(
+        "xl/workbook.xml",
+        (part, xml) ->
+            new String(xml, StandardCharsets.UTF_8)
+                .replace("SHORT", "a".repeat(300))
+                .getBytes(StandardCharsets.UTF_8));
+    Book book = Books.open(Packages.zip(parts), "log.xlsx");
+    Calculation calculation = new Calculation(book, Cellar.catalogue(), (s, r, c) -> true);
+    for (int column = 0; column < 2; column++) {
+      Place place = new Place(0, column);
+      assertFalse(calculation.reads(0, place).canBeRead());
+      assertEquals(
+          new Outcome.Beyond("it is written in a way that is not known here."),
+          calculation.outcome(0, place));
+    }
   }
 }

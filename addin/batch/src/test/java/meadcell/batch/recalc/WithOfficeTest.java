@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -28,8 +29,10 @@ import meadcell.cellar.Cellar;
 import meadcell.office.Office;
 import org.apache.commons.math3.stat.descriptive.moment.Skewness;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
+import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -162,10 +165,74 @@ class WithOfficeTest {
     assertEquals(ExitCode.OK, run.code(), run.err());
     assertEquals(5, value(open(file), "A6"));
     assertTrue(run.err().contains("log!A6: keeps its old value"), run.err());
-    assertTrue(run.err().contains("LibreOffice gives #NAME?"), run.err());
+    assertTrue(run.err().contains("does not know its function OTHER.ADDIN"), run.err());
     double[] withStored = {brix(GRAVITIES[0]), brix(GRAVITIES[1]), brix(GRAVITIES[2]), 15};
     assertEquals(new Skewness().evaluate(withStored), value(open(file), "B6"), 1e-12);
     assertTrue(run.err().contains("log!C6: keeps its old value"), "ours, so never the office's");
+  }
+
+  /** IFERROR and COUNT take the office's "no such function" for an answer. */
+  @Test
+  void nothingRestsOnAFunctionThatTheOfficeDoesNotKnow() throws IOException {
+    XSSFWorkbook book = log(new XSSFWorkbook());
+    Name strengths = book.createName();
+    strengths.setNameName("strengths");
+    strengths.setRefersToFormula("GRAVITY.TOBRIX(log!$A$1:$A$3)");
+    rows(
+        book.getSheet("log"),
+        5,
+        row("=IFERROR(OTHER.ADDIN(B1),0)", "=COUNT(A6)+SKEW(B1:B3)"),
+        row("=IFERROR(GRAVITY.TOBRIX(1+SKEW(B1:B3)/100),0)", "=COUNT(A7)+B1"),
+        row("=IFERROR(SKEW(strengths),0)", "=IF(B1>0,SKEW(B1:B3),A8)"),
+        row("=IFERROR(_xlfn.SKEW.P(B1:B3),0)"));
+    List<String> kept = List.of("A6", "B6", "A7", "B7", "A8", "B8");
+    kept.forEach(a1 -> cell(book, "log", a1).setCellValue(77));
+    Path file = save(book, folder.resolve("log.xlsx"));
+    Run run = recalc(file, "--with-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    for (String a1 : kept) {
+      assertEquals(77, value(open(file), a1), a1);
+      assertTrue(run.err().contains("log!" + a1 + ": keeps its old value"), run.err());
+    }
+    assertTrue(
+        run.err().contains("GRAVITY.TOBRIX stands in it with what only LibreOffice can compute."));
+    int n = GRAVITIES.length;
+    double ofPopulation = skewness() * (n - 2) / Math.sqrt(n * (n - 1.0));
+    assertEquals(ofPopulation, value(open(file), "A9"), 1e-12);
+  }
+
+  @Test
+  void resultsOfSeveralCellsStandInWhatTheOfficeComputes() throws IOException {
+    resultsOfSeveralCells(log(new XSSFWorkbook()), "log.xlsx");
+  }
+
+  @Test
+  void inXlsToo() throws IOException {
+    Workbook book = new HSSFWorkbook();
+    book.addToolPack(new PoiFunctions(Cellar.catalogue()));
+    resultsOfSeveralCells(log(book), "log.xls");
+  }
+
+  private void resultsOfSeveralCells(Workbook book, String name) throws IOException {
+    rows(
+        book.getSheet("log"),
+        5,
+        row("=INDEX(GRAVITY.OFFSET({1.002;1.051},{1;1.0505},1.03,0.0005),1,2)*SKEW(A1:A3)"));
+    book.getSheet("log")
+        .setArrayFormula("SKEW(A1:A3)*GRAVITY.TOBRIX(A1:A3)", CellRangeAddress.valueOf("A7:A9"));
+    Path file = save(book, folder.resolve(name));
+    Run run = recalc(file, "--with-office");
+    assertEquals(ExitCode.OK, run.code(), run.err());
+    assertEquals("", run.err());
+    double skewness = new Skewness().evaluate(GRAVITIES);
+    Object[][] read = {{1.002}, {1.051}};
+    Object[][] due = {{1.0}, {1.0505}};
+    Object[][] offset =
+        (Object[][]) Cellar.catalogue().get("GRAVITY.OFFSET").call(read, due, 1.03, 0.0005);
+    assertEquals((Double) offset[0][1] * skewness, value(open(file), "A6"), 1e-12);
+    for (int i = 0; i < GRAVITIES.length; i++) {
+      assertEquals(brix(GRAVITIES[i]) * skewness, value(open(file), "A" + (7 + i)), 1e-12);
+    }
   }
 
   @Test

@@ -57,6 +57,9 @@ final class OdsBook implements Book {
   private final Set<Setting> settings = EnumSet.noneOf(Setting.class);
   private boolean metaChanged;
 
+  /** Null until they are asked for; this tool changes none. */
+  private List<DefinedName> names;
+
   OdsBook(byte[] bytes, Limits limits) throws IOException {
     parts = new PackageParts(bytes, limits);
     if (parts.text("META-INF/manifest.xml").contains("encryption-data")) {
@@ -201,13 +204,15 @@ final class OdsBook implements Book {
 
   @Override
   public List<DefinedName> names() {
-    List<DefinedName> names = new ArrayList<>();
-    addNames(names, "named-range");
-    addNames(names, "named-expression");
+    if (names == null) {
+      names = new ArrayList<>();
+      addNames("named-range");
+      addNames("named-expression");
+    }
     return names;
   }
 
-  private void addNames(List<DefinedName> names, String kind) {
+  private void addNames(String kind) {
     NodeList elements = content.getElementsByTagNameNS(TABLE, kind);
     for (int i = 0; i < elements.getLength(); i++) {
       Element element = (Element) elements.item(i);

@@ -46,7 +46,7 @@ final class SharedFormulas {
   private Ptg[] tokens(String formula, int row) {
     try {
       return FormulaParser.parse(formula, names, FormulaType.CELL, sheet, row);
-    } catch (FormulaParseException | StackOverflowError e) {
+    } catch (FormulaParseException | IllegalArgumentException | StackOverflowError e) {
       return null;
     }
   }
