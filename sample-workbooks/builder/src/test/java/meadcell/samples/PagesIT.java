@@ -207,9 +207,11 @@ class PagesIT {
     }
   }
 
+  /** With a time of day, as a key of the office gives it; the day counts. */
   private int feed(String vessel, int ago, String what, double amount, String unit)
       throws Exception {
-    return book.type("Additions", DAY.minusDays(ago), vessel, what, amount, unit);
+    double afternoon = CellarFile.serial(DAY.minusDays(ago)) + 0.65;
+    return book.type("Additions", afternoon, vessel, what, amount, unit);
   }
 
   private static double plato(double sg) {
@@ -480,6 +482,7 @@ class PagesIT {
 
   private void check(LocalDate day, String in, Integer percent, double read, double u)
       throws Exception {
-    book.type("Instrument checks", "Stem", day, "hydrometer", in, percent, 20, 20, read, u);
+    double noon = CellarFile.serial(day) + 0.5; // the day counts
+    book.type("Instrument checks", "Stem", noon, "hydrometer", in, percent, 20, 20, read, u);
   }
 }

@@ -164,6 +164,10 @@ class StatesIT {
   static Stream<Arguments> unknown() {
     return Stream.of(
         Arguments.of("Tastings", "unknown vessel", new Object[] {DAY, "C77", "F", 15}),
+        Arguments.of(
+            "Tastings",
+            "a day without a time",
+            new Object[] {CellarFile.serial(DAY) + 0.7, "C1", "F", 15}),
         Arguments.of("Additions", "unknown vessel", new Object[] {DAY, "C77", "honey", 1, "kg"}),
         Arguments.of("Readings", "unknown lot or vessel", new Object[] {DAY, "C77", 1.05, 15}),
         Arguments.of("Movements", "unknown vessel", new Object[] {DAY, "Tank 1", "C77", 1}),

@@ -4,6 +4,7 @@ import static meadcell.samples.cellar.Formulas.cell;
 import static meadcell.samples.cellar.Formulas.given;
 import static meadcell.samples.cellar.Formulas.orBlank;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import meadcell.samples.sheet.Book;
@@ -26,25 +27,29 @@ final class Feeds {
 
   private Feeds() {}
 
-  /** What has one of these in its name brings no sugar. */
-  private static final String[] WITHOUT_SUGAR = {
-    "sulfi",
-    "sulphi",
-    "so2",
-    "sorb",
-    "phosphat",
-    "nutri",
-    "yeast",
-    "acid",
-    "carbonat",
-    "fining",
-    "bentonit",
-    "gelatin",
-    "enzym",
-    "tannin",
-    "oak",
-    "chip"
-  };
+  /** What has one of these in its name is sulfite, */
+  private static final List<String> SULFITE = List.of("sulfi", "sulphi", "so2");
+
+  /** changes the acid, */
+  private static final List<String> ACID = List.of("acid", "carbonat");
+
+  /** or neither; none of these brings sugar. */
+  private static final List<String> NEITHER =
+      List.of(
+          "sorb",
+          "phosphat",
+          "nutri",
+          "yeast",
+          "fining",
+          "bentonit",
+          "gelatin",
+          "enzym",
+          "tannin",
+          "oak",
+          "chip");
+
+  private static final List<String> WITHOUT_SUGAR =
+      Stream.of(SULFITE, ACID, NEITHER).flatMap(List::stream).toList();
 
   static void workings(Book book, Workings state) {
     ofLots(state);
@@ -74,24 +79,24 @@ final class Feeds {
     additions
         .following(
             "ad_day",
-            "IF(ISNUMBER({addition_day})*({addition_vessel}<>\"\")*({addition_what}<>\"\"),{addition_day},\"\")")
+            "IF(ISNUMBER({addition_day})*({addition_vessel}<>\"\")*({addition_what}<>\"\"),INT({addition_day}),\"\")")
         .following("ad_vessel", "IF([ad_day]=\"\",\"\",{addition_vessel}&\"\")")
-        .following("ad_sulfite", named("[ad_day]", "\"\"", "sulfi", "sulphi", "so2"))
-        .following("ad_acid", named("[ad_day]", "\"\"", "acid", "carbonat"))
+        .following("ad_sulfite", named("[ad_day]", "\"\"", SULFITE))
+        .following("ad_acid", named("[ad_day]", "\"\"", ACID))
         .following("ad_key", named("\"\"", "[ad_day]+[ROW]/100000", WITHOUT_SUGAR))
         // 1, which is no row of a lot, where none was
         .following(
             "ad_by",
-            "IF([ad_key]=\"\",1,1+ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&(IF([ad_key]=\"\",0,{addition_day})+1)),1)*1000,0))")
+            "IF([ad_key]=\"\",1,1+ROUND(MOD(MAXIFS(l_key,l_in,[ad_vessel],l_key,\"<\"&(IF([ad_key]=\"\",0,INT({addition_day}))+1)),1)*1000,0))")
         .following(
             "ad_lot",
-            "IF([ad_key]=\"\",\"\",IF(([ad_by]>1)*((INDEX(lot_closed,[ad_by])=\"\")+(INDEX(lot_closed,[ad_by])>={addition_day})>0),INDEX(lot_name,[ad_by])&\"\",INDEX(held_lot,MATCH([ad_vessel],held_name,0))))");
+            "IF([ad_key]=\"\",\"\",IF(([ad_by]>1)*((INDEX(lot_closed,[ad_by])=\"\")+(INDEX(lot_closed,[ad_by])>=INT({addition_day}))>0),INDEX(lot_name,[ad_by])&\"\",INDEX(held_lot,MATCH([ad_vessel],held_name,0))))");
   }
 
   /** One or the other, by whether the name of what was added has one of these words in it. */
-  private static String named(String with, String without, String... words) {
+  private static String named(String with, String without, List<String> words) {
     String found =
-        Stream.of(words)
+        words.stream()
             .map(word -> "ISNUMBER(SEARCH(\"" + word + "\",{addition_what}))")
             .collect(Collectors.joining("+"));
     return "IF([ad_day]=\"\",\"\",IF(%s>0,%s,%s))".formatted(found, with, without);

@@ -95,7 +95,7 @@ final class InstrumentPage {
         .column(
             "ck_key",
             rows,
-            "IF([ck_due]=\"\",\"\",IF(AND(INDEX(check_tool,ROW())&\"\"=tool&\"\",INDEX(check_day,ROW())<=today,INDEX(check_day,ROW())>=tool_from),INDEX(check_day,ROW())+ROW()/1000,\"\"))")
+            "IF([ck_due]=\"\",\"\",IF(AND(INDEX(check_tool,ROW())&\"\"=tool&\"\",INT(INDEX(check_day,ROW()))<=today,INDEX(check_day,ROW())>=tool_from),INT(INDEX(check_day,ROW()))+ROW()/1000,\"\"))")
         .column(
             "ck_open",
             rows,

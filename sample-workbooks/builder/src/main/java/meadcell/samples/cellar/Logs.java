@@ -124,6 +124,7 @@ final class Logs {
         TASTINGS,
         "A row for each taster and vessel. Draw the sample through the nail hole, not the bung; taste blind where you can.",
         MOST_TASTINGS,
+        "IF(ISNUMBER([tasting_day]),IF([tasting_day]=INT([tasting_day]),\"\",\", a day without a time\"),\"\")",
         typed("Day", "tasting_day", 12, DATE).needed("day"),
         chosen("Vessel", "tasting_vessel", 16, "vessel_list", true).needed("vessel"),
         typed("Taster", "tasting_taster", 9, TEXT).needed("taster"),
