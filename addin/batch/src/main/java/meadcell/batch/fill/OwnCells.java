@@ -81,7 +81,7 @@ final class OwnCells {
   }
 
   /** What a formula has in common with its copies in other rows. */
-  static String form(Place place, String formula) {
+  private static String form(Place place, String formula) {
     return RelativeForm.of(formula, place.row(), place.column());
   }
 

@@ -80,8 +80,8 @@ record Results(
   }
 
   /**
-   * A cell that was filled. Which functions its formula calls is read once for a column of them;
-   * which cells, only the sheet asks that keeps the formulas of values.
+   * A cell that was filled. Which functions its formula calls is read once for a line of the plan
+   * on a sheet; which cells, only the sheet asks that keeps the formulas of values.
    */
   private FormulaCell formula(Written cell, Calculation reading, Map<String, Reads> read) {
     CellContent content = book.sheets().get(cell.sheet()).content(cell.place());
@@ -91,8 +91,8 @@ record Results(
     }
     Reads functions =
         read.computeIfAbsent(
-            cell.sheet() + OwnCells.form(cell.place(), cell.formula()),
-            form -> reading.reads(cell.sheet(), cell.place()).withoutAreas());
+            cell.sheet() + " " + cell.row().where(),
+            line -> reading.reads(cell.sheet(), cell.place()).withoutAreas());
     return new FormulaCell(cell.sheet(), cell.place(), content, functions);
   }
 

@@ -152,7 +152,7 @@ final class Logs {
     return new Log(
         book,
         ADDITIONS,
-        "Sulfite, sorbate, nutrients, acid, honey: what was added to what. Free SO₂ is followed from the last sulfite on; page This ferment reckons with honey, fruit and water from their day on.",
+        "Sulfite, sorbate, nutrients, acid, honey: what was added to what. Free SO₂ is followed from the last sulfite on; page This ferment reckons with honey, fruit and water from their day on; volumes follow Movements alone, so dip after adding them.",
         MOST,
         typed("Day", "addition_day", 12, DATE).needed("day"),
         chosen("Vessel", "addition_vessel", 18, "vessel_list", true).needed("vessel"),
