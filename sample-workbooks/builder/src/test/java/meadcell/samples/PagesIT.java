@@ -1,6 +1,7 @@
 package meadcell.samples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -404,6 +405,32 @@ class PagesIT {
     book.clear("Additions", line - 1);
     book.clear("Analyses", measured - 1);
     book.set("today_typed", DAY).resume();
+  }
+
+  @Test
+  void aRowOfALaterDayIsTold() throws Exception {
+    assertFalse(shows("Today", "Rows of later days"));
+    int line = book.type("Additions", DAY.plusDays(1), "Tank", "potassium metabisulfite", 1, "g");
+    assertTrue(shows("Today", "Rows of later days do not count: 1."));
+    book.clear("Additions", line - 1);
+  }
+
+  /** It holds 240 L; a hundredth more can be the gauge's. */
+  @ParameterizedTest
+  @CsvSource({"42, false", "43, true"})
+  void aVesselThatHoldsTooMuchIsTold(double added, boolean isTold) throws Exception {
+    int line = book.type("Movements", DAY, "Still", "Tank 3", added);
+    assertEquals(isTold, shows("Today", "Tank 3 holds more than it can"));
+    book.clear("Movements", line - 1);
+  }
+
+  /** Two days before the book's day something came last. */
+  @ParameterizedTest
+  @CsvSource({"398, false", "399, true"})
+  void aYearMistypedIsTold(int later, boolean isTold) throws Exception {
+    int line = book.type("Analyses", "Tank", DAY.plusDays(later), "pH", 3.4, 0.02);
+    assertEquals(isTold, shows("Today", "401 days after the one before it: is its year right?"));
+    book.clear("Analyses", line - 1);
   }
 
   /** Sulfite that was added since is not needed once more. */
