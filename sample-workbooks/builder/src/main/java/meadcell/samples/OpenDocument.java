@@ -38,11 +38,15 @@ final class OpenDocument {
     };
   }
 
-  /** The office names its own language. */
+  /** The office names its own language, and its own font where it has it. */
   private static String language(String styles, XSSFWorkbook built) {
     String own = "fo:language=\"en\" fo:country=\"US\"";
     if (!styles.contains(own)) {
       throw new IllegalStateException("the office stores its language in another way now");
+    }
+    if (!styles.contains("style:font-name=\"Liberation Sans\"")) {
+      throw new IllegalStateException(
+          "the office names a font that it found here: install fonts-liberation first");
     }
     return built
         .getProperties()
