@@ -26,7 +26,7 @@ record Written(
     Runnable restore) {
 
   Reads.Area area() {
-    return new Reads.Area(sheet, place.row(), place.row(), place.column(), place.column());
+    return Reads.Area.of(sheet, place);
   }
 
   /** Whether the formula stood there already. */
