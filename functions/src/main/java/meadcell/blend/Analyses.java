@@ -65,7 +65,8 @@ final class Analyses {
   /** {@return the last analysis of a lot up to the end of a day; null where there is none} */
   Analysis latest(int lot, double day) {
     TreeMap<Double, Analysis> ofLot = byLot.get(lot);
-    Map.Entry<Double, Analysis> found = ofLot == null ? null : ofLot.floorEntry(day);
+    Map.Entry<Double, Analysis> found =
+        ofLot == null ? null : ofLot.lowerEntry(Math.floor(day) + 1);
     if (found == null && water.isPresent() && water.getAsInt() == lot) {
       return new Analysis(lot, day, 0, 0, 0);
     }
@@ -74,21 +75,24 @@ final class Analyses {
 
   /**
    * {@return the analyses by the number of steps that went before them} A sample tells what its
-   * vessel holds once nothing more comes into it that day; what is drawn after that is like it.
+   * vessel holds once nothing more comes into it that day, unless both have a time; what is drawn
+   * after that is like it.
    */
   Map<Integer, List<Analysis>> byPosition(List<Step> steps) {
     Map<Analysis, Integer> position = new HashMap<>();
     for (int i = 0; i < steps.size(); i++) {
       Step step = steps.get(i);
-      Analysis same = byLot.containsKey(step.to()) ? latest(step.to(), step.day()) : null;
-      if (same != null && same.day() == step.day()) {
-        position.put(same, i + 1);
+      TreeMap<Double, Analysis> ofLot = byLot.getOrDefault(step.to(), new TreeMap<>());
+      for (double day : new double[] {Math.floor(step.day()), step.day()}) {
+        if (ofLot.containsKey(day)) {
+          position.put(ofLot.get(day), i + 1);
+        }
       }
     }
     Map<Integer, List<Analysis>> by = new HashMap<>();
     byLot.values().stream()
         .flatMap(ofLot -> ofLot.values().stream())
-        .sorted(Comparator.comparingInt(Analysis::row))
+        .sorted(Comparator.comparingDouble(Analysis::day))
         .forEach(
             analysis ->
                 by.computeIfAbsent(

@@ -69,6 +69,10 @@ enum BlendReason implements Reason {
       NO_SOLUTION,
       "The {property} is not known: analyses have none of \"{liquid}\" by the day it came in, and no"
           + " later one of the vessel."),
+  ADDED(
+      NO_SOLUTION,
+      "The {property} is not known: what was added to \"{vessel}\" on {day} (row {row} of additions)"
+          + " changed it, and it was not measured on a later day since."),
   FERMENTABLE_CAME(
       NO_SOLUTION,
       "The {property} is not known: \"{liquid}\", which may ferment as far as analyses say, came into"

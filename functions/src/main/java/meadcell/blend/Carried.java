@@ -3,7 +3,9 @@ package meadcell.blend;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import meadcell.blend.Analyses.Analysis;
 import meadcell.catalogue.Arg;
 import meadcell.catalogue.CellarFunction;
@@ -51,6 +53,7 @@ public final class Carried {
    * @param property what is asked, as analyses name it
    * @param day state at the end of this day; left out: after the last transfer, day number
    * @param humidityPercent relative humidity of the cellar, %
+   * @param additions a row for each addition; left out or blank: there were none
    */
   @CellarFunction(
       summary =
@@ -61,8 +64,8 @@ public final class Carried {
           "The log is replayed by day, each vessel well mixed. Amounts add up: of strength the masses"
               + " of water and ethanol as in BLEND.ABV, of all else value · volume. What a gauge row"
               + " finds missing has evaporated: what is dissolved stays behind, strength goes by"
-              + " humidity as in BARREL.STRENGTH. An analysis replaces what was carried. u² = Σ (∂y/∂x ·"
-              + " u(x))² over all analyses and all rows of transfers, and the humidity.",
+              + " humidity as in BARREL.STRENGTH. An analysis replaces what was carried; an"
+              + " addition makes it unknown. u² = Σ (∂y/∂x · u(x))² over all analyses and all rows of transfers, and the humidity.",
       source =
           "Conservation of mass; OIML R 22 (1975); propagation of uncertainty, JCGM 100:2008, 5.1.2."
               + " Evaporation: that of BARREL.STRENGTH, neutral humidity 67 ± 1.5 % (65 to 70 %, from"
@@ -78,8 +81,12 @@ public final class Carried {
           "Analyses are named as in transfers, a vessel or a liquid from outside; property is any name,"
               + " in one unit throughout; strength (or abv, alcohol) is in % vol, sugar in g/L. A sample"
               + " counts for its vessel from the last filling of that day on; of two on a day, the later"
-              + " row; day left out is that of the last row or analysis. A liquid called water holds"
+              + " row; day left out is that of the last row, analysis or addition. A liquid called water holds"
               + " nothing unless an analysis says so.\n"
+              + "What additions name is not known from their day on, and in whatever is drawn from there,"
+              + " until an analysis of a later day; of an addition to an empty vessel, what comes in first."
+              + " Their property blank: everything changed. What was mixed in by a measured volume belongs into"
+              + " transfers instead, and is carried.\n"
               + "Write to loss what ran away, and only what air took shall be missing at a gauge row. A"
               + " gauge beyond the account undoes evaporation that an earlier one had found too much of.\n"
               + "Refused: pH and free SO₂, which are not conserved, and gravities; a 0 without its"
@@ -107,7 +114,11 @@ public final class Carried {
               is = Quantity.PERCENT,
               from = 40,
               to = 99)
-          OptionalDouble humidityPercent) {
+          OptionalDouble humidityPercent,
+      @Arg(
+              name = "additions",
+              help = "A row for each addition of which only an analysis tells what it did")
+          Optional<Rows<AdditionRow>> additions) {
     Property asked = Property.asked(property);
     if (analyses.stream().noneMatch(row -> asked.isNamed(row.property()))) {
       List<String> names = analyses.stream().map(AnalysisRow::property).distinct().toList();
@@ -115,20 +126,20 @@ public final class Carried {
     }
     TransferLog log = TransferLog.of(transfers, OptionalDouble.empty(), Slack.byUncertainty());
     int index = log.find(TransferReason.UNKNOWN_LOT, lot);
-    double end = day.orElse(Math.max(log.day(), lastDay(analyses, asked)));
+    List<AdditionRow> added = additions.map(Rows::list).orElse(List.of());
+    double end = day.orElse(lastDay(log, analyses, asked, added));
     double humidity = humidityPercent.orElse(Evaporation.NEUTRAL_HUMIDITY);
     Walk walk =
         Walk.of(
-            new Walk.Asked(log, analyses.list(), asked, end, humidity, humidityPercent.isEmpty()));
+            new Walk.Asked(
+                log, analyses.list(), added, asked, end, humidity, humidityPercent.isEmpty()));
     Carry carry = walk.carry();
     if (carry.volumeL(index) == 0 || log.filled().noneMatch(vessel -> vessel == index)) {
       throw new Refusal(TransferReason.NOTHING_LEFT).with("lot", log.name(index));
     }
     walk.refuseRestless(index);
     if (!carry.isKnown(index)) {
-      throw new Refusal(BlendReason.NOT_ANALYSED)
-          .with("property", asked.name())
-          .with("liquid", carry.unknown(index));
+      throw carry.refusal(asked, index);
     }
     Slopes slopes = carry.slopes(index);
     double byHumidity = walk.byHumidity(index);
@@ -138,12 +149,16 @@ public final class Carried {
         because(log, slopes.byAnalysis()));
   }
 
-  private static double lastDay(Rows<AnalysisRow> analyses, Property asked) {
-    return analyses.stream()
-        .filter(row -> asked.isNamed(row.property()))
-        .mapToDouble(AnalysisRow::day)
-        .max()
-        .orElseThrow();
+  private static double lastDay(
+      TransferLog log, Rows<AnalysisRow> analyses, Property asked, List<AdditionRow> added) {
+    DoubleStream analysed =
+        analyses.stream()
+            .filter(row -> asked.isNamed(row.property()))
+            .mapToDouble(AnalysisRow::day);
+    DoubleStream others =
+        DoubleStream.concat(
+            DoubleStream.of(log.day()), added.stream().mapToDouble(AdditionRow::day));
+    return DoubleStream.concat(analysed, others).max().orElseThrow();
   }
 
   private static Statement because(TransferLog log, Map<Analysis, Double> byAnalysis) {

@@ -1,11 +1,15 @@
 package meadcell.blend;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import meadcell.blend.Additions.Addition;
 import meadcell.blend.Analyses.Analysis;
+import meadcell.catalogue.Quantity;
 import meadcell.catalogue.Refusal;
 import meadcell.transfers.Step;
 import meadcell.transfers.TransferLog;
@@ -16,18 +20,27 @@ import meadcell.transfers.TransferLog;
  *
  * <p>What a gauge finds missing has evaporated. What it finds beyond the account puts back what
  * evaporated since the last analysis, which was too much; what is still beyond scales the content.
+ *
+ * <p>An addition makes unknown what its vessel holds at any time of that day, or gets first after
+ * it, until an analysis of a later day.
  */
 final class Carry {
   private final Amounts amounts;
   private final Analyses analyses;
+  private final Additions additions;
   private final TransferLog log;
   private final Map<Double, double[]> ofSources = new HashMap<>();
   private final List<Entry> tape = new ArrayList<>();
 
-  /** By vessel: what a litre holds, null where that is unknown, and because of which liquid. */
+  /** By vessel: what a litre holds, null where that is unknown, and why that is. */
   private final double[][] perLitre;
 
-  private final int[] unknown;
+  private final Unknown[] unknown;
+
+  /** By vessel: the last addition that was not measured since, and whether it met a liquid. */
+  private final Addition[] added;
+
+  private final boolean[] isMixedIn;
   private final double[] volumeL;
   private final double[] evaporatedL;
 
@@ -35,6 +48,9 @@ final class Carry {
   interface Watch {
     /** An analysis before it replaces what was carried, NaN if that is unknown. */
     default void analysed(Analysis analysis, double carried) {}
+
+    /** Something was added to a vessel. */
+    default void added(int vessel) {}
 
     /** A step is to come. */
     default void step(Carry carry, Step step) {}
@@ -48,27 +64,48 @@ final class Carry {
     void back(Slopes slopes);
   }
 
-  Carry(TransferLog log, Analyses analyses, Amounts amounts, double endOfDay, Watch watch) {
+  /**
+   * What makes a property unknown.
+   *
+   * @param lot index of the liquid or vessel
+   * @param addition what was added to it; null where it came without an analysis
+   */
+  private record Unknown(int lot, Addition addition) {}
+
+  Carry(
+      TransferLog log,
+      Analyses analyses,
+      Additions additions,
+      Amounts amounts,
+      double endOfDay,
+      Watch watch) {
     this.log = log;
     this.amounts = amounts;
     this.analyses = analyses;
+    this.additions = additions;
     perLitre = new double[log.size()][];
-    unknown = new int[log.size()];
+    unknown = new Unknown[log.size()];
+    added = new Addition[log.size()];
+    isMixedIn = new boolean[log.size()];
     volumeL = new double[log.size()];
     evaporatedL = new double[log.size()];
     List<Step> steps = log.steps();
     Map<Integer, List<Analysis>> byPosition = analyses.byPosition(steps);
+    Deque<Addition> toCome = new ArrayDeque<>(additions.byDay());
+    double lastDay = Math.floor(endOfDay);
     for (int i = 0; i <= steps.size(); i++) {
       for (Analysis analysis : byPosition.getOrDefault(i, List.of())) {
-        if (analysis.day() <= endOfDay) {
-          watch.analysed(analysis, valueOf(analysis.lot()));
-          replace(analysis);
+        if (Math.floor(analysis.day()) <= lastDay) {
+          addUpTo(analysis.day(), toCome, watch);
+          analyse(analysis, watch);
         }
       }
-      if (i == steps.size() || steps.get(i).day() > endOfDay) {
+      if (i == steps.size() || Math.floor(steps.get(i).day()) > lastDay) {
+        addUpTo(lastDay, toCome, watch);
         break;
       }
       Step step = steps.get(i);
+      addUpTo(step.day(), toCome, watch);
       watch.step(this, step);
       if (step.kind() == Step.Kind.GAUGED) {
         gauge(step);
@@ -87,9 +124,18 @@ final class Carry {
     return perLitre[vessel] != null;
   }
 
-  /** {@return the name of a liquid that makes the vessel's property unknown} */
-  String unknown(int vessel) {
-    return log.name(unknown[vessel]);
+  /** {@return why a vessel's property is unknown} */
+  Refusal refusal(Property property, int vessel) {
+    Addition addition = unknown[vessel].addition();
+    String lot = log.name(unknown[vessel].lot());
+    Refusal refusal =
+        addition == null
+            ? new Refusal(BlendReason.NOT_ANALYSED).with("liquid", lot)
+            : new Refusal(BlendReason.ADDED)
+                .with("vessel", lot)
+                .with("day", addition.day(), Quantity.DATE)
+                .with("row", addition.row());
+    return refusal.with("property", property.name());
   }
 
   /** {@return what a litre of the account holds} */
@@ -109,6 +155,31 @@ final class Carry {
       tape.get(i).back(slopes);
     }
     return slopes;
+  }
+
+  private void addUpTo(double day, Deque<Addition> toCome, Watch watch) {
+    while (!toCome.isEmpty() && toCome.peek().day() <= day) {
+      Addition addition = toCome.pop();
+      int vessel = addition.lot();
+      added[vessel] = addition;
+      isMixedIn[vessel] = volumeL[vessel] > 0;
+      makeUnknown(vessel);
+      watch.added(vessel);
+    }
+  }
+
+  private void makeUnknown(int vessel) {
+    perLitre[vessel] = null;
+    unknown[vessel] = new Unknown(vessel, added[vessel]);
+  }
+
+  private void analyse(Analysis analysis, Watch watch) {
+    int vessel = analysis.lot();
+    if (added[vessel] == null || added[vessel].day() < Math.floor(analysis.day())) {
+      added[vessel] = null;
+      watch.analysed(analysis, valueOf(vessel));
+      replace(analysis);
+    }
   }
 
   private void replace(Analysis analysis) {
@@ -138,14 +209,19 @@ final class Carry {
     int from = step.from();
     int to = step.to();
     boolean came = step.kind() == Step.Kind.CAME;
+    Addition changed = came ? additions.latest(from, step.day()) : null;
     Analysis source = came ? analyses.latest(from, step.day()) : null;
+    if (changed != null && source != null && changed.day() >= Math.floor(source.day())) {
+      source = null;
+    }
+    Unknown why = came ? new Unknown(from, changed) : unknown[from];
     double[] in = came ? of(source) : perLitre[from];
     double[] before = step.heldL() == 0 ? in : perLitre[to];
     if (step.heldL() == 0) {
       evaporatedL[to] = 0;
-      unknown[to] = came ? from : unknown[from];
-    } else if (before != null) {
-      unknown[to] = came ? from : unknown[from];
+    }
+    if (step.heldL() == 0 || before != null) {
+      unknown[to] = why;
     }
     double moved = step.row().volumeL();
     double sum = step.heldL() + moved;
@@ -162,6 +238,21 @@ final class Carry {
       volumeL[from] = step.leftL();
     }
     tape.add(new Mixed(step, came, source, amounts, in, before, after));
+    meetAddition(step);
+  }
+
+  /** What comes in on the day of an addition, or first after it. */
+  private void meetAddition(Step step) {
+    int to = step.to();
+    if (added[to] == null) {
+      return;
+    }
+    if (added[to].day() == Math.floor(step.day()) || !isMixedIn[to]) {
+      isMixedIn[to] = true;
+      makeUnknown(to);
+    } else if (step.heldL() == 0) {
+      added[to] = null;
+    }
   }
 
   /** Liquid of a source or of another vessel into what a vessel held. */

@@ -88,7 +88,7 @@ final class Rest implements Carry.Watch {
   }
 
   void refuseRestless(int lot, double day) {
-    if (since[lot] != null && since[lot].day() < day) {
+    if (since[lot] != null && since[lot].day() < Math.floor(day)) {
       throw since[lot].refusal();
     }
   }
@@ -122,9 +122,16 @@ final class Rest implements Carry.Watch {
     begunOn[vessel] = analysis.day();
   }
 
+  /** What it was may ferment. */
+  @Override
+  public void added(int vessel) {
+    worked[vessel] = true;
+    seen[vessel] = false;
+  }
+
   private boolean isDry(int vessel, double day) {
     Analysis sugar = sugars.latest(vessel, day);
-    return sugar != null && sugar.day() == day && sugar.value() <= DRY;
+    return sugar != null && Math.floor(sugar.day()) == Math.floor(day) && sugar.value() <= DRY;
   }
 
   /** In a ferment, sugar falls and strength rises. */

@@ -34,7 +34,7 @@ final class Uptake {
    * @param firstDay what comes in after it counts
    */
   Uptake(TransferLog log, Rows<AirRow> vessels, double firstDay, Map<Way, Double> rates) {
-    this.firstDay = firstDay;
+    this.firstDay = Math.floor(firstDay);
     this.rates = rates;
     for (AirRow row : vessels) {
       OptionalInt vessel = log.indexOf(row.vessel());
@@ -51,14 +51,14 @@ final class Uptake {
     passedUntil = new double[log.size()];
     double day = 0;
     for (Step step : log.steps()) {
-      if (step.day() > day) {
+      if (Math.floor(step.day()) > day) {
         close(day);
-        day = step.day();
+        day = Math.floor(step.day());
       }
       pass(step.to(), day);
       pass(step.from(), day);
       if (step.kind() != Step.Kind.GAUGED) {
-        move(step);
+        move(step, day);
       }
       volumeL[step.to()] =
           step.kind() == Step.Kind.GAUGED
@@ -72,7 +72,7 @@ final class Uptake {
     }
     close(day);
     for (int vessel = 0; vessel < volumeL.length; vessel++) {
-      pass(vessel, log.day());
+      pass(vessel, Math.floor(log.day()));
     }
   }
 
@@ -80,7 +80,7 @@ final class Uptake {
     return taken.get(vessel).getOrDefault(way, 0.0);
   }
 
-  private void move(Step step) {
+  private void move(Step step, double day) {
     int to = step.to();
     double moved = step.row().volumeL();
     double share = moved / (step.heldL() + moved);
@@ -92,11 +92,11 @@ final class Uptake {
     }
     AirRow target = air.get(to);
     if (target != null && target.bottles()) {
-      add(to, Way.FILLING, share, step.day());
+      add(to, Way.FILLING, share, day);
     } else if (step.heldL() > 0 && share < TOPPING) {
-      add(to, Way.TOPPING, 1, step.day());
+      add(to, Way.TOPPING, 1, day);
     } else if (!came) {
-      add(to, Way.RACKING, share, step.day());
+      add(to, Way.RACKING, share, day);
     }
   }
 

@@ -19,13 +19,19 @@ final class Walk {
   record Asked(
       TransferLog log,
       List<AnalysisRow> analyses,
+      List<AdditionRow> additions,
       Property property,
       double endOfDay,
       double humidity,
       boolean humidityIsGuessed) {
     Carry carry(double humidity, double endOfDay, Carry.Watch watch) {
       return new Carry(
-          log, new Analyses(log, analyses, property), property.amounts(humidity), endOfDay, watch);
+          log,
+          new Analyses(log, analyses, property),
+          new Additions(log, additions, analyses, property),
+          property.amounts(humidity),
+          endOfDay,
+          watch);
     }
   }
 

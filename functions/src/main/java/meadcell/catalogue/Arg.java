@@ -20,6 +20,7 @@ import java.lang.annotation.Target;
  *       each column; {@code OptionalDouble}s and what has a default may be blank; a {@link Cell} is
  *       read only when it is asked, and a last component of type {@code Cell[]} takes all columns
  *       that follow; {@link RowNumber} marks one that is no column;
+ *   <li>{@code Optional} of them: a table that may be left out or blank throughout;
  *   <li>{@code Cell[][]}: a table whose columns differ from call to call;
  *   <li>a record: several arguments that belong together, such as a cask's size. Its components
  *       stand in its place, one after another; those that may be left out go to the end of the

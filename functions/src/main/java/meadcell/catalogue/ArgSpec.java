@@ -7,6 +7,7 @@ import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 
@@ -32,6 +33,7 @@ public final class ArgSpec {
     this.optional =
         kind == Kind.REST
             || type == OptionalDouble.class
+            || type == Optional.class
             || !Double.isNaN(declared.byDefault())
             || !declared.byDefaultWord().isEmpty();
     this.reader = new CellReader(this, argument);
@@ -45,14 +47,18 @@ public final class ArgSpec {
   static ArgSpec of(
       AnnotatedElement element, Class<?> type, Type generic, String owner, String argument) {
     Declared declared = Declared.of(element, owner);
+    Type table = type == Optional.class ? only(generic) : generic;
     RowSpec rows =
-        type == Rows.class
-            ? RowSpec.of(
-                (Class<?>) ((ParameterizedType) generic).getActualTypeArguments()[0],
-                declared.name())
+        type == Rows.class || type == Optional.class
+            ? RowSpec.of((Class<?>) only(table), declared.name())
             : null;
     return new ArgSpec(
         declared, type, Kind.of(type), rows, argument == null ? declared.name() : argument);
+  }
+
+  /** What stands between the brackets of a generic type. */
+  private static Type only(Type generic) {
+    return ((ParameterizedType) generic).getActualTypeArguments()[0];
   }
 
   /** {@return the argument's name} */
@@ -153,11 +159,14 @@ public final class ArgSpec {
 
   /**
    * Whether what a cell holds leaves the argument out. A blank cell comes as 0 in every host, so 0
-   * does, too, wherever it is not a value that the argument takes.
+   * does, too, wherever it is not a value that the argument takes. A table may be blank throughout.
    */
   boolean isLeftOutBy(Object raw, UnitSystem system) {
     if (raw == null) {
       return true;
+    }
+    if (optional && kind == Kind.TABLE) {
+      return CellReader.isBlankTable(raw);
     }
     Object cell = CellReader.unwrapped(raw);
     return optional
@@ -186,6 +195,9 @@ public final class ArgSpec {
   Object whenLeftOut(UnitSystem system) {
     if (type == OptionalDouble.class) {
       return OptionalDouble.empty();
+    }
+    if (type == Optional.class) {
+      return Optional.empty();
     }
     return switch (kind) {
       case NUMBER -> reader.typed(defaultNumber(system));

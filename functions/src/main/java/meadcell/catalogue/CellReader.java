@@ -1,6 +1,7 @@
 package meadcell.catalogue;
 
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
 
@@ -62,13 +63,25 @@ final class CellReader {
     return true;
   }
 
+  static boolean isBlankTable(Object raw) {
+    Object cell = unwrapped(raw);
+    return cell instanceof Object[][] cells
+        ? Arrays.stream(cells).allMatch(CellReader::isBlank)
+        : isNothing(cell);
+  }
+
   /** The Java value of an argument that is not a column. */
   Object argument(Object raw, UnitSystem system) {
     return switch (spec.kind()) {
       case NUMBER, TEXT, CHOICE -> value(single(raw), null, system);
       case NUMBER_TABLE -> numberTable(table(raw), system);
-      case TABLE ->
-          spec.rows() == null ? cells(table(raw), system) : spec.rows().read(table(raw), system);
+      case TABLE -> {
+        if (spec.rows() == null) {
+          yield cells(table(raw), system);
+        }
+        Rows<Record> rows = spec.rows().read(table(raw), system);
+        yield spec.isOptional() ? Optional.of(rows) : rows;
+      }
       case NUMBERS, TEXTS, REST ->
           throw new IllegalStateException(spec.name() + ": columns are read together");
     };

@@ -1,5 +1,6 @@
 package meadcell.catalogue;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What an argument takes; follows from its Java type. */
@@ -44,6 +45,7 @@ public enum Kind {
       return NUMBER_TABLE;
     }
     if (type == Rows.class
+        || type == Optional.class
         || type == Cell[][].class
         || type == Cell.class
         || type == Cell[].class) {

@@ -68,12 +68,15 @@ public final class TransferLog {
     gauge = index(GAUGE);
     transfers.forEach(this::check);
     List<TransferRow> rows = inOrder(transfers.list());
-    day = endOfDay.orElse(rows.get(rows.size() - 1).day());
+    double asked = endOfDay.orElse(rows.get(rows.size() - 1).day());
+    double until = asked;
     for (TransferRow row : rows) {
-      if (row.day() <= day) {
+      if (Math.floor(row.day()) <= Math.floor(asked)) {
         replay(row, index(row.from()), index(row.to()));
+        until = Math.max(until, row.day());
       }
     }
+    day = until;
   }
 
   private record Placed(TransferRow row, double order) {

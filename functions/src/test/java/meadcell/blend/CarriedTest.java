@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TreeMap;
@@ -35,7 +36,8 @@ class CarriedTest {
         lot,
         property,
         day,
-        humidity);
+        humidity,
+        Optional.empty());
   }
 
   private static Carried.Value carried(
@@ -129,6 +131,37 @@ class CarriedTest {
     assertEquals(1.2, carried(log, analyses, "Tank", "strength").uncertainty(), 1e-4);
     analyses[0][3] = 100.0;
     assertEquals(2, carried(log, analyses, "Tank", "sugar").uncertainty(), 1e-9);
+  }
+
+  /** A log may be sorted as one likes. */
+  @Test
+  void theLaterAnalysisCountsWhereverItStands() {
+    Object[][] log = {{"Mead", "Cask", 200.0, 1.0}};
+    Object[] early = {"Cask", 50.0, "iron", 7.0};
+    Object[] late = {"Cask", 80.0, "iron", 5.0};
+    assertEquals(5, carried(log, new Object[][] {early, late}, "Cask", "iron").value());
+    assertEquals(5, carried(log, new Object[][] {late, early}, "Cask", "iron").value());
+    Object[] again = {"Cask", 80.0, "iron", 6.0};
+    assertEquals(6, carried(log, new Object[][] {late, again}, "Cask", "iron").value());
+  }
+
+  /** Whatever has a time of day belongs to its day. */
+  @Test
+  void daysMayHaveATime() {
+    Object[][] log = {{"Mead", "Tank", 100.0, 1.3}, {"Water", "Tank", 100.0, 5.6}};
+    Object[][] later = {{"Mead", 1.7, "iron", 8.0}};
+    assertEquals(8, ironOn(log, later, 4));
+    assertEquals(4, ironOn(log, later, 5), "at the end of that day");
+    Object[][] both = {{"Mead", 1.0, "iron", 8.0}, {"Tank", 5.4, "iron", 6.0}};
+    assertEquals(3, ironOn(log, both, 5), "sampled before the water came");
+    both[1][1] = 5.0;
+    assertEquals(6, ironOn(log, both, 5), "without a time, once nothing more comes");
+    both[1][1] = 5.7;
+    assertEquals(6, ironOn(log, both, 5));
+  }
+
+  private static double ironOn(Object[][] log, Object[][] analyses, double day) {
+    return carried(log, analyses, "Tank", "iron", OptionalDouble.of(day), UNTOLD).value();
   }
 
   /** Half a cellar's doubt each from two meads, and a shared one where both are the same. */
@@ -345,7 +378,9 @@ class CarriedTest {
               log,
               Tables.read("BLEND.CARRIED", 1, plain.analyses()),
               meadcell.blend.Property.asked(strength ? "strength" : "acid"));
-      Carry carry = new Carry(log, analyses, amounts, plain.day, new Carry.Watch() {});
+      Additions none =
+          new Additions(log, List.of(), List.of(), meadcell.blend.Property.asked("acid"));
+      Carry carry = new Carry(log, analyses, none, amounts, plain.day, new Carry.Watch() {});
       double[] held = new double[2];
       for (int vessel = 0; vessel < log.size(); vessel++) {
         for (int k = 0; k < 2 && carry.volumeL(vessel) > 0; k++) {

@@ -1,5 +1,6 @@
 package meadcell.blend;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -82,6 +83,19 @@ class OxygenTest {
     log[2][2] = 9.9;
     assertEquals(0.35, of("topping", oxygen(log, VESSELS, "Cask", ALL, ALL)), 1e-12);
     assertEquals(3.5 * 90 / 99.9, of("racking", oxygen(log, VESSELS, "Cask", ALL, ALL)), 1e-12);
+  }
+
+  /** A cask is left open for the night but once. */
+  @Test
+  void daysMayHaveATime() {
+    Object[][] log = {
+      {"Mead", "Tank", 300.0, 1.0}, {"Tank", "Cask", 90.0, 10.0}, {"Tank", "Cask", 10.0, 10.0},
+    };
+    Oxygen.Share[] whole = oxygen(log, VESSELS, "Cask", ALL, OptionalDouble.of(30));
+    log[1][3] = 10.2;
+    log[2][3] = 10.6;
+    assertArrayEquals(whole, oxygen(log, VESSELS, "Cask", ALL, OptionalDouble.of(30)));
+    assertArrayEquals(whole, oxygen(log, VESSELS, "Cask", ALL, OptionalDouble.of(30.5)));
   }
 
   @Test

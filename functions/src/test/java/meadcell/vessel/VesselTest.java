@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.catalogue.Tables;
@@ -93,6 +94,17 @@ class VesselTest {
   }
 
   /** Else the second spelling is a source, and the cask is filled from nowhere. */
+  /** What is done by day is in at its end, whatever time it says. */
+  @Test
+  void aDayEndsWithItsLastRow() {
+    Object[][] log = {{"Mead", "Cask", 200.0, 1.4}, {"Cask", "loss", 10.0, 5.9}};
+    FunctionSpec holds = Cellar.catalogue().get("VESSEL.HOLDS");
+    assertEquals(200.0, holds.call(log, "Cask", 1.0));
+    assertEquals(200.0, holds.call(log, "Cask", 4.99));
+    assertEquals(190.0, holds.call(log, "Cask", 5.0));
+    assertEquals(190.0, holds.call(log, "Cask", 5.2));
+  }
+
   @Test
   void aNameIsTheSameWithAnySpaces() {
     for (String spelling : new String[] {"Tank  1", "Tank\u00a01", " tank\u202f1\u00a0"}) {

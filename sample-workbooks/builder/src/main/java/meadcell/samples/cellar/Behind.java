@@ -28,6 +28,7 @@ final class Behind {
     Feeds.fed(logs.beside("additions", Logs.MOST + SPARE, "ad_day"));
     book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
+    book.formulaName("changes", "INDEX(changes_block,1,1):INDEX(changes_block,additions_used,3)");
     Workings state = new Workings(book, STATE);
     lists(state);
     vessels(state);

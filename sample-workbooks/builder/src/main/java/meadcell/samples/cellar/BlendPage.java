@@ -69,13 +69,7 @@ final class BlendPage {
   }
 
   private static String carried(String property, int place) {
-    return given(
-        "[Vessel]",
-        orBlank(
-            Added.unlessChanged(
-                "[Vessel]",
-                property,
-                cell(Formulas.carried("[Vessel]", quoted(property)), place))));
+    return given("[Vessel]", orBlank(cell(Formulas.carried("[Vessel]", quoted(property)), place)));
   }
 
   /** The first thing that is not known of a vessel. */
@@ -84,9 +78,9 @@ final class BlendPage {
         "[Vessel]",
         "IF([In stock]=\"\",\"it holds nothing\",IF([Strength]=\"\",%s,IF([Sugar]=\"\",%s,IF([Acid]=\"\",%s,\"\"))))"
             .formatted(
-                Added.why("[Vessel]", "strength"),
-                Added.why("[Vessel]", "sugar"),
-                Added.why("[Vessel]", "titratable acidity")));
+                Formulas.notCarried("[Vessel]", quoted("strength")),
+                Formulas.notCarried("[Vessel]", quoted("sugar")),
+                Formulas.notCarried("[Vessel]", quoted("titratable acidity"))));
   }
 
   private static void stock(Block block) {

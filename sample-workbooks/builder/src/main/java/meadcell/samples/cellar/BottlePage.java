@@ -43,7 +43,7 @@ final class BottlePage {
   static void workings(Workings state) {
     state.array(
         READINGS,
-        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since)*(g_day>N(INDEX(changed_sugar_own,bottle_row))),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
+        "IFERROR(LARGE(IF((g_lot=bottle_lot)*(g_day<=today)*(g_day>=bottle_since)*(g_day>=1+INT(MAXIFS(ad_key,ad_vessel,bottle_lot&\"\",ad_key,\"<\"&(today+1)))),g_day+ROW(g_day)/100000,\"\"),ROW($A$1:$A$"
             + READINGS
             + ")),\"\")",
         "rest_keys");

@@ -39,16 +39,12 @@ final class Filled {
   private static String unknown() {
     return "IF(@_abv=\"\",\"No strength: \"&%s,IF(@_sugar=\"\",\"No sugar: \"&%s,IF(@_acid=\"\",\"No acidity: \"&%s,\"\")))"
         .formatted(
-            Added.why("@_lot", "strength"),
-            Added.why("@_lot", "sugar"),
-            Added.why("@_lot", "titratable acidity"));
+            Formulas.notCarried("@_lot", quoted("strength")),
+            Formulas.notCarried("@_lot", quoted("sugar")),
+            Formulas.notCarried("@_lot", quoted("titratable acidity")));
   }
 
   private static String carried(String property, int place) {
-    return given(
-        "@_lot",
-        orBlank(
-            Added.unlessChanged(
-                "@_lot", property, cell(Formulas.carried("@_lot", quoted(property)), place))));
+    return given("@_lot", orBlank(cell(Formulas.carried("@_lot", quoted(property)), place)));
   }
 }

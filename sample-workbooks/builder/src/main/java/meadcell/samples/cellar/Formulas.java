@@ -31,7 +31,7 @@ final class Formulas {
   }
 
   private static String carriedBy(String vessel, String property, String day) {
-    return "moves,analyses,%s,%s,%s,house_humidity,kept".formatted(vessel, property, day);
+    return "moves,analyses,%s,%s,%s,house_humidity,changes,kept".formatted(vessel, property, day);
   }
 
   /** One cell of a row that a function gives. */

@@ -21,6 +21,9 @@ import meadcell.samples.sheet.Workings;
 /** What is in a vessel, where it was, what it is like, what air it took up. */
 final class StoryPage {
   static final String TITLE = "Story";
+  private static final String PROPERTIES =
+      "CHOOSE(#,\"strength\",\"sugar\",\"titratable acidity\",\"total SO2\")";
+
   private static final int LINES = 22;
   private static final int RIGHT = 6;
 
@@ -63,7 +66,7 @@ final class StoryPage {
     left.heading("What it is like");
     left.table(
         4,
-        always("Property", TEXT, Added.properties()),
+        always("Property", TEXT, PROPERTIES),
         always("Value", NUMBER, carried(1)),
         always("±", NUMBER, carried(2)));
     left.note(
@@ -92,11 +95,7 @@ final class StoryPage {
   }
 
   private static String carried(int place) {
-    return given(
-        "story_lot",
-        orBlank(
-            Added.unlessChanged(
-                "story_lot", cell(Formulas.carried("story_lot", "[Property]"), place))));
+    return given("story_lot", orBlank(cell(Formulas.carried("story_lot", "[Property]"), place)));
   }
 
   private static void chart(
