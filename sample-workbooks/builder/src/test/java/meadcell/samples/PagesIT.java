@@ -397,7 +397,7 @@ class PagesIT {
       assertEquals(changes.equals("known") ? "5.2 g/L" : "", book.text(page + "_acid"), page);
       assertEquals(
           changes.equals("known"),
-          !book.text(page + "_unknown").contains("was not measured since"));
+          !book.text(page + "_unknown").contains("was not measured on a later day since"));
     }
     int measured = book.type("Analyses", "Bottled", DAY.plusDays(1), "strength", 14.0, 0.1);
     book.set("today_typed", DAY.plusDays(1)).resume();
@@ -405,6 +405,22 @@ class PagesIT {
     book.clear("Additions", line - 1);
     book.clear("Analyses", measured - 1);
     book.set("today_typed", DAY).resume();
+  }
+
+  @Test
+  void anAdditionIsFollowedOverEveryRacking() throws Exception {
+    book.waiting();
+    int first = book.type("Movements", DAY.minusDays(1), "Bottled", "M2", 20);
+    int second = book.type("Movements", DAY, "M2", "M3", 10);
+    book.set("bottle_lot", "M3").resume();
+    assertEquals("5.2 g/L", book.text("bottle_acid"));
+    int line = feed("Tank", 2, "tartaric acid", 60, "g");
+    assertEquals("", book.text("bottle_acid"));
+    assertTrue(book.text("bottle_unknown").contains("added to \"Tank\" on 2026-02-18"));
+    book.clear("Movements", first - 1);
+    book.clear("Movements", second - 1);
+    book.clear("Additions", line - 1);
+    book.set("bottle_lot", "Bottled").resume();
   }
 
   @Test

@@ -23,6 +23,7 @@ final class FormulaReader {
   private final PoiWorkbook workbook;
   private final List<Reads.Area> areas = new ArrayList<>();
   private final Set<String> functions = new HashSet<>();
+  private final Set<String> usual = new HashSet<>();
   private boolean anything;
 
   FormulaReader(PoiWorkbook workbook) {
@@ -31,7 +32,7 @@ final class FormulaReader {
 
   Reads tokens(Ptg[] tokens, int sheet) {
     read(tokens, sheet, 0);
-    return new Reads(areas, anything, functions, "");
+    return new Reads(areas, anything, functions, usual, "");
   }
 
   /** The references that a formula's text shows. */
@@ -55,11 +56,7 @@ final class FormulaReader {
           }
           corner = tokens.isBefore(':') ? cell : null;
         }
-        case FUNCTION -> {
-          if (tokens.text().contains(".")) {
-            functions.add(tokens.text());
-          }
-        }
+        case FUNCTION -> (tokens.text().contains(".") ? functions : usual).add(tokens.text());
         default -> {
           if (tokens.is('!')) {
             there = workbook.getSheetIndex(name);
@@ -71,7 +68,7 @@ final class FormulaReader {
         }
       }
     }
-    return new Reads(areas, anything, functions, problem);
+    return new Reads(areas, anything, functions, usual, problem);
   }
 
   private void add(int sheet, Place a, Place b) {
@@ -108,9 +105,9 @@ final class FormulaReader {
         named(name.getNameName(), sheet, depth);
       } else if (token instanceof NamePtg name) {
         definition(workbook.getName(name), sheet, depth);
-      } else if (token instanceof AbstractFunctionPtg function
-          && READS_ANYTHING.contains(function.getName())) {
-        anything = true;
+      } else if (token instanceof AbstractFunctionPtg function && !function.isExternalFunction()) {
+        usual.add(function.getName());
+        anything |= READS_ANYTHING.contains(function.getName());
       }
     }
   }

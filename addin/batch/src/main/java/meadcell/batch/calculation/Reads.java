@@ -10,10 +10,11 @@ import meadcell.batch.book.Place;
  * @param areas the cells it reads
  * @param anything whether it may read cells that it does not name, such as through INDIRECT
  * @param functions names of the functions that are not the spreadsheet's own, as written
+ * @param usual names of the others that it calls
  * @param problem why the formula cannot be computed here; empty if it can be read. The areas of
  *     such a formula are only what its text shows.
  */
-public record Reads(List<Area> areas, boolean anything, Set<String> functions, String problem) {
+public record Reads(List<Area> areas, boolean anything, Set<String> functions, Set<String> usual, String problem) {
   /** A rectangle of one sheet; all bounds are included and count from 0. */
   public record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
     /** One cell. */
@@ -37,11 +38,12 @@ public record Reads(List<Area> areas, boolean anything, Set<String> functions, S
   public Reads {
     areas = List.copyOf(areas);
     functions = Set.copyOf(functions);
+    usual = Set.copyOf(usual);
   }
 
   /** The same of a formula whose cells nobody asks for. */
   public Reads withoutAreas() {
-    return new Reads(List.of(), anything, functions, problem);
+    return new Reads(List.of(), anything, functions, usual, problem);
   }
 
   public boolean canBeRead() {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.CellContent;
@@ -18,6 +19,7 @@ import meadcell.batch.calculation.Calculation;
 import meadcell.batch.calculation.CellSet;
 import meadcell.batch.calculation.FormulaCell;
 import meadcell.batch.calculation.Live;
+import meadcell.batch.calculation.Reads;
 import meadcell.catalogue.Catalogue;
 import meadcell.formula.Dialect;
 import meadcell.formula.FormulaScanner;
@@ -27,7 +29,7 @@ import meadcell.formula.FormulaScanner;
  * results. A formula in which some are left is not asked for, as IFERROR takes their error for an
  * answer.
  *
- * @param unknown functions that neither the catalogue nor the office knows
+ * @param unknown functions that neither the catalogue nor the office knows, also of the usual ones
  */
 record OfficeCopy(Catalogue catalogue, Set<String> unknown) {
   /** As long as a formula may be in an office. */
@@ -108,18 +110,17 @@ record OfficeCopy(Catalogue catalogue, Set<String> unknown) {
   }
 
   private Optional<String> lacking(FormulaCell formula, Anchor anchor, String text, Book book) {
-    Set<String> functions =
+    Reads reads =
         text.equals(formula.content().formula())
-            ? formula.reads().functions()
+            ? formula.reads()
             : new Calculation(book, catalogue, new Supposed(anchor, text))
-                .reads(anchor.sheet, anchor.place)
-                .functions();
+                .reads(anchor.sheet, anchor.place);
     Optional<String> ours =
-        functions.stream().filter(function -> catalogue.find(function).isPresent()).findFirst();
+        reads.functions().stream().filter(function -> catalogue.find(function).isPresent()).findFirst();
     return ours.map(name -> name + " stands in it with what only LibreOffice can compute.")
         .or(
             () ->
-                functions.stream()
+                Stream.concat(reads.functions().stream(), reads.usual().stream())
                     .filter(unknown::contains)
                     .findFirst()
                     .map(name -> "LibreOffice does not know its function " + name + " either."));

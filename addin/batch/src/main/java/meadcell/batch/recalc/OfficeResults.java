@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
@@ -25,6 +26,9 @@ import meadcell.batch.calculation.Reads;
 import meadcell.batch.calculation.Reproduction;
 import meadcell.catalogue.Catalogue;
 import meadcell.office.Office;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy
@@ -82,7 +86,7 @@ public final class OfficeResults {
     Live own =
         (sheet, row, col) -> live.isLive(sheet, row, col) && !foreign.contains(sheet, row, col);
     try (Book copy = copy(book)) {
-      OfficeCopy question = new OfficeCopy(catalogue, unknown(copy, catalogue, formulas));
+      OfficeCopy question = new OfficeCopy(catalogue, unknown(catalogue, formulas));
       List<Outcome> before = outcomes;
       for (int round = 0; round < ROUNDS; round++) {
         List<Outcome> after = new ArrayList<>(before);
@@ -177,34 +181,34 @@ public final class OfficeResults {
   }
 
   /** The functions that the office does not know: called with nothing, it names none of them. */
-  private Set<String> unknown(Book book, Catalogue catalogue, List<FormulaCell> formulas)
+  private Set<String> unknown(Catalogue catalogue, List<FormulaCell> formulas)
       throws Office.Failed, IOException {
     List<String> functions =
         formulas.stream()
-            .flatMap(formula -> formula.reads().functions().stream())
+            .map(FormulaCell::reads)
+            .flatMap(reads -> Stream.concat(reads.functions().stream(), reads.usual().stream()))
             .filter(function -> catalogue.find(function).isEmpty())
             .distinct()
             .toList();
-    Set<String> unknown = new HashSet<>();
-    if (functions.isEmpty()) {
-      return unknown;
-    }
-    try (Book copy = copy(book)) {
-      BookSheet sheet = copy.sheets().get(0);
-      int first = sheet.lastRow() + 1;
+    try (XSSFWorkbook question = new XSSFWorkbook();
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      XSSFSheet sheet = question.createSheet();
       for (int i = 0; i < functions.size(); i++) {
-        sheet.putFormula(new Place(first + i, 0), functions.get(i) + "()");
+        XSSFCell cell = sheet.createRow(i).createCell(0);
+        cell.getCTCell().addNewF().setStringValue(functions.get(i) + "()"); // POI would count arguments
       }
-      try (Book answer = answer(bytes(copy))) {
+      question.write(bytes);
+      Set<String> unknown = new HashSet<>();
+      try (Book answer = answer(bytes.toByteArray(), "xlsx")) {
         for (int i = 0; i < functions.size(); i++) {
-          Place place = new Place(first + i, 0);
-          if (answer.sheets().get(0).content(place).value().equals(NO_SUCH_NAME)) {
+          CellContent content = answer.sheets().get(0).content(new Place(i, 0));
+          if (content.value().equals(NO_SUCH_NAME)) {
             unknown.add(functions.get(i));
           }
         }
       }
+      return unknown;
     }
-    return unknown;
   }
 
   /** Asks the office for the foreign formulas of a workbook as it stands now. */
@@ -221,7 +225,7 @@ public final class OfficeResults {
       untold = question.prepare(copy, formulas.stream().filter(foreign::contains).toList());
       asked = bytes(copy);
     }
-    try (Book answer = answer(asked)) {
+    try (Book answer = answer(asked, ending())) {
       for (int i = 0; i < outcomes.size(); i++) {
         FormulaCell formula = formulas.get(i);
         if (untold.containsKey(formula)) {
@@ -235,9 +239,12 @@ public final class OfficeResults {
   }
 
   /** The office's answer; its .xls can lose texts, its .ods takes numbers for truth values. */
-  private Book answer(byte[] question) throws Office.Failed, IOException {
-    String from = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  private Book answer(byte[] question, String from) throws Office.Failed, IOException {
     return Books.open(office.recalculated(question, from, "xlsx"), "answer.xlsx", limits);
+  }
+
+  private String ending() {
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 
   private static Outcome outcome(Book answer, String sheetName, Place place) {

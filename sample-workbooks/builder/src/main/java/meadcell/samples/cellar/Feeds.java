@@ -83,11 +83,11 @@ final class Feeds {
         .following("ad_sulfite", named("[ad_day]", "\"\"", SULFITE))
         .following("ad_acid", named("[ad_day]", "\"\"", ACID))
         .following("ad_key", named("\"\"", "[ad_day]+[ROW]/100000", WITHOUT_SUGAR))
-        .following("ch_vessel", "IF([ch_what]=\"\",\"\",[ad_vessel])")
-        .following("ch_day", "IF([ch_what]=\"\",\"\",[ad_day])")
+        .following("ch_vessel", "IF([ch_what]=\"\",\"\",{addition_vessel}&\"\")")
+        .following("ch_day", "IF([ch_what]=\"\",\"\",INT({addition_day}))")
         .following(
             "ch_what",
-            "IF(([ad_key]<>\"\")+([ad_sulfite]<>\"\")*([ad_acid]<>\"\")>0,\"everything\",IF([ad_sulfite]<>\"\",\"total SO2\",IF([ad_acid]<>\"\",\"titratable acidity\",\"\")))")
+            "IF({addition_vessel}=\"\",\"\",IF(([ad_key]<>\"\")+([ad_sulfite]<>\"\")*([ad_acid]<>\"\")>0,\"everything\",IF([ad_sulfite]<>\"\",\"total SO2\",IF([ad_acid]<>\"\",\"titratable acidity\",\"\"))))")
         .block("changes_block", "ch_vessel", "ch_what")
         // 1, which is no row of a lot, where none was
         .following(
