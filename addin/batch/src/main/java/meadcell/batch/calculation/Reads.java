@@ -14,7 +14,8 @@ import meadcell.batch.book.Place;
  * @param problem why the formula cannot be computed here; empty if it can be read. The areas of
  *     such a formula are only what its text shows.
  */
-public record Reads(List<Area> areas, boolean anything, Set<String> functions, Set<String> usual, String problem) {
+public record Reads(
+    List<Area> areas, boolean anything, Set<String> functions, Set<String> usual, String problem) {
   /** A rectangle of one sheet; all bounds are included and count from 0. */
   public record Area(int sheet, int firstRow, int lastRow, int firstColumn, int lastColumn) {
     /** One cell. */

@@ -116,7 +116,9 @@ record OfficeCopy(Catalogue catalogue, Set<String> unknown) {
             : new Calculation(book, catalogue, new Supposed(anchor, text))
                 .reads(anchor.sheet, anchor.place);
     Optional<String> ours =
-        reads.functions().stream().filter(function -> catalogue.find(function).isPresent()).findFirst();
+        reads.functions().stream()
+            .filter(function -> catalogue.find(function).isPresent())
+            .findFirst();
     return ours.map(name -> name + " stands in it with what only LibreOffice can compute.")
         .or(
             () ->

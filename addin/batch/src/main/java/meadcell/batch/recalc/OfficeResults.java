@@ -195,7 +195,9 @@ public final class OfficeResults {
       XSSFSheet sheet = question.createSheet();
       for (int i = 0; i < functions.size(); i++) {
         XSSFCell cell = sheet.createRow(i).createCell(0);
-        cell.getCTCell().addNewF().setStringValue(functions.get(i) + "()"); // POI would count arguments
+        cell.getCTCell()
+            .addNewF()
+            .setStringValue(functions.get(i) + "()"); // POI would count arguments
       }
       question.write(bytes);
       Set<String> unknown = new HashSet<>();

@@ -228,7 +228,8 @@ class WithOfficeTest {
           row("=IFERROR(cube,SKEW(B1:B3))", "=SKEW(B1:B3)"));
       List<String> kept = List.of("A6", "B6", "A7");
       kept.forEach(a1 -> cell(book, "log", a1).setCellValue(77));
-      Path file = save(book, folder.resolve(book instanceof XSSFWorkbook ? "cube.xlsx" : "cube.xls"));
+      Path file =
+          save(book, folder.resolve(book instanceof XSSFWorkbook ? "cube.xlsx" : "cube.xls"));
       Run run = recalc(file, "--with-office");
       assertEquals(ExitCode.OK, run.code(), run.err());
       for (String a1 : kept) {
