@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.star.table.XCell;
+import com.sun.star.table.XColumnRowRange;
+import com.sun.star.table.XTableRows;
 import com.sun.star.text.XText;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,6 +14,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import meadcell.office.uno.RemoteOffice;
 import org.apache.poi.ss.usermodel.Cell;
@@ -154,11 +158,15 @@ class StatesIT {
     assertEquals("", lacks(log, row), log + " empty");
   }
 
-  /** What a row says beside itself. */
+  /** What the log says of a row, at its top. */
   private String lacks(String log, int row) throws Exception {
-    return RemoteOffice.as(
-            XText.class, book.sheet(log).getCellByPosition(CellarFile.LOGS.get(log)[2], row))
-        .getString();
+    Matcher line =
+        Pattern.compile("in line " + (row + 1) + ", (.*?)(; in line .*)?\\.$").matcher(head(log));
+    return line.find() ? line.group(1) : "";
+  }
+
+  private String head(String log) throws Exception {
+    return RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
   }
 
   static Stream<Arguments> unknown() {
@@ -193,9 +201,41 @@ class StatesIT {
       book.typeInto(log, row, c, cells[c]);
     }
     assertEquals(says, lacks(log, row).split(", so it")[0]);
-    String head = RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
-    assertTrue(head.contains("in line ") && head.contains(says), head);
     book.clear(log, row);
+  }
+
+  /** What stands in a row goes with it, and a row between others counts as they do. */
+  @Test
+  @Order(3)
+  void aRowInserted() throws Exception {
+    int row = book.freeRow("Tastings");
+    book.typeInto("Tastings", row, 0, DAY);
+    book.typeInto("Tastings", row, 1, "C1");
+    XTableRows tastings = lines("Tastings");
+    tastings.insertByIndex(9, 1);
+    assertEquals("no taster, no score", lacks("Tastings", row + 1));
+    book.typeInto("Tastings", 9, 2, "F");
+    assertEquals("no day, no vessel, no score", lacks("Tastings", 9));
+    assertEquals("no taster, no score", lacks("Tastings", row + 1));
+    tastings.removeByIndex(9, 1);
+    assertEquals("no taster, no score", lacks("Tastings", row));
+    book.clear("Tastings", row);
+
+    Object held = book.set("bottle_lot", "C2").text("bottle_volume");
+    XTableRows moves = lines("Movements");
+    moves.insertByIndex(9, 1);
+    Object[] dipped = {DAY, "gauge", "C2", 123, null, null, null, 5000};
+    for (int c = 0; c < dipped.length; c++) {
+      book.typeInto("Movements", 9, c, dipped[c]);
+    }
+    assertEquals("", lacks("Movements", 9));
+    assertEquals("123.0 L", book.text("bottle_volume"));
+    moves.removeByIndex(9, 1);
+    assertEquals(held, book.text("bottle_volume"));
+  }
+
+  private XTableRows lines(String log) throws Exception {
+    return RemoteOffice.as(XColumnRowRange.class, book.sheet(log)).getRows();
   }
 
   private void check(String needed, Object[] typed, String log, int row) throws Exception {

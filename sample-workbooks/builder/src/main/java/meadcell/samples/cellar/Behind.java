@@ -4,6 +4,7 @@ import static meadcell.samples.cellar.Formulas.lastDay;
 import static meadcell.samples.cellar.Formulas.latest;
 
 import meadcell.samples.sheet.Book;
+import meadcell.samples.sheet.Log;
 import meadcell.samples.sheet.Workings;
 
 /**
@@ -26,6 +27,7 @@ final class Behind {
     readings(logs.beside("readings", Logs.MOST + SPARE, "g_gravity"));
     analyses(logs.beside("analyses", Logs.MOST + SPARE, "an_value"));
     Feeds.fed(logs.beside("additions", Logs.MOST + SPARE, "ad_day"));
+    book.lacking().forEach(log -> lacking(logs, log));
     book.formulaName("moves", "INDEX(moves_block,1,1):INDEX(moves_block,moves_used,6)");
     book.formulaName("analyses", "INDEX(analyses_block,1,1):INDEX(analyses_block,analyses_used,5)");
     book.formulaName("changes", "INDEX(changes_block,1,1):INDEX(changes_block,additions_used,3)");
@@ -46,6 +48,13 @@ final class Behind {
     InstrumentPage.workings(new Workings(book, "Workings instruments"));
     Told.workings(state);
     names(book);
+  }
+
+  /** What each row of a log lacks. */
+  private static void lacking(Workings logs, Log.Lacking log) {
+    int rows = log.rows() + SPARE;
+    logs.column(log.log() + "_lack", rows, log.log() + "_lacks")
+        .block(log.log() + "_lacking", log.log() + "_lack", log.log() + "_lack", rows);
   }
 
   private static void moves(Workings moves) {

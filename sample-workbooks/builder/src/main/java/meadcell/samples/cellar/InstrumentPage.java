@@ -50,7 +50,7 @@ final class InstrumentPage {
             CHECKS,
             "Hydrometers and refractometers in water and in weighed solutions, thermometers in melting ice. Wipe the instrument, let all come to one temperature, and read twice.",
             MOST,
-            "IF(AND(OR([check_in]=\"sugar\",[check_in]=\"salt\"),NOT(ISNUMBER([check_percent]))),\", no share dissolved\",\"\")&IF(AND([check_kind]=\"hydrometer\",COUNT([check_temperature],[check_calibration])<2),\", no temperatures\",\"\")&IF(ISNUMBER(INDEX(ck_open,ROW()-ROW(INDEX(check_day,1))+1)),\", so it is not counted\",\"\")",
+            "IF(AND(OR([check_in]=\"sugar\",[check_in]=\"salt\"),NOT(ISNUMBER([check_percent]))),\", no share dissolved\",\"\")&IF(AND([check_kind]=\"hydrometer\",COUNT([check_temperature],[check_calibration])<2),\", no temperatures\",\"\")&IF(ISNUMBER(INDEX(ck_open,ROW())),\", so it is not counted\",\"\")",
             typed("Instrument", "check_tool", 22, TEXT).needed("instrument"),
             typed("Day", "check_day", 12, DATE).needed("day"),
             typed("Kind", "check_kind", 15, words("hydrometer", "refractometer", "thermometer"))

@@ -42,10 +42,8 @@ final class Logs {
   }
 
   /** Begun, and without what is reckoned with. */
-  private static String uncounted(String reckoned, String day) {
-    return "&IF(INDEX(RECKONED,ROW()-ROW(INDEX(DAY,1))+1)=\"\",\", so it is not counted\",\"\")"
-        .replace("RECKONED", reckoned)
-        .replace("DAY", day);
+  private static String uncounted(String reckoned) {
+    return "&IF(INDEX(" + reckoned + ",ROW())=\"\",\", so it is not counted\",\"\")";
   }
 
   private static Log moves(Book book) {
@@ -58,7 +56,7 @@ final class Logs {
             + "&IF(OR([move_from]=\"\",ISNUMBER(MATCH([move_from],source_list,0))),\"\",\", unknown source\")"
             + "&IF(ISNUMBER([move_no]),\"\",\", its No.\")"
             + "&IFERROR(IF(AND(NOT(ISNUMBER([move_volume])),[move_dip]>INDEX(vessel_bilge,MATCH([move_to],vessel_name,0))),\", a depth within the bilge\",\"\"),\"\")"
-            + uncounted("moves_complete", "move_day"),
+            + uncounted("moves_complete"),
         typed("Day", "move_day", 12, DATE).needed("day"),
         chosen("From", "move_from", 22, "source_list", false).needed("source"),
         chosen("To", "move_to", 18, "target_list", true).needed("vessel"),
@@ -84,7 +82,7 @@ final class Logs {
         READINGS,
         "Hydrometers as read, at the temperature of the sample: of a lot while it ferments, of a vessel at rest before it is bottled. Pages correct them.",
         MOST,
-        uncounted("readings_complete", "reading_day").substring(1),
+        uncounted("readings_complete").substring(1),
         typed("Day", "reading_day", 12, DATE).needed("day"),
         chosen("Lot or vessel", "reading_lot", 18, "source_list", true).needed("lot or vessel"),
         typed("Gravity as read", "reading_gravity", 17, arg("GRAVITY.CORRECT", "reading", 4))

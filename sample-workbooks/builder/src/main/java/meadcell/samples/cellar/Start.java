@@ -36,8 +36,8 @@ final class Start {
     block.note(
         "Logs are not protected: insert rows, sort and filter them as you like. Rows of one day in Movements"
             + " count by their No., which stays with its row: give a row that you insert one between its"
-            + " neighbours', such as 12.5. A row counts once it is complete: the last"
-            + " column says what it lacks, and Today which do. Pages are protected without a password, so that"
+            + " neighbours', such as 12.5. A row counts once it is complete. One that lacks"
+            + " something is marked; what it lacks stands at the top of its log, and on Today. Pages are protected without a password, so that"
             + " no formula is lost by mistake.");
     page.turn(block.row() + 1);
     rules(block);
@@ -45,7 +45,7 @@ final class Start {
         .heading("Your own cellar, and the next season")
         .story(
             "To begin: save a copy of this file, and delete the rows of Tarn Hollow in the logs and registers"
-                + " (select their cells up to the remarks, Del; the columns No. and Lacks stay). Type your vessels into Vessels, your lots into Lots, and what each"
+                + " (select their cells up to the remarks, Del; the column No. stays). Type your vessels into Vessels, your lots into Lots, and what each"
                 + " vessel holds today into Movements: from the lot, to the vessel, how much.\n"
                 + "A vessel that is emptied gets a last row in Movements: from gauge, to the vessel, volume 0."
                 + " A cask that is sold keeps its row in Vessels, since its past needs it.\n"

@@ -56,8 +56,9 @@ final class Told {
             state.column(
                 "lacks_" + name,
                 1,
-                "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" in TITLE, first in line \"&(MATCH(\"?*\",LACKING,0)+ROW(INDEX(LACKING,1))-1)&\" (\"&INDEX(LACKING,MATCH(\"?*\",LACKING,0))&\"). \")"
+                "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" in TITLE, first in line \"&(MATCH(\"?*\",LACKING,0)+HEADER)&\" (\"&INDEX(LACKING,MATCH(\"?*\",LACKING,0))&\"). \")"
                     .replace("LACKING", name + "_lacking")
+                    .replace("HEADER", name + "_header")
                     .replace("TITLE", title)));
     one(state, "told_lacking", told("lacks_", "&"));
     one(state, "told_later", later());
@@ -99,6 +100,6 @@ final class Told {
   static String sentence() {
     return "IF(AND(told_before>0,told_last-told_before>400),\"The last day in the logs comes \"&(told_last-told_before)&\" days after the one before it: is its year right? \",\"\")"
         + "&IF(told_over=0,\"\",INDEX(v_name,told_over)&\" holds more than it can: look at its rows and its sizes. \")"
-        + "&IF(told_lacking=\"\",\"All rows are complete.\",\"Rows that lack something: \"&told_lacking&\"The last column of each says what.\")";
+        + "&IF(told_lacking=\"\",\"All rows are complete.\",\"Rows that lack something: \"&told_lacking&\"There they are marked, and the top says what.\")";
   }
 }

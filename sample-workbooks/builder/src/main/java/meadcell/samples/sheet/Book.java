@@ -41,6 +41,7 @@ public final class Book {
   private final List<Runnable> formulaNames = new ArrayList<>();
   private boolean keeping;
   private String alarm = "";
+  private final List<Log.Lacking> lacking = new ArrayList<>();
   String check = "Please check";
   String oneOf = "One of:";
 
@@ -77,6 +78,16 @@ public final class Book {
     check = checkTitle;
     oneOf = oneOfThese;
     return this;
+  }
+
+  /** Remembers what the rows of a log may lack. */
+  void lacking(Log.Lacking log) {
+    lacking.add(log);
+  }
+
+  /** What the rows of each log may lack. */
+  public List<Log.Lacking> lacking() {
+    return lacking;
   }
 
   /**

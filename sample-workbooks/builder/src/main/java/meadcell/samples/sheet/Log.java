@@ -1,7 +1,6 @@
 package meadcell.samples.sheet;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -27,7 +26,6 @@ public final class Log {
   private static final int UNITS = 2;
   private static final int HEADER = 3;
   private static final int FIRST = 4;
-  private static final int LACKS_WIDTH = 26;
 
   /** Of the arrow in a header, by which its table is filtered. */
   private static final int FILTER_WIDTH = 4;
@@ -91,6 +89,7 @@ public final class Log {
   private final List<Column> columns;
   private final int rows;
   private final String lacking;
+  private final String header;
 
   /** A sheet with room for this many rows. */
   public Log(Book book, String title, String lead, int rows, Column... columns) {
@@ -99,22 +98,22 @@ public final class Log {
 
   /**
    * The same; {@code alsoLacking} is one more formula for what a row lacks, with {@code [name]} for
-   * a column's cell in it.
+   * a column's cell in it, and {@code ROW()} that counts the header as 1.
    */
   public Log(
       Book book, String title, String lead, int rows, String alsoLacking, Column... columns) {
-    int[] widths = Arrays.copyOf(widths(columns), columns.length + 1);
-    widths[columns.length] = LACKS_WIDTH;
-    this.page = book.page(title, widths).open();
+    this.page = book.page(title, widths(columns)).open();
     this.columns = List.of(columns);
     this.rows = rows;
-    this.lacking = columns[0].name().replaceAll("_.*", "") + "_lacking";
-    book.heeding(
-        "IF(COUNTIF(LACKING,\"?*\")=0,\"\",COUNTIF(LACKING,\"?*\")&\" of the rows below lack something: the first stands in line \"&(MATCH(\"?*\",LACKING,0)+ROW(INDEX(LACKING,1))-1)&\", \"&INDEX(LACKING,MATCH(\"?*\",LACKING,0))&\".\")"
-            .replace("LACKING", lacking));
+    String log = columns[0].name().replaceAll("_.*", "");
+    this.lacking = log + "_lacking";
+    this.header = log + "_header";
+    book.formulaName(header, "ROW(INDEX(" + columns[0].name() + ",1))");
+    book.formulaName(log + "_lacks", lacks(alsoLacking));
+    book.lacking(new Lacking(log, rows));
+    book.heeding(lackingRows());
     page.at(0, 0, columns.length).shortHead(title, lead);
     book.heeding("");
-    lacks(alsoLacking);
     for (int c = 0; c < columns.length; c++) {
       Column column = columns[c];
       page.text(UNITS, c, 1, 1, Look.UNIT, unit(column.field()));
@@ -133,6 +132,9 @@ public final class Log {
     page.sheet.getRow(HEADER).setHeightInPoints(18);
     page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
+    page.mark(
+        new CellRangeAddress(FIRST, FIRST + rows - 1, 0, columns.length - 1),
+        "INDEX(" + lacking + ",ROW()-" + header + ")<>\"\"");
     page.frame(
         FIRST,
         FIRST + rows - 1,
@@ -152,9 +154,26 @@ public final class Log {
         .toArray();
   }
 
-  /** Beside each row, outside of the table so that sorting leaves it: what the row still lacks. */
-  private void lacks(String also) {
-    int column = columns.size();
+  /** Which rows lack what, the first and the last of them; blank if none does. */
+  private String lackingRows() {
+    return "IF(ALL=0,\"\",ALL&\" of the rows below lack something: FIRST&IF(ALL>1,\"; LAST,\"\")&\".\")"
+        .replace("FIRST", inLine("MATCH(\"?*\",LACKING,0)"))
+        .replace("LAST", inLine("(SUMPRODUCT(MAX((LACKING<>\"\")*ROW(LACKING)))-1)"))
+        .replace("ALL", "COUNTIF(LACKING,\"?*\")")
+        .replace("LACKING", lacking);
+  }
+
+  private String inLine(String at) {
+    return "in line \"&(AT+HEADER)&\", \"&INDEX(LACKING,AT)"
+        .replace("AT", at)
+        .replace("HEADER", header);
+  }
+
+  /** A log for which workings are to say, row by row, what {@code log_lacks} finds. */
+  public record Lacking(String log, int rows) {}
+
+  /** What a row still lacks, in the words of a cell of the workings in the row of its number. */
+  private String lacks(String also) {
     List<String> parts = new ArrayList<>();
     StringBuilder typed = new StringBuilder();
     for (Column c : columns) {
@@ -176,26 +195,13 @@ public final class Log {
       Matcher name = NAME.matcher(also);
       parts.add(name.replaceAll(m -> Matcher.quoteReplacement(cell(m.group(1)))));
     }
-    page.book.formulaName(
-        lacking.replace("lacking", "lacks"),
-        "IF(COUNTA(%s)=0,\"\",MID(%s,3,99))"
-            .formatted(typed.substring(1), String.join("&", parts)));
-    page.text(UNITS, column, 1, 1, Look.UNIT, "");
-    page.text(HEADER, column, 1, 1, Look.HEADER, "Lacks");
-    for (int r = FIRST; r < FIRST + rows; r++) {
-      // POI looks at each formula at length, and this one is a name
-      page.text(r, column, 1, 1, Look.NOTE, "")
-          .getCTCell()
-          .addNewF()
-          .setStringValue(lacking.replace("lacking", "lacks"));
-    }
-    page.book.name(lacking, range(column, FIRST, FIRST + rows - 1));
+    return "IF(ROW()>=ROWS(%s),\"\",IF(COUNTA(%s)=0,\"\",IFERROR(MID(%s,3,99),\"a cell without an error\")))"
+        .formatted(columns.get(0).name(), typed.substring(1), String.join("&", parts));
   }
 
-  /** A cell of the row in which a name is used. */
-  private String cell(String name) {
-    int column = columns.stream().map(Column::name).toList().indexOf(name);
-    return new CellReference(page.sheet.getSheetName(), 0, column, false, true).formatAsString();
+  /** The cell of a column; a reference from sheet to sheet would lose rows that are inserted. */
+  private static String cell(String name) {
+    return "INDEX(" + name + ",ROW())";
   }
 
   /** The column after those side by side that take the same: an office reads each rule anew. */

@@ -16,6 +16,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
+import org.apache.poi.xssf.usermodel.XSSFFontFormatting;
+import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
@@ -384,6 +386,18 @@ public final class Page {
     CellRangeAddress cells =
         new CellRangeAddress(row, row + rows - 1, column, column + columns - 1);
     book.later(() -> sheet.setArrayFormula(Book.prefixed(formula), cells));
+  }
+
+  /** Has cells stand out where a condition holds; words elsewhere say why. */
+  void mark(CellRangeAddress cells, String condition) {
+    var rules = sheet.getSheetConditionalFormatting();
+    XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(condition);
+    XSSFFontFormatting font = rule.createFontFormatting();
+    font.setFontStyle(true, true);
+    font.setFontColor(Styles.color(Look.WARNING.ink));
+    XSSFPatternFormatting fill = rule.createPatternFormatting();
+    fill.setFillBackgroundColor(Styles.color(Look.WARNING.fill));
+    rules.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
   }
 
   /** Number formats cannot ask a cell for the unit; a condition on the switch can. */

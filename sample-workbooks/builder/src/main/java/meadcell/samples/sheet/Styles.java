@@ -97,7 +97,7 @@ final class Styles {
     style.setRightBorderColor(color(ink));
   }
 
-  private static XSSFColor color(String hex) {
+  static XSSFColor color(String hex) {
     return new XSSFColor(HexFormat.of().parseHex("FF" + hex)); // opaque
   }
 }
