@@ -166,7 +166,7 @@ class StatesIT {
   }
 
   private String head(String log) throws Exception {
-    return RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(0, 1)).getString();
+    return RemoteOffice.as(XText.class, book.sheet(log).getCellByPosition(1, 1)).getString();
   }
 
   static Stream<Arguments> unknown() {

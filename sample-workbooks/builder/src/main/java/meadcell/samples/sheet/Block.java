@@ -49,11 +49,14 @@ public final class Block {
     return this;
   }
 
-  /** The same in two rows, however long the second is. */
+  /**
+   * The same in two rows, however long the second is. The first column is frozen: an office leaves
+   * half of a changed text as it was that stands on both sides of that line.
+   */
   void shortHead(String title, String lead) {
     page.text(row, column, 1, columns, Look.TITLE, title).getRow().setHeightInPoints(27);
-    float lines = rows(lead, page.width(column, columns), Look.LEAD);
-    page.text(row + 1, column, 1, columns, Look.LEAD, page.book.leading(lead))
+    float lines = rows(lead, page.width(column + 1, columns - 1), Look.LEAD);
+    page.text(row + 1, column + 1, 1, columns - 1, Look.LEAD, page.book.leading(lead))
         .getRow()
         .setHeightInPoints(13.5f * lines + 1);
     row += 2;

@@ -133,6 +133,8 @@ public final class Log {
     page.text(FIRST + rows, remarks(), 1, 1, Look.NOTE, "More room: insert rows above this line.");
     table();
     page.mark(
+        new CellRangeAddress(1, 1, 1, columns.length - 1), "COUNTIF(" + lacking + ",\"?*\")>0");
+    page.mark(
         new CellRangeAddress(FIRST, FIRST + rows - 1, 0, columns.length - 1),
         "INDEX(" + lacking + ",ROW()-" + header + ")<>\"\"");
     page.frame(
@@ -156,7 +158,7 @@ public final class Log {
 
   /** Which rows lack what, the first and the last of them; blank if none does. */
   private String lackingRows() {
-    return "IF(ALL=0,\"\",ALL&\" of the rows below lack something: FIRST&IF(ALL>1,\"; LAST,\"\")&\".\")"
+    return "IF(ALL=0,\"\",IF(ALL=1,\"A row below lacks something: \",ALL&\" rows below lack something: \")&\"FIRST&IF(ALL>1,\"; LAST,\"\")&\".\")"
         .replace("FIRST", inLine("MATCH(\"?*\",LACKING,0)"))
         .replace("LAST", inLine("(SUMPRODUCT(MAX((LACKING<>\"\")*ROW(LACKING)))-1)"))
         .replace("ALL", "COUNTIF(LACKING,\"?*\")")
