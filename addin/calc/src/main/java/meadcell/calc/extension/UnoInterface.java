@@ -87,7 +87,7 @@ public record UnoInterface(String name, List<Method> methods) {
     return switch (arg.kind()) {
       case NUMBER -> arg.isOptional() ? ANY : "double";
       case TEXT, CHOICE -> arg.isOptional() ? ANY : "string";
-      case NUMBERS, TEXTS, NUMBER_TABLE, TABLE -> CELLS;
+      case NUMBERS, TEXTS, NUMBER_TABLE, TABLE -> arg.isOptional() ? ANY : CELLS;
       case REST -> "[]any";
     };
   }

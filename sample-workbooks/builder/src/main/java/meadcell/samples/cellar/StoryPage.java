@@ -82,12 +82,13 @@ final class StoryPage {
     chart(
         page,
         top,
+        26,
         "Days of each liquid, and where",
         "days",
         story,
         "Liquid, and where it was",
         "Days");
-    chart(page, top + 19, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
+    chart(page, top + 27, 18, "Oxygen taken up", "mg/L", oxygen, "Way", "Oxygen");
   }
 
   private static String told(String column) {
@@ -99,8 +100,15 @@ final class StoryPage {
   }
 
   private static void chart(
-      Page page, int row, String title, String up, Table table, String labels, String values) {
+      Page page,
+      int row,
+      int rows,
+      String title,
+      String up,
+      Table table,
+      String labels,
+      String values) {
     page.chart(
-        new Chart(row, RIGHT, row + 18, RIGHT + 1, title, "", up).bars(table, labels, values));
+        new Chart(row, RIGHT, row + rows, RIGHT + 1, title, "", up).bars(table, labels, values));
   }
 }

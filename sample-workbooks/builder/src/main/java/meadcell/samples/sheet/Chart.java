@@ -14,6 +14,7 @@ import org.apache.poi.xddf.usermodel.XDDFPresetLineDash;
 import org.apache.poi.xddf.usermodel.XDDFShapeProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
+import org.apache.poi.xddf.usermodel.chart.AxisOrientation;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.BarDirection;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -92,7 +93,7 @@ public final class Chart {
     return this;
   }
 
-  /** One bar for each row. */
+  /** One bar for each row, from top to bottom; lying, so that all labels can be read. */
   public Chart bars(Table table, String labels, String values) {
     bars = true;
     return line(table, labels, values);
@@ -214,12 +215,15 @@ public final class Chart {
   }
 
   private void drawBars(XSSFSheet sheet, XSSFChart chart) {
-    XDDFCategoryAxis across = chart.createCategoryAxis(AxisPosition.BOTTOM);
-    across.setTitle(acrossTitle);
-    XDDFValueAxis up = upright(chart);
-    up.setCrossBetween(org.apache.poi.xddf.usermodel.chart.AxisCrossBetween.BETWEEN);
-    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, across, up);
-    data.setBarDirection(BarDirection.COL);
+    XDDFCategoryAxis labels = chart.createCategoryAxis(AxisPosition.LEFT);
+    labels.setTitle(acrossTitle);
+    labels.setOrientation(AxisOrientation.MAX_MIN);
+    XDDFValueAxis values = upright(chart);
+    values.setPosition(AxisPosition.BOTTOM);
+    values.setCrosses(AxisCrosses.MAX);
+    values.setCrossBetween(org.apache.poi.xddf.usermodel.chart.AxisCrossBetween.BETWEEN);
+    XDDFBarChartData data = (XDDFBarChartData) chart.createData(ChartTypes.BAR, labels, values);
+    data.setBarDirection(BarDirection.BAR);
     data.setVaryColors(false);
     data.setGapWidth(60);
     for (Series each : series) {

@@ -132,12 +132,21 @@ final class XlsxCellsReader extends DefaultHandler {
   }
 
   private void startCell(Attributes attributes) throws SAXException {
-    String reference = attributes.getValue("r");
+    String reference = null;
+    String style = null;
+    type = "n";
+    for (int i = 0; i < attributes.getLength(); i++) { // there are many cells: no search for each
+      switch (attributes.getLocalName(i)) {
+        case "r" -> reference = attributes.getValue(i);
+        case "s" -> style = attributes.getValue(i);
+        case "t" -> type = attributes.getValue(i);
+        default -> {}
+      }
+    }
     column = next(column, reference == null ? column + 1 : Place.column(reference), COLUMNS);
     cell = cells.cellToWrite(row, column);
     cell.isStored = true;
-    cell.style = style(attributes, "s");
-    type = attributes.getValue("t") == null ? "n" : attributes.getValue("t");
+    cell.style = style == null ? XlsxCell.PLAIN_STYLE : Integer.parseInt(style.strip());
     value = null;
     inline = null;
     formulaType = "";
