@@ -26,9 +26,8 @@ import meadcell.batch.calculation.Reads;
 import meadcell.batch.calculation.Reproduction;
 import meadcell.catalogue.Catalogue;
 import meadcell.office.Office;
-import org.apache.poi.xssf.usermodel.XSSFCell;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.usermodel.WorkbookFactory;
 
 /**
  * Has an office compute the formulas of one workbook that this tool cannot. The office gets a copy
@@ -190,18 +189,13 @@ public final class OfficeResults {
             .filter(function -> catalogue.find(function).isEmpty())
             .distinct()
             .toList();
-    try (XSSFWorkbook question = new XSSFWorkbook();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
-      XSSFSheet sheet = question.createSheet();
+    Set<String> unknown = new HashSet<>();
+    try (Book question = blank()) {
+      BookSheet sheet = question.sheets().get(0);
       for (int i = 0; i < functions.size(); i++) {
-        XSSFCell cell = sheet.createRow(i).createCell(0);
-        cell.getCTCell()
-            .addNewF()
-            .setStringValue(functions.get(i) + "()"); // POI would count arguments
+        sheet.putFormula(new Place(i, 0), functions.get(i) + "()");
       }
-      question.write(bytes);
-      Set<String> unknown = new HashSet<>();
-      try (Book answer = answer(bytes.toByteArray(), "xlsx")) {
+      try (Book answer = answer(bytes(question), "xlsx")) {
         for (int i = 0; i < functions.size(); i++) {
           CellContent content = answer.sheets().get(0).content(new Place(i, 0));
           if (content.value().equals(NO_SUCH_NAME)) {
@@ -209,7 +203,16 @@ public final class OfficeResults {
           }
         }
       }
-      return unknown;
+    }
+    return unknown;
+  }
+
+  private Book blank() throws IOException {
+    try (Workbook workbook = WorkbookFactory.create(true);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream()) {
+      workbook.createSheet();
+      workbook.write(bytes);
+      return Books.open(bytes.toByteArray(), "question.xlsx", limits);
     }
   }
 

@@ -16,11 +16,11 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFConditionalFormattingRule;
-import org.apache.poi.xssf.usermodel.XSSFFontFormatting;
-import org.apache.poi.xssf.usermodel.XSSFPatternFormatting;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFSheetConditionalFormatting;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTDxf;
+import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTFont;
 
 /** One sheet under construction. Blocks are laid on it, side by side or one under another. */
 public final class Page {
@@ -390,31 +390,32 @@ public final class Page {
 
   /** Has cells stand out where a condition holds; words elsewhere say why. */
   void mark(CellRangeAddress cells, String condition) {
-    var rules = sheet.getSheetConditionalFormatting();
-    XSSFConditionalFormattingRule rule = rules.createConditionalFormattingRule(condition);
-    XSSFFontFormatting font = rule.createFontFormatting();
-    font.setFontStyle(true, true);
-    font.setFontColor(Styles.color(Look.WARNING.ink));
-    XSSFPatternFormatting fill = rule.createPatternFormatting();
-    fill.setFillBackgroundColor(Styles.color(Look.WARNING.fill));
-    rules.addConditionalFormatting(new CellRangeAddress[] {cells}, rule);
+    CTDxf look = CTDxf.Factory.newInstance();
+    CTFont font = look.addNewFont();
+    font.addNewB();
+    font.addNewI();
+    font.addNewColor().setRgb(Styles.color(Look.WARNING.ink).getARGB());
+    look.addNewFill()
+        .addNewPatternFill()
+        .addNewBgColor()
+        .setRgb(Styles.color(Look.WARNING.fill).getARGB());
+    when(condition, look, cells);
   }
 
   /** Number formats cannot ask a cell for the unit; a condition on the switch can. */
   private void switchFormat(Switched to, List<CellRangeAddress> cells) {
     String format = to.format();
-    CTDxf change = CTDxf.Factory.newInstance();
-    change.addNewNumFmt().setFormatCode(format);
-    change.getNumFmt().setNumFmtId(book.workbook.createDataFormat().getFormat(format));
-    int id = book.workbook.getStylesSource().putDxf(change) - 1;
-    XSSFConditionalFormattingRule rule =
-        sheet
-            .getSheetConditionalFormatting()
-            .createConditionalFormattingRule(to.system() + "=\"US\"");
-    int index =
-        sheet
-            .getSheetConditionalFormatting()
-            .addConditionalFormatting(cells.toArray(CellRangeAddress[]::new), rule);
+    CTDxf look = CTDxf.Factory.newInstance();
+    look.addNewNumFmt().setFormatCode(format);
+    look.getNumFmt().setNumFmtId(book.workbook.createDataFormat().getFormat(format));
+    when(to.system() + "=\"US\"", look, cells.toArray(CellRangeAddress[]::new));
+  }
+
+  private void when(String condition, CTDxf look, CellRangeAddress... cells) {
+    int id = book.workbook.getStylesSource().putDxf(look) - 1;
+    XSSFSheetConditionalFormatting all = sheet.getSheetConditionalFormatting();
+    XSSFConditionalFormattingRule rule = all.createConditionalFormattingRule(condition);
+    int index = all.addConditionalFormatting(cells, rule);
     sheet.getCTWorksheet().getConditionalFormattingArray(index).getCfRuleArray(0).setDxfId(id);
   }
 }
