@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import meadcell.batch.book.Book;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Books;
@@ -40,6 +39,9 @@ public final class OfficeResults {
   /** Errors that are a result; any other is the office's way to say that it cannot compute. */
   private static final Set<String> RESULTS =
       Set.of("#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NUM!", "#N/A");
+
+  /** Before the names of functions in .xlsx that came after its first version. */
+  private static final String PREFIX = "_xlfn.";
 
   private static final Value NO_SUCH_NAME = new Value.Error("#NAME?");
 
@@ -85,7 +87,7 @@ public final class OfficeResults {
     Live own =
         (sheet, row, col) -> live.isLive(sheet, row, col) && !foreign.contains(sheet, row, col);
     try (Book copy = copy(book)) {
-      OfficeCopy question = new OfficeCopy(catalogue, unknown(catalogue, formulas));
+      OfficeCopy question = new OfficeCopy(catalogue, unknown(copy, catalogue, formulas));
       List<Outcome> before = outcomes;
       for (int round = 0; round < ROUNDS; round++) {
         List<Outcome> after = new ArrayList<>(before);
@@ -179,28 +181,50 @@ public final class OfficeResults {
     return Books.open(bytes(book), name, limits);
   }
 
-  /** The functions that the office does not know: called with nothing, it names none of them. */
-  private Set<String> unknown(Catalogue catalogue, List<FormulaCell> formulas)
+  /** The functions that the office does not know. */
+  private Set<String> unknown(Book book, Catalogue catalogue, List<FormulaCell> formulas)
       throws Office.Failed, IOException {
-    List<String> functions =
-        formulas.stream()
-            .map(FormulaCell::reads)
-            .flatMap(reads -> Stream.concat(reads.functions().stream(), reads.usual().stream()))
-            .filter(function -> catalogue.find(function).isEmpty())
-            .distinct()
-            .toList();
+    Set<String> others = new HashSet<>();
+    Set<String> usual = new HashSet<>();
+    for (FormulaCell formula : formulas) {
+      others.addAll(formula.reads().functions());
+      usual.addAll(formula.reads().usual());
+    }
+    others.removeIf(function -> catalogue.find(function).isPresent());
     Set<String> unknown = new HashSet<>();
-    try (Book question = blank()) {
-      BookSheet sheet = question.sheets().get(0);
-      for (int i = 0; i < functions.size(); i++) {
-        sheet.putFormula(new Place(i, 0), functions.get(i) + "()");
-      }
-      try (Book answer = answer(bytes(question), "xlsx")) {
-        for (int i = 0; i < functions.size(); i++) {
-          CellContent content = answer.sheets().get(0).content(new Place(i, 0));
-          if (content.value().equals(NO_SUCH_NAME)) {
-            unknown.add(functions.get(i));
-          }
+    try (Book copy = copy(book)) {
+      unknown.addAll(unknown(copy, others, ending()));
+    }
+    // .xls stores a usual one only with as many arguments as it takes; .xlsx has two names for some
+    Set<String> names = new HashSet<>(usual);
+    usual.forEach(name -> names.add(PREFIX + name));
+    try (Book blank = blank()) {
+      Set<String> so = unknown(blank, names, "xlsx");
+      usual.stream()
+          .filter(name -> so.contains(name) && so.contains(PREFIX + name))
+          .forEach(unknown::add);
+    }
+    return unknown;
+  }
+
+  /** Called with nothing, the office names none of those that it does not know. */
+  private Set<String> unknown(Book question, Set<String> functions, String ending)
+      throws Office.Failed, IOException {
+    Set<String> unknown = new HashSet<>();
+    if (functions.isEmpty()) {
+      return unknown;
+    }
+    BookSheet sheet = question.sheets().get(0);
+    int first = sheet.lastRow() + 1;
+    List<String> all = List.copyOf(functions);
+    for (int i = 0; i < all.size(); i++) {
+      sheet.putFormula(new Place(first + i, 0), all.get(i) + "()");
+    }
+    try (Book answer = answer(bytes(question), ending)) {
+      for (int i = 0; i < all.size(); i++) {
+        CellContent content = answer.sheets().get(0).content(new Place(first + i, 0));
+        if (content.value().equals(NO_SUCH_NAME)) {
+          unknown.add(all.get(i));
         }
       }
     }
