@@ -1,7 +1,9 @@
 package meadcell.batch.calculation;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import meadcell.batch.book.Place;
 
 /**
@@ -38,8 +40,13 @@ public record Reads(
 
   public Reads {
     areas = List.copyOf(areas);
-    functions = Set.copyOf(functions);
-    usual = Set.copyOf(usual);
+    functions = ordered(functions);
+    usual = ordered(usual);
+  }
+
+  /** Messages name the first of them. */
+  private static Set<String> ordered(Set<String> names) {
+    return Collections.unmodifiableSet(new TreeSet<>(names));
   }
 
   /** The same of a formula whose cells nobody asks for. */
