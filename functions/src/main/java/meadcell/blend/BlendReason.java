@@ -62,6 +62,9 @@ enum BlendReason implements Reason {
           + " uncertainty the least that the analysis can show."),
   NOT_IN_TRANSFERS(
       UNKNOWN_NAME, "Row {row} of {table} is of \"{given}\", which is not in transfers."),
+  VESSEL_TWICE(
+      INCONSISTENT,
+      "Row {row} of vessels is of \"{vessel}\", as an earlier one is; a vessel has one row."),
   ANALYSIS_OF_EMPTY(
       INCONSISTENT,
       "Row {row} of analyses is of \"{lot}\", which holds nothing by then, as far as transfers say."),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import meadcell.catalogue.Refusal;
 import meadcell.catalogue.Rows;
 import meadcell.transfers.Step;
 import meadcell.transfers.TransferLog;
@@ -38,10 +39,12 @@ final class Uptake {
     this.rates = rates;
     for (AirRow row : vessels) {
       OptionalInt vessel = log.indexOf(row.vessel());
-      if (vessel.isPresent()) {
-        air.put(vessel.getAsInt(), row);
-      } else {
+      if (vessel.isEmpty()) {
         Misspelt.refuse(log, row.vessel(), "vessels", row.row());
+      } else if (air.putIfAbsent(vessel.getAsInt(), row) != null) {
+        throw new Refusal(BlendReason.VESSEL_TWICE)
+            .with("row", row.row())
+            .with("vessel", row.vessel());
       }
     }
     for (int vessel = 0; vessel < log.size(); vessel++) {

@@ -145,6 +145,16 @@ class OxygenTest {
   }
 
   @Test
+  void aVesselHasOneRow() {
+    Object[][] twice = {{"Cask", 90.0, 228.0}, {"Egg 7", 0.0, 500.0}, {"cask", 90.0, null}};
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> oxygen(LOG, twice, "Cask", ALL, OptionalDouble.of(20)));
+    assertEquals(
+        "Row 3 of vessels is of \"cask\", as an earlier one is; a vessel has one row.",
+        refusal.getMessage());
+  }
+
+  @Test
   void aVesselThatIsMisspeltIsNoTightOne() {
     Object[][] misspelt = {{"Caskk", 90.0, 228.0}};
     Refusal refusal =

@@ -81,23 +81,26 @@ record CellXml(StringBuilder text, String prefix) {
     return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;
   }
 
-  /** XML cannot hold control characters; the format has its own way of writing them. */
   private void escape(String content) {
+    int copied = 0;
     for (int i = 0; i < content.length(); i++) {
-      char c = content.charAt(i);
-      switch (c) {
-        case '&' -> text.append("&amp;");
-        case '<' -> text.append("&lt;");
-        case '>' -> text.append("&gt;");
-        case '\n', '\t' -> text.append(c);
-        default -> {
-          if (c < ' ' || c >= '\uFFFE') {
-            text.append(String.format("_x%04X_", (int) c));
-          } else {
-            text.append(c);
-          }
-        }
+      String escaped = escaped(content.charAt(i));
+      if (escaped != null) {
+        text.append(content, copied, i).append(escaped);
+        copied = i + 1;
       }
     }
+    text.append(content, copied, content.length());
+  }
+
+  /** XML cannot hold control characters; the format has its own way of writing them. */
+  private static String escaped(char c) {
+    return switch (c) {
+      case '&' -> "&amp;";
+      case '<' -> "&lt;";
+      case '>' -> "&gt;";
+      case '\n', '\t' -> null;
+      default -> c < ' ' || c >= '\uFFFE' ? String.format("_x%04X_", (int) c) : null;
+    };
   }
 }
