@@ -28,16 +28,15 @@ final class OwnRuntime {
 
   /**
    * Chosen by measurement, see {@code LauncherBenchmark}: for what people do at a prompt, other
-   * collectors and the second compiler cost more than they save. What Java itself remarks would
-   * stand among the results.
+   * collectors and the second compiler cost more than they save. What of a workbook outlives its
+   * first collection stays to the end, so it is moved but once. What Java itself remarks would stand
+   * among the results.
    */
   private static final String FLAGS =
-      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms32m -XX:NewSize=24m -XX:-UsePerfData"
-          + " -Xlog:disable -Djdk.reflect.useNativeAccessorOnly=true" // else it makes classes first
+      "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms200m -Xmn100m -XX:MaxTenuringThreshold=0"
+          + " -XX:-UsePerfData -Xlog:disable"
+          + " -Djdk.reflect.useNativeAccessorOnly=true" // else it makes classes first
           + " -Dmeadcell.launched=true -Djava.awt.headless=true";
-
-  /** A tenth of a short run, where Linux gives large pages to who asks. */
-  private static final String LINUX_FLAGS = " -XX:+UseTransparentHugePages";
 
   private static final int FIRST_THAT_LINKS = 24;
 
@@ -78,7 +77,7 @@ final class OwnRuntime {
             "--no-header-files",
             "--no-man-pages",
             "--add-options",
-            Release.isOn("linux") ? FLAGS + LINUX_FLAGS : FLAGS,
+            FLAGS,
             "--output",
             folder.toString()));
     for (String library : UNUSED) {
