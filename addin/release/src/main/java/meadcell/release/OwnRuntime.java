@@ -76,6 +76,8 @@ final class OwnRuntime {
             "--strip-debug",
             "--no-header-files",
             "--no-man-pages",
+            "--disable-plugin",
+            "generate-jli-classes", // in another order each time, and linked beforehand anyway
             "--add-options",
             FLAGS,
             "--output",
