@@ -29,8 +29,8 @@ final class OwnRuntime {
   /**
    * Chosen by measurement, see {@code LauncherBenchmark}: for what people do at a prompt, other
    * collectors and the second compiler cost more than they save. What of a workbook outlives its
-   * first collection stays to the end, so it is moved but once. What Java itself remarks would stand
-   * among the results.
+   * first collection stays to the end, so it is moved but once. What Java itself remarks would
+   * stand among the results.
    */
   private static final String FLAGS =
       "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xms200m -Xmn100m -XX:MaxTenuringThreshold=0"
