@@ -72,10 +72,11 @@ public final class Oxygen {
           "BLEND.OXYGEN({\"Mead\",\"Tank\",300,1;\"Tank\",\"Cask\",225,9;\"Mead\",\"Cask\",3,100};"
               + "{\"Cask\",90,228};\"Cask\";;374)",
       note =
-          "A vessel that is missing in vessels lets no air in; one misspelt or twice there is refused."
-              + " Leave capacity blank where gas or a lid keeps air off. Limits are parts of the value: racking and topping 4/7 to 10/7, the span"
-              + " of the source around its middle; wood half to twice; opening none to all; filling a"
-              + " quarter to 2.5. They scale with a rate of your own.\n"
+          "A vessel that is missing in vessels lets no air in; one misspelt or twice there is"
+              + " refused. Leave capacity blank where gas or a lid keeps air off. Limits are parts of"
+              + " the value: racking and topping 4/7 to 10/7, the span of the source around its"
+              + " middle; wood half to twice; opening none to all; filling a quarter to 2.5. They"
+              + " scale with a rate of your own.\n"
               + "SULFITE.USED says how much SO₂ that takes; a year's sum serves SULFITE.LASTS.")
   public static Share[] oxygen(
       @Transfers Rows<TransferRow> transfers,
