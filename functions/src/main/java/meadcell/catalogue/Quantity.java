@@ -115,12 +115,16 @@ public enum Quantity {
 
   private final String metricUnit;
   private final String usUnit;
+  private final Optional<Unit> metric;
+  private final Optional<Unit> us;
   private final double scale;
   private final double offset;
 
   Quantity(String unit) {
     this.metricUnit = unit;
     this.usUnit = unit;
+    this.metric = Unit.named(unit);
+    this.us = metric;
     this.scale = 1;
     this.offset = 0;
   }
@@ -129,6 +133,8 @@ public enum Quantity {
   Quantity(Unit metric, Unit us, double offset) {
     this.metricUnit = metric.word();
     this.usUnit = us.word();
+    this.metric = Unit.named(metricUnit);
+    this.us = Unit.named(usUnit);
     this.scale = us.factor();
     this.offset = offset;
   }
@@ -154,7 +160,7 @@ public enum Quantity {
    * @param system the units of the caller
    */
   public Optional<Unit> unitIn(UnitSystem system) {
-    return Unit.named(unit(system));
+    return system == UnitSystem.US ? us : metric;
   }
 
   /** Under which other languages translate the unit. */

@@ -1,9 +1,13 @@
 package meadcell.batch.book;
 
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 
-/** A sheet of a {@link GuardedBook}. What is asked for at every cell goes without a closure. */
+/**
+ * A sheet of a {@link GuardedBook}. What is asked for at every cell goes without a closure, which
+ * Java's first compiler makes slowly.
+ */
 final class GuardedSheet implements BookSheet {
   private final BookSheet sheet;
 
@@ -11,9 +15,30 @@ final class GuardedSheet implements BookSheet {
     this.sheet = sheet;
   }
 
-  private static <T> T guarded(Supplier<T> reader) {
+  /** Changes one place of a sheet. */
+  private interface Writer<T> {
+    void write(BookSheet sheet, Place place, T what);
+  }
+
+  private <T> T read(Function<BookSheet, T> reader) {
     try {
-      return reader.get();
+      return reader.apply(sheet);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
+  }
+
+  private <A, T> T read(BiFunction<BookSheet, A, T> reader, A of) {
+    try {
+      return reader.apply(sheet, of);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
+  }
+
+  private <T> void write(Writer<T> writer, Place place, T what) {
+    try {
+      writer.write(sheet, place, what);
     } catch (RuntimeException e) {
       throw GuardedBook.damage(e);
     }
@@ -34,63 +59,47 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public boolean isProtected() {
-    return guarded(sheet::isProtected);
+    return read(BookSheet::isProtected);
   }
 
   @Override
   public int lastRow() {
-    try {
-      return sheet.lastRow();
-    } catch (RuntimeException e) {
-      throw GuardedBook.damage(e);
-    }
+    return read(BookSheet::lastRow);
   }
 
   @Override
   public int lastColumn(int row) {
-    try {
-      return sheet.lastColumn(row);
-    } catch (RuntimeException e) {
-      throw GuardedBook.damage(e);
-    }
+    return read(BookSheet::lastColumn, row);
   }
 
   @Override
   public CellContent content(Place place) {
-    try {
-      return sheet.content(place);
-    } catch (RuntimeException e) {
-      throw GuardedBook.damage(e);
-    }
+    return read(BookSheet::content, place);
   }
 
   @Override
   public Place mergedEnd(Place place) {
-    return guarded(() -> sheet.mergedEnd(place));
+    return read(BookSheet::mergedEnd, place);
   }
 
   @Override
   public boolean isHidden(int row) {
-    return guarded(() -> sheet.isHidden(row));
+    return read(BookSheet::isHidden, row);
   }
 
   @Override
   public Span array(Place place) {
-    try {
-      return sheet.array(place);
-    } catch (RuntimeException e) {
-      throw GuardedBook.damage(e);
-    }
+    return read(BookSheet::array, place);
   }
 
   @Override
   public boolean isCovered(Place place) {
-    return guarded(() -> sheet.isCovered(place));
+    return read(BookSheet::isCovered, place);
   }
 
   @Override
   public void putFormula(Place place, String formula) {
-    guarded(() -> sheet.putFormula(place, formula));
+    write(BookSheet::putFormula, place, formula);
   }
 
   @Override
@@ -100,7 +109,7 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public void putValue(Place place, Value value) {
-    guarded(() -> sheet.putValue(place, value));
+    write(BookSheet::putValue, place, value);
   }
 
   @Override
@@ -115,7 +124,11 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public void copyStyle(Place from, Place to, String format) {
-    guarded(() -> sheet.copyStyle(from, to, format));
+    try {
+      sheet.copyStyle(from, to, format);
+    } catch (RuntimeException e) {
+      throw GuardedBook.damage(e);
+    }
   }
 
   @Override
@@ -125,7 +138,7 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public Runnable keep(Place place) {
-    Runnable kept = guarded(() -> sheet.keep(place));
+    Runnable kept = read(BookSheet::keep, place);
     return () -> guarded(kept);
   }
 
@@ -141,7 +154,7 @@ final class GuardedSheet implements BookSheet {
 
   @Override
   public Optional<Note> note(Place place) {
-    return guarded(() -> sheet.note(place));
+    return read(BookSheet::note, place);
   }
 
   @Override

@@ -82,7 +82,10 @@ final class Evaluation {
     if (own == null) {
       return call(name, arguments, array);
     }
-    ValueEval[] values = arguments.stream().map(a -> value(a, array)).toArray(ValueEval[]::new);
+    ValueEval[] values = new ValueEval[arguments.size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = value(arguments.get(i), array);
+    }
     return own.evaluate(values, context);
   }
 

@@ -38,6 +38,7 @@ final class ParsedFormulas {
   private static final Pattern LIKE_A_CELL = Pattern.compile("[A-Za-z]{1,3}\\.[A-Za-z]{1,3}[0-9]+");
 
   private final FormulaParsingWorkbook names;
+  private final RelativeForms forms = new RelativeForms();
   private final Map<Key, Parsed> known = new HashMap<>();
 
   ParsedFormulas(FormulaParsingWorkbook names) {
@@ -48,7 +49,7 @@ final class ParsedFormulas {
     if (formula.indexOf('[') >= 0) { // POI makes a table's name a relative range, that stays
       return parse(formula, sheet, row);
     }
-    Key key = new Key(sheet, column, RelativeForm.of(formula, row, column));
+    Key key = new Key(sheet, column, forms.of(formula, row, column));
     Parsed parsed = known.get(key);
     if (parsed == null) {
       Ptg[] tokens = parse(formula, sheet, row);
@@ -88,24 +89,30 @@ final class ParsedFormulas {
   }
 
   private static Ptg[] moved(Ptg[] tokens, int rows) {
-    Ptg[] moved = tokens.clone();
+    Ptg[] moved = new Ptg[tokens.length];
     for (int i = 0; i < moved.length; i++) {
-      if (moved[i] instanceof RefPtgBase ref && ref.isRowRelative()) {
-        RefPtgBase copy = (RefPtgBase) ref.copy();
-        copy.setRow(copy.getRow() + rows);
-        moved[i] = copy;
-      } else if (moved[i] instanceof AreaPtgBase area && !isWholeColumn(area)) {
-        AreaPtgBase copy = (AreaPtgBase) area.copy();
-        if (copy.isFirstRowRelative()) {
-          copy.setFirstRow(copy.getFirstRow() + rows);
-        }
-        if (copy.isLastRowRelative()) {
-          copy.setLastRow(copy.getLastRow() + rows);
-        }
-        moved[i] = copy;
-      }
+      moved[i] = moved(tokens[i], rows);
     }
     return moved;
+  }
+
+  private static Ptg moved(Ptg token, int rows) {
+    if (token instanceof RefPtgBase ref && ref.isRowRelative()) {
+      RefPtgBase copy = (RefPtgBase) ref.copy();
+      copy.setRow(copy.getRow() + rows);
+      return copy;
+    }
+    if (token instanceof AreaPtgBase area && !isWholeColumn(area)) {
+      AreaPtgBase copy = (AreaPtgBase) area.copy();
+      if (copy.isFirstRowRelative()) {
+        copy.setFirstRow(copy.getFirstRow() + rows);
+      }
+      if (copy.isLastRowRelative()) {
+        copy.setLastRow(copy.getLastRow() + rows);
+      }
+      return copy;
+    }
+    return token;
   }
 
   /** {@code A:A} is written without rows; its form says nothing about them. */

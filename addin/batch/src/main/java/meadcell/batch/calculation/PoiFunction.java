@@ -107,19 +107,21 @@ final class PoiFunction implements FreeRefFunction {
   }
 
   private ValueEval[] intersected(ValueEval[] args, OperationEvaluationContext ec) {
-    ValueEval[] values = args.clone();
+    ValueEval[] values = new ValueEval[args.length];
     for (int i = 0; i < values.length; i++) {
-      if (isRequiredSingle(i) && values[i] instanceof AreaEval area) {
-        try {
-          values[i] =
-              OperandResolver.chooseSingleElementFromArea(
-                  area, ec.getRowIndex(), ec.getColumnIndex());
-        } catch (EvaluationException e) {
-          values[i] = e.getErrorEval();
-        }
-      }
+      boolean isMeantInPart = isRequiredSingle(i) && args[i] instanceof AreaEval;
+      values[i] = isMeantInPart ? ofThisRow((AreaEval) args[i], ec) : args[i];
     }
     return values;
+  }
+
+  private static ValueEval ofThisRow(AreaEval area, OperationEvaluationContext ec) {
+    try {
+      return OperandResolver.chooseSingleElementFromArea(
+          area, ec.getRowIndex(), ec.getColumnIndex());
+    } catch (EvaluationException e) {
+      return e.getErrorEval();
+    }
   }
 
   private ValueEval arrayCall(ValueEval[] args, OperationEvaluationContext ec) {

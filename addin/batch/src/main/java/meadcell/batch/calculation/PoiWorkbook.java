@@ -21,6 +21,7 @@ import org.apache.poi.ss.formula.OperationEvaluationContext;
 import org.apache.poi.ss.formula.SheetIdentifier;
 import org.apache.poi.ss.formula.eval.ErrorEval;
 import org.apache.poi.ss.formula.eval.ValueEval;
+import org.apache.poi.ss.formula.functions.FreeRefFunction;
 import org.apache.poi.ss.formula.ptg.Area3DPxg;
 import org.apache.poi.ss.formula.ptg.FuncVarPtg;
 import org.apache.poi.ss.formula.ptg.NamePtg;
@@ -41,7 +42,9 @@ import org.apache.poi.ss.util.CellReference;
  */
 final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
   /** To POI, every formula is the call of one function without a name, which computes it. */
-  private static final Ptg[] COMPUTE = {new NameXPxg(""), FuncVarPtg.create("", 1)};
+  private static final Ptg UNNAMED = new NameXPxg("");
+
+  private static final Ptg COMPUTE = FuncVarPtg.create("", 1);
 
   /** The function that gives all of what the formula of its cell gives. */
   static final String ALL = "all";
@@ -94,8 +97,15 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public UDFFinder getUDFFinder() {
-    return new AggregatingUDFFinder( // the evaluator casts it
-        name -> name.equals(ALL) ? this::all : this::compute);
+    return new AggregatingUDFFinder() { // the evaluator casts it
+      private final FreeRefFunction one = PoiWorkbook.this::compute;
+      private final FreeRefFunction whole = PoiWorkbook.this::all;
+
+      @Override
+      public FreeRefFunction findFunction(String name) {
+        return name.equals(ALL) ? whole : one;
+      }
+    };
   }
 
   private ValueEval compute(ValueEval[] none, OperationEvaluationContext context) {
@@ -185,7 +195,7 @@ final class PoiWorkbook implements EvaluationWorkbook, FormulaParsingWorkbook {
 
   @Override
   public Ptg[] getFormulaTokens(EvaluationCell cell) {
-    return COMPUTE.clone();
+    return new Ptg[] {UNNAMED, COMPUTE};
   }
 
   /** The tokens of what is written in a cell. */

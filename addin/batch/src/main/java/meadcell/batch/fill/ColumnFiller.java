@@ -60,7 +60,7 @@ final class ColumnFiller {
         columns.put(reference, inputs.column(reference, table));
       }
     }
-    table.rows().forEach(r -> fill(r, result, columns, fixed, found));
+    table.rows().forEach(r -> fill(r, result, unit, columns, fixed, found));
     if (typed > 0) {
       cells.remark(
           Report.Code.KEPT,
@@ -119,6 +119,7 @@ final class ColumnFiller {
   private void fill(
       int at,
       Table.Column result,
+      ResultUnit unit,
       Map<Reference, Table.Column> columns,
       Operands fixed,
       String found) {
@@ -126,20 +127,20 @@ final class ColumnFiller {
     Operands operands = new Operands();
     from = from < 0 ? at : from;
     int start = from;
-    columns.forEach(
-        (reference, column) -> {
-          Input input = inputs.cell(reference, column, table, start, at);
-          operands.add(reference, input);
-          if (reference.target() == Target.SO_FAR && !input.problem().isEmpty()) {
-            from = -1;
-          }
-        });
+    for (Map.Entry<Reference, Table.Column> entry : columns.entrySet()) {
+      Reference reference = entry.getKey();
+      Input input = inputs.cell(reference, entry.getValue(), table, start, at);
+      operands.add(reference, input);
+      if (reference.target() == Target.SO_FAR && !input.problem().isEmpty()) {
+        from = -1;
+      }
+    }
     operands.addQuietly(fixed);
     if (!operands.isAnyFilled()) {
       cells.clearOwn(row, place, found);
       cells.unmark(place);
     } else if (operands.problem().isEmpty()) {
-      String formula = ResultUnit.of(row, result).convert(operands.in(row.formula()));
+      String formula = unit.convert(operands.in(row.formula()));
       Place like = table.place(at, result.index() - 1);
       Written cell = cells.put(row, place, like, formula, operands.note(), found);
       if (cell == null) {

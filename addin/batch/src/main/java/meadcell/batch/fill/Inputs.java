@@ -1,6 +1,6 @@
 package meadcell.batch.fill;
 
-import java.util.Set;
+import java.util.function.Predicate;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.fill.Input.Cell;
@@ -17,7 +17,7 @@ import meadcell.catalogue.Kind;
 /**
  * Finds what the references of a plan stand for on one sheet.
  *
- * @param filled the cells that this run fills, as they become known
+ * @param isFilled whether this run has filled a cell
  */
 record Inputs(
     BookSheet sheet,
@@ -25,7 +25,7 @@ record Inputs(
     Labels labels,
     Names names,
     Catalogue catalogue,
-    Set<Place> filled) {
+    Predicate<Place> isFilled) {
 
   /** The one name of a header or label in any of its spellings. */
   String name(String written) {
@@ -49,7 +49,7 @@ record Inputs(
   Input cell(Reference reference, Table.Column column, Table table, int from, int row) {
     Place place = table.place(row, column.index());
     Cell cell = new Cell(place, place.a1(), column.unit(), column.strange(), null);
-    Input input = Input.read(sheet, filled.contains(place), cell, reference, catalogue);
+    Input input = Input.read(sheet, isFilled.test(place), cell, reference, catalogue);
     if (reference.target() == Target.ROW || !input.problem().isEmpty()) {
       return input;
     }
@@ -93,6 +93,6 @@ record Inputs(
     }
     Place place = value.place();
     Cell cell = new Cell(place, place.fixed(), value.unit(), value.strange(), value.inline());
-    return Input.read(sheet, filled.contains(place), cell, reference, catalogue);
+    return Input.read(sheet, isFilled.test(place), cell, reference, catalogue);
   }
 }

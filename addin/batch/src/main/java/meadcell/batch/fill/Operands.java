@@ -7,14 +7,14 @@ import meadcell.batch.plan.PlanFormula.Reference;
 
 /** What the references of a formula stand for in one cell. */
 final class Operands {
-  private final Map<Reference, Input> inputs = new HashMap<>(4);
+  private final Map<Reference, String> formulas = new HashMap<>(4);
 
   private String problem = "";
   private String note = "";
   private boolean isAnyFilled;
 
   void add(Reference reference, Input input) {
-    inputs.put(reference, input);
+    formulas.put(reference, input.formula());
     problem = problem.isEmpty() ? input.problem() : problem;
     note =
         note.isEmpty() || input.note().isEmpty() ? note + input.note() : note + " " + input.note();
@@ -23,7 +23,7 @@ final class Operands {
 
   /** Adds others without their notes, which are told elsewhere. */
   void addQuietly(Operands others) {
-    inputs.putAll(others.inputs);
+    formulas.putAll(others.formulas);
     problem = problem.isEmpty() ? others.problem : problem;
   }
 
@@ -42,6 +42,6 @@ final class Operands {
   }
 
   String in(PlanFormula formula) {
-    return formula.with(reference -> inputs.get(reference).formula());
+    return formula.with(formulas);
   }
 }

@@ -15,7 +15,7 @@ import meadcell.batch.book.CellContent;
 import meadcell.batch.book.Figures;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
-import meadcell.batch.calculation.RelativeForm;
+import meadcell.batch.calculation.RelativeForms;
 import meadcell.batch.report.Origin;
 
 /**
@@ -29,6 +29,7 @@ final class OwnCells {
   private final Set<String> before = new HashSet<>();
   private final Set<String> now = new TreeSet<>();
   private final OwnValues values = new OwnValues();
+  private final RelativeForms relative = new RelativeForms();
   private final Map<String, String> forms = new HashMap<>();
 
   OwnCells(Book book) {
@@ -74,15 +75,10 @@ final class OwnCells {
   private String hash(BookSheet sheet, Place place, CellContent content) {
     if (content.isFormula()) {
       return forms.computeIfAbsent(
-          form(place, content.formula()),
+          relative.of(content.formula(), place.row(), place.column()),
           text -> hash(text.toLowerCase(Locale.ROOT).replace(" ", "")));
     }
     return Long.toHexString(number(sheet, place, content));
-  }
-
-  /** What a formula has in common with its copies in other rows. */
-  private static String form(Place place, String formula) {
-    return RelativeForm.of(formula, place.row(), place.column());
   }
 
   /** What a plain value hashes to in its place. */

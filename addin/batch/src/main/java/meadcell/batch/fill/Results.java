@@ -89,10 +89,12 @@ record Results(
       return new FormulaCell(
           cell.sheet(), cell.place(), content, reading.reads(cell.sheet(), cell.place()));
     }
-    Reads functions =
-        read.computeIfAbsent(
-            cell.sheet() + " " + cell.row().where(),
-            line -> reading.reads(cell.sheet(), cell.place()).withoutAreas());
+    String line = cell.sheet() + " " + cell.row().where();
+    Reads functions = read.get(line);
+    if (functions == null) {
+      functions = reading.reads(cell.sheet(), cell.place()).withoutAreas();
+      read.put(line, functions);
+    }
     return new FormulaCell(cell.sheet(), cell.place(), content, functions);
   }
 

@@ -13,6 +13,7 @@ import java.util.Set;
 import meadcell.batch.book.BookSheet;
 import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
+import meadcell.batch.calculation.CellSet;
 import meadcell.batch.layout.Ambiguous;
 import meadcell.batch.layout.Grid;
 import meadcell.batch.layout.Headings;
@@ -39,7 +40,7 @@ final class SheetFiller {
   private final Labels labels;
   private final Inputs inputs;
   private final List<Written> written = new ArrayList<>();
-  private final Set<Place> filled = new HashSet<>();
+  private final CellSet filled = new CellSet();
   private final Set<PlanRow> found = new HashSet<>();
   private final Map<PlanRow, Placement.Missing> missing = new HashMap<>();
 
@@ -51,7 +52,7 @@ final class SheetFiller {
     this.headings = new Headings(grid, names);
     this.tables = new Tables(grid, names, headings);
     this.labels = new Labels(cells.sheet(), headings, names);
-    this.inputs = new Inputs(cells.sheet(), headings, labels, names, catalogue, filled);
+    this.inputs = new Inputs(cells.sheet(), headings, labels, names, catalogue, this::isFilled);
   }
 
   Placement fill() {
@@ -186,7 +187,11 @@ final class SheetFiller {
 
   private void written(Written cell) {
     written.add(cell);
-    filled.add(cell.place());
+    filled.add(cell.sheet(), cell.place());
+  }
+
+  private boolean isFilled(Place place) {
+    return filled.contains(cells.index(), place.row(), place.column());
   }
 
   private Table onlyTable(PlanRow row) throws Ambiguous {

@@ -52,6 +52,16 @@ public final class Headings {
     return rows.getOrDefault(row, List.of());
   }
 
+  /** Whether one among some has a name, or one that the trade calls the same. */
+  boolean isNamed(List<Heading> among, String name) {
+    for (Heading heading : among) {
+      if (heading.has(name) || names.areSynonyms(name, heading.header())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Those among some that have a name; where none has it, those that the trade calls the same. */
   List<Heading> named(Collection<Heading> among, String name) {
     List<Heading> exact = among.stream().filter(heading -> heading.has(name)).toList();

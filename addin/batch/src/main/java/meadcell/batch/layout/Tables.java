@@ -81,7 +81,7 @@ public final class Tables {
       return false; // rows of remarks, mostly
     }
     for (String name : needed) {
-      if (headings.named(row, plain(name)).isEmpty()) {
+      if (!headings.isNamed(row, plain(name))) {
         return false;
       }
     }
@@ -90,7 +90,7 @@ public final class Tables {
 
   /** {@code SG} of {@code SG #2}, the second of that name. */
   private static String plain(String name) {
-    return NUMBERED.matcher(name).replaceFirst("");
+    return name.contains("#") ? NUMBERED.matcher(name).replaceFirst("") : name;
   }
 
   /** Headers side by side without a blank cell between them. */

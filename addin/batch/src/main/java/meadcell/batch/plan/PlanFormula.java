@@ -1,9 +1,9 @@
 package meadcell.batch.plan;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import meadcell.catalogue.ArgSpec;
 import meadcell.catalogue.FunctionSpec;
 import meadcell.catalogue.Unit;
@@ -85,11 +85,11 @@ public final class PlanFormula {
     return Optional.ofNullable(outermost);
   }
 
-  /** The formula for one cell, with each reference as {@code resolved} gives it. */
-  public String with(Function<Reference, String> resolved) {
+  /** The formula for one cell, with what stands there for each reference. */
+  public String with(Map<Reference, String> operands) {
     StringBuilder formula = new StringBuilder();
     for (Piece piece : pieces) {
-      formula.append(piece.reference == null ? piece.text : resolved.apply(piece.reference));
+      formula.append(piece.reference == null ? piece.text : operands.get(piece.reference));
     }
     return formula.toString();
   }

@@ -54,7 +54,11 @@ public final class Vocabulary {
         header.strange().isEmpty() || isWord(header.name())
             ? header.name()
             : header.name().replaceAll("\\s*[(\\[].*", "");
-    return BY_WORD.getOrDefault(name, List.of()).stream()
+    List<Word> words = BY_WORD.get(name);
+    if (words == null) { // most texts; asked for in each row
+      return Optional.empty();
+    }
+    return words.stream()
         .filter(word -> word.fits(header))
         .map(Word::meaning)
         .findFirst()

@@ -3,6 +3,7 @@ package meadcell.batch.report;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import meadcell.batch.book.BookSheet;
@@ -38,7 +39,7 @@ public final class Notes {
       return;
     }
     BookSheet.Note note = new BookSheet.Note(AUTHOR, text);
-    var before = sheet.note(place);
+    Optional<BookSheet.Note> before = sheet.note(place);
     if (before.isEmpty() || before.get().author().equals(AUTHOR) && !before.get().equals(note)) {
       sheet.putNote(place, note);
       changed = true;
@@ -67,11 +68,10 @@ public final class Notes {
 
   /** Removes a note of ours that begins like this. */
   public void unmark(BookSheet sheet, Place place, String start) {
-    if (sheet.canHoldNotes()
-        && sheet
-            .note(place)
-            .filter(note -> note.author().equals(AUTHOR) && note.text().startsWith(start))
-            .isPresent()) {
+    Optional<BookSheet.Note> note = sheet.canHoldNotes() ? sheet.note(place) : Optional.empty();
+    if (note.isPresent()
+        && note.get().author().equals(AUTHOR)
+        && note.get().text().startsWith(start)) {
       sheet.removeNote(place);
       changed = true;
     }
