@@ -54,7 +54,7 @@ public final class BatchBenchmark {
     Path log = folder.resolve("longer.xlsx");
     Logs.write(log, MANY_ROWS);
     List<String> fill =
-        programs.meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"), "--force");
+        programs.meadcell("fill", log, "--plan", plan, Programs.OUT, folder.resolve("out"));
     List<String> bare = programs.bare(log, folder.resolve("bare.xlsx"));
     if (Files.notExists(Usage.TIME)) {
       print("processor time and peak memory: not measured, %s is not installed", Usage.TIME);
@@ -83,8 +83,7 @@ public final class BatchBenchmark {
     Path log = folder.resolve("long.xlsx");
     Logs.write(log, ROWS);
     List<String> fill =
-        programs.meadcell("fill", log, "--plan", plan, "--out", folder.resolve("out"));
-    fill.add("--force");
+        programs.meadcell("fill", log, "--plan", plan, Programs.OUT, folder.resolve("out"));
     List<String> bare = programs.bare(log, folder.resolve("bare.xlsx"));
     List<Double> ours = new ArrayList<>();
     List<Double> others = new ArrayList<>();
@@ -127,10 +126,10 @@ public final class BatchBenchmark {
       Logs.write(file, ROWS_A_FILE);
     }
     Path filled = folder.resolve("filled");
-    List<String> fill = programs.meadcell("fill", "--plan", plan, "--out", filled);
+    List<String> fill = programs.meadcell("fill", "--plan", plan, Programs.OUT, filled);
     files.forEach(file -> fill.add(file.toString()));
     double one = seconds(() -> programs.run(fill));
-    fill.addAll(List.of("--force", "--jobs", "2"));
+    fill.addAll(List.of("--jobs", "2"));
     double two = seconds(() -> programs.run(fill));
     print(
         "fill, %d logs of %d rows: %.1f s; with --jobs 2 %.1f s, ratio %.2f",
@@ -138,10 +137,10 @@ public final class BatchBenchmark {
     for (Path file : names(filled)) {
       Logs.changeOriginalGravity(file);
     }
-    List<String> recalc = programs.meadcell("recalc", "--out", folder.resolve("recalculated"));
+    List<String> recalc = programs.meadcell("recalc", Programs.OUT, folder.resolve("recalculated"));
     names(filled).forEach(file -> recalc.add(file.toString()));
     double ours = seconds(() -> programs.run(recalc));
-    recalc.addAll(List.of("--force", "--jobs", "2"));
+    recalc.addAll(List.of("--jobs", "2"));
     double oursByTwo = seconds(() -> programs.run(recalc));
     double office = office(names(filled));
     print(

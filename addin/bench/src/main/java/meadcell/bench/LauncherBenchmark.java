@@ -56,7 +56,7 @@ public final class LauncherBenchmark {
   }
 
   private static List<String> fill(Path log, Path plan, String out) {
-    return List.of("fill", log.toString(), "--plan", plan.toString(), "--out", out, "--force");
+    return List.of("fill", log.toString(), "--plan", plan.toString(), Programs.OUT, out);
   }
 
   private static List<String> called(String program, List<String> arguments) {

@@ -49,7 +49,7 @@ record Cells(BookSheet sheet, int index, OwnCells own, Report report, boolean ov
     }
     report.changed(
         new Report.Change(
-            sheet.name(), place.a1(), row.result(), found, "", before.value(), Value.BLANK));
+            sheet.name(), place, row.result(), found, "", before.value(), Value.BLANK));
     sheet.clear(place);
     return true;
   }

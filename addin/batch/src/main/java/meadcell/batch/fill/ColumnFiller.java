@@ -112,7 +112,7 @@ final class ColumnFiller {
         .report()
         .changed(
             new Report.Change(
-                sheet.name(), header.a1(), row.result(), "new column", "", Value.BLANK, text));
+                sheet.name(), header, row.result(), "new column", "", Value.BLANK, text));
     return table.columns().get(inputs.name(row.result()));
   }
 

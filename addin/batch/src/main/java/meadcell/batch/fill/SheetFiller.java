@@ -148,7 +148,7 @@ final class SheetFiller {
         .report()
         .changed(
             new Report.Change(
-                sheet.name(), label.a1(), row.result(), "new label", "", Value.BLANK, text));
+                sheet.name(), label, row.result(), "new label", "", Value.BLANK, text));
     Header header = Header.of(row.result());
     fillLabel(
         row, new Labels.Value(label, place, header.unit().orElse(null), header.strange(), null));

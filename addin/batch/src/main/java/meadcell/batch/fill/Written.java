@@ -41,6 +41,6 @@ record Written(
 
   Report.Change changeTo(Value after, BookSheet sheet) {
     return new Report.Change(
-        sheet.name(), place.a1(), row.result(), found, formula, before.value(), after);
+        sheet.name(), place, row.result(), found, formula, before.value(), after);
   }
 }

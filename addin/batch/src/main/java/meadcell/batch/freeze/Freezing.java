@@ -81,7 +81,7 @@ public final class Freezing {
     report.changed(
         Report.Change.ofFormula(
             sheet.name(),
-            formula.place().a1(),
+            formula.place(),
             "",
             new Value.Text(formula.content().formula()),
             formula.content().value()));

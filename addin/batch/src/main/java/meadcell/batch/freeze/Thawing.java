@@ -181,8 +181,8 @@ public final class Thawing {
     for (Map.Entry<String, Value> cell : thawed.entrySet()) {
       int end = cell.getKey().lastIndexOf('!');
       String name = cell.getKey().substring(0, end);
-      String place = cell.getKey().substring(end + 1);
-      CellContent now = sheet(name).content(Place.of(place));
+      Place place = Place.of(cell.getKey().substring(end + 1));
+      CellContent now = sheet(name).content(place);
       report.changed(
           Report.Change.ofFormula(name, place, now.formula(), cell.getValue(), now.value()));
     }

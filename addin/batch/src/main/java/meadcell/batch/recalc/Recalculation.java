@@ -212,7 +212,7 @@ public final class Recalculation {
     report.changed(
         Report.Change.ofFormula(
             sheet.name(),
-            formula.place().a1(),
+            formula.place(),
             formula.content().formula(),
             formula.content().value(),
             result));

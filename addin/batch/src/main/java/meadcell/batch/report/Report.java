@@ -3,6 +3,7 @@ package meadcell.batch.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import meadcell.batch.book.Place;
 import meadcell.batch.book.Value;
 
 /** What happened to one workbook. */
@@ -63,7 +64,7 @@ public final class Report {
   /** One cell that now holds something new, or nothing. */
   public record Change(
       String sheet,
-      String cell,
+      Place place,
       String result,
       String found,
       String formula,
@@ -72,8 +73,12 @@ public final class Report {
 
     /** A change of a cell that was found by the formula in it. */
     public static Change ofFormula(
-        String sheet, String cell, String formula, Value before, Value after) {
-      return new Change(sheet, cell, "", "formula", formula, before, after);
+        String sheet, Place place, String formula, Value before, Value after) {
+      return new Change(sheet, place, "", "formula", formula, before, after);
+    }
+
+    public String cell() {
+      return place.a1();
     }
   }
 

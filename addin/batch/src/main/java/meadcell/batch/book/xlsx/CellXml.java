@@ -45,7 +45,11 @@ record CellXml(StringBuilder text, String prefix) {
       end("is");
     } else if (!cell.value.isBlank()) {
       tag("v").append(isText ? " xml:space=\"preserve\">" : ">");
-      escape(written(cell.value));
+      if (cell.value instanceof Value.Number) {
+        number(cell.value.toString());
+      } else {
+        escape(written(cell.value));
+      }
       end("v");
     }
     end("c");
@@ -70,14 +74,15 @@ record CellXml(StringBuilder text, String prefix) {
     return value instanceof Value.Truth ? " t=\"b\"" : value.isError() ? " t=\"e\"" : "";
   }
 
+  private void number(String digits) {
+    text.append(digits, 0, digits.endsWith(".0") ? digits.length() - 2 : digits.length());
+  }
+
   private static String written(Value value) {
     if (value instanceof Value.Truth truth) {
       return truth.isTrue() ? "1" : "0";
     }
     String text = value.toString();
-    if (value instanceof Value.Number) {
-      return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    }
     return text.contains("_x") ? text.replaceAll(LIKE_ESCAPED, "_x005F_") : text;
   }
 

@@ -38,6 +38,9 @@ final class XlsxCells {
     }
 
     private int index(int column) {
+      if (column < count && columns[column] == column) { // the row has no gap before it
+        return column;
+      }
       boolean behind = count == 0 || column > columns[count - 1];
       return behind ? -count - 1 : Arrays.binarySearch(columns, 0, count, column);
     }
