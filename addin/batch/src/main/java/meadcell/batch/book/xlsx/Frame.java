@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -45,6 +44,11 @@ final class Frame {
     this.relations = relations;
   }
 
+  /** Whether a relation leads to a sheet in the package. */
+  static boolean isToSheet(Relation relation) {
+    return relation.part() != null && SHEETS.stream().anyMatch(relation::is);
+  }
+
   XSSFWorkbook read() throws IOException {
     put("_rels/.rels", list(new Relation("main", XlsxBook.RELATION + "officeDocument", main, "")));
     copy(main);
@@ -55,9 +59,6 @@ final class Frame {
         continue;
       }
       related.append(written(relation));
-      if (!parts.has(relation.part())) {
-        throw FileRefused.damaged("it has lost the part " + relation.part(), null);
-      }
       if (sheet == null) {
         copyWith(relation.part(), "externalLinkPath");
       } else {

@@ -1,21 +1,7 @@
 package meadcell.batch.book.xlsx;
 
-import java.util.List;
-
 /** The part that says of what a workbook consists (ECMA-376 part 1, 18.2). */
 record MainPart(XmlPart xml, Kind kind) {
-  /** Whether numbers are computed with as they are shown. */
-  boolean isPrecisionAsShown() {
-    TagScanner tags = xml.tags();
-    while (tags.next()) {
-      String precise = tags.is("calcPr") ? tags.attribute("fullPrecision") : null;
-      if (precise != null && List.of("0", "false").contains(precise.strip())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /**
    * Puts a sheet behind the others.
    *

@@ -2,6 +2,7 @@ package meadcell.batch.book.xlsx;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.apache.poi.ss.formula.FormulaParseException;
 import org.apache.poi.ss.formula.FormulaParser;
 import org.apache.poi.ss.formula.FormulaRenderer;
@@ -15,17 +16,20 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class SharedFormulas {
   private record First(int row, int column, String formula, Ptg[] tokens) {}
 
-  private final XSSFEvaluationWorkbook names;
+  private final Supplier<XSSFWorkbook> workbook;
   private final int sheet;
+  private XSSFEvaluationWorkbook names;
   private final Map<Integer, First> known = new HashMap<>();
 
-  SharedFormulas(XSSFWorkbook workbook, int sheet) {
-    this.names = XSSFEvaluationWorkbook.create(workbook);
+  /** Those of one sheet; the workbook, for its names, is asked for where there are any. */
+  SharedFormulas(Supplier<XSSFWorkbook> workbook, int sheet) {
+    this.workbook = workbook;
     this.sheet = sheet;
   }
 
   /** Gives a cell its own formula, where it stores only the number of the shared one. */
   void read(XlsxCell cell, int row, int column) {
+    names = names == null ? XSSFEvaluationWorkbook.create(workbook.get()) : names;
     if (!cell.formula.isEmpty()) {
       cell.isFirstOfShared = true;
       known.put(cell.shared, new First(row, column, cell.formula, tokens(cell.formula, row)));

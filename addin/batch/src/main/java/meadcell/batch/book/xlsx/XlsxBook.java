@@ -3,8 +3,8 @@ package meadcell.batch.book.xlsx;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +26,6 @@ import meadcell.batch.book.poi.PoiNames;
 import meadcell.batch.book.xlsx.Relations.Relation;
 import meadcell.batch.book.zip.PackageParts;
 import org.apache.poi.ss.SpreadsheetVersion;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFTable;
 import org.apache.poi.xssf.usermodel.XSSFTableColumn;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -50,8 +49,8 @@ final class XlsxBook implements Book {
   private final Relations relations;
   private final String main;
   private final MainPart mainXml;
+  private final MainPartReader content;
   private final Kind kind;
-  private final XSSFWorkbook frame;
   private final List<XlsxSheet> sheets = new ArrayList<>();
   private final Map<String, PackageParts.Content> changed = new HashMap<>();
   private final Set<String> added = new HashSet<>();
@@ -59,6 +58,9 @@ final class XlsxBook implements Book {
   private final StyleSheet styles;
   private String customPart;
   private final CustomProperties properties;
+
+  /** Null until it is asked for: to start POI takes a fifth of a short fill. */
+  private XSSFWorkbook frame;
 
   XlsxBook(byte[] original, Limits limits) throws IOException {
     parts = new PackageParts(original, limits);
@@ -69,9 +71,11 @@ final class XlsxBook implements Book {
             .orElseThrow(() -> FileRefused.damaged("it holds no workbook", null));
     kind = Kind.byRelation(toMain.type());
     main = toMain.part();
-    mainXml = new MainPart(XmlPart.of(parts.read(main)), kind);
+    byte[] mainPart = Encodings.inUtf8(parts.read(main));
+    content = MainPartReader.read(mainPart);
+    mainXml = new MainPart(new XmlPart(mainPart), kind);
     relations = new Relations(parts, main);
-    frame = new Frame(parts, types, kind, main, relations).read();
+    requireParts();
     stylePart = relations.first("styles").map(Relation::part).orElse(null);
     styles = new StyleSheet(xml(stylePart, StyleSheet.EMPTY));
     customPart = custom().map(Relation::part).orElse(null);
@@ -81,16 +85,47 @@ final class XlsxBook implements Book {
     if (shared != null) {
       texts.addAll(SharedTexts.read(parts.read(shared.part())));
     }
-    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
-      XSSFSheet sheet = frame.getSheetAt(index);
-      if (sheet.getSheetName() == null) {
-        throw FileRefused.damaged("a sheet has no name", null);
+    for (MainPartReader.Sheet sheet : content.sheets()) {
+      Relation relation = relations.withId(sheet.id()).filter(Frame::isToSheet).orElse(null);
+      if (relation != null) {
+        sheets.add(read(sheet.name(), relation.part(), texts));
       }
-      String part = sheet.getPackagePart().getPartName().getName().substring(1);
-      var xml = new ByteArrayInputStream(parts.read(part));
-      XlsxCells cells = XlsxCellsReader.read(xml, frame, texts, index);
-      sheets.add(new XlsxSheet(this, sheet.getSheetName(), part, index, cells));
     }
+    if (sheets.isEmpty()) {
+      throw FileRefused.damaged("it holds no sheet", null);
+    }
+  }
+
+  private void requireParts() throws IOException {
+    for (Relation relation : relations.all()) {
+      boolean isNeeded = Frame.isToSheet(relation) || relation.is("externalLink");
+      if (isNeeded && relation.part() != null && !parts.has(relation.part())) {
+        throw FileRefused.damaged("it has lost the part " + relation.part(), null);
+      }
+    }
+  }
+
+  private XlsxSheet read(String name, String part, List<Value> texts) throws IOException {
+    if (name == null) {
+      throw FileRefused.damaged("a sheet has no name", null);
+    }
+    int index = sheets.size();
+    var xml = new ByteArrayInputStream(parts.read(part));
+    SharedFormulas shared = new SharedFormulas(this::frame, index);
+    boolean isDate1904 = content.settings().contains(Setting.OTHER_DAYS);
+    return new XlsxSheet(
+        this, name, part, index, XlsxCellsReader.read(xml, shared, texts, isDate1904));
+  }
+
+  private XSSFWorkbook frame() {
+    if (frame == null) {
+      try {
+        frame = new Frame(parts, types, kind, main, relations).read();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return frame;
   }
 
   private XmlPart xml(String part, String otherwise) throws IOException {
@@ -116,14 +151,17 @@ final class XlsxBook implements Book {
 
   @Override
   public List<DefinedName> names() {
-    return PoiNames.of(frame);
+    return content.hasNames() ? PoiNames.of(frame()) : List.of();
   }
 
   @Override
   public List<NamedTable> tables() {
     List<NamedTable> tables = new ArrayList<>();
-    for (int index = 0; index < frame.getNumberOfSheets(); index++) {
-      for (XSSFTable table : frame.getSheetAt(index).getTables()) {
+    for (int index = 0; index < sheets.size(); index++) {
+      if (!sheets.get(index).hasTables()) {
+        continue;
+      }
+      for (XSSFTable table : frame().getSheetAt(index).getTables()) {
         tables.add(
             new NamedTable(
                 table.getName(),
@@ -141,14 +179,7 @@ final class XlsxBook implements Book {
 
   @Override
   public Set<Setting> settings() {
-    Set<Setting> settings = EnumSet.noneOf(Setting.class);
-    if (frame.isDate1904()) {
-      settings.add(Setting.OTHER_DAYS);
-    }
-    if (mainXml.isPrecisionAsShown()) {
-      settings.add(Setting.AS_SHOWN);
-    }
-    return settings;
+    return content.settings();
   }
 
   @Override
@@ -192,12 +223,11 @@ final class XlsxBook implements Book {
 
   @Override
   public boolean isStructureProtected() {
-    return frame.isStructureLocked();
+    return content.isStructureLocked();
   }
 
   @Override
   public BookSheet addSheet(String name) {
-    frame.createSheet(name);
     String part = newPart("xl/worksheets/sheet", ".xml", SPREADSHEET + "worksheet+xml");
     String id = relations.add(kind.of(RELATION + "worksheet"), part);
     mainXml.addSheet(name, id);
@@ -268,6 +298,8 @@ final class XlsxBook implements Book {
 
   @Override
   public void close() throws IOException {
-    frame.close();
+    if (frame != null) {
+      frame.close();
+    }
   }
 }

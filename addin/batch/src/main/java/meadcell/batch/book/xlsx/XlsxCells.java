@@ -73,6 +73,9 @@ final class XlsxCells {
   /** Whether the sheet's author protected it. */
   boolean isProtected;
 
+  /** Whether there are tables with a name on it. */
+  boolean hasTables;
+
   /** Id of the relation to the drawing with the boxes of notes, or nothing. */
   String boxes = "";
 

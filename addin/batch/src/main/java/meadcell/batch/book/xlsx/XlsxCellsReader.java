@@ -11,7 +11,6 @@ import meadcell.batch.book.Span;
 import meadcell.batch.book.Value;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.xml.sax.Attributes;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
@@ -22,7 +21,7 @@ final class XlsxCellsReader extends DefaultHandler {
   private static final int ROWS = 1 << 20;
   private static final int COLUMNS = 1 << 14;
 
-  private final XSSFWorkbook workbook;
+  private final boolean isDate1904;
   private final List<Value> texts;
   private final XlsxCells cells = new XlsxCells();
   private final SharedFormulas shared;
@@ -38,15 +37,16 @@ final class XlsxCellsReader extends DefaultHandler {
   private String formulaType;
   private String formulaArea;
 
-  private XlsxCellsReader(XSSFWorkbook workbook, List<Value> texts, int sheet) {
-    this.workbook = workbook;
+  private XlsxCellsReader(SharedFormulas shared, List<Value> texts, boolean isDate1904) {
+    this.shared = shared;
     this.texts = texts;
-    this.shared = new SharedFormulas(workbook, sheet);
+    this.isDate1904 = isDate1904;
   }
 
-  static XlsxCells read(InputStream xml, XSSFWorkbook workbook, List<Value> texts, int sheet)
+  static XlsxCells read(
+      InputStream xml, SharedFormulas shared, List<Value> texts, boolean isDate1904)
       throws IOException {
-    XlsxCellsReader reader = new XlsxCellsReader(workbook, texts, sheet);
+    XlsxCellsReader reader = new XlsxCellsReader(shared, texts, isDate1904);
     Sax.parse(xml, reader);
     return reader.cells;
   }
@@ -101,7 +101,8 @@ final class XlsxCellsReader extends DefaultHandler {
           cells.addMerged(span(attributes.getValue("ref")));
         }
       }
-      case "legacyDrawing" -> cells.boxes = id(attributes);
+      case "tablePart" -> cells.hasTables = true;
+      case "legacyDrawing" -> cells.boxes = relation(attributes);
       default -> {}
     }
   }
@@ -110,7 +111,8 @@ final class XlsxCellsReader extends DefaultHandler {
     return "1".equals(attributes.getValue(name)) || "true".equals(attributes.getValue(name));
   }
 
-  private static String id(Attributes attributes) {
+  /** The relation that an element names; how the attribute is called, each program may choose. */
+  static String relation(Attributes attributes) {
     for (int i = 0; i < attributes.getLength(); i++) {
       if (attributes.getLocalName(i).equals("id")) {
         return attributes.getValue(i);
@@ -232,7 +234,7 @@ final class XlsxCellsReader extends DefaultHandler {
     String local = iso.endsWith("Z") ? iso.substring(0, iso.length() - 1) : iso;
     LocalDateTime time =
         local.contains("T") ? LocalDateTime.parse(local) : LocalDate.parse(local).atStartOfDay();
-    return DateUtil.getExcelDate(time, workbook.isDate1904());
+    return DateUtil.getExcelDate(time, isDate1904);
   }
 
   private void formula(String written) {

@@ -46,6 +46,10 @@ final class XlsxSheet implements BookSheet {
     return name;
   }
 
+  boolean hasTables() {
+    return cells.hasTables;
+  }
+
   @Override
   public boolean isProtected() {
     return cells.isProtected;
