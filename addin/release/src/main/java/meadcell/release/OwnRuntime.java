@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarEntry;
@@ -42,6 +43,9 @@ final class OwnRuntime {
 
   /** Of a file of linked classes; before it stands the command that it was made for. */
   static final String LINKED = ".aot";
+
+  /** How a fill ends that finds no place in one of its workbooks. */
+  private static final int NOT_FILLED = 7;
 
   private final Path work;
   private final Path folder;
@@ -204,6 +208,6 @@ final class OwnRuntime {
     command.addAll(options);
     command.addAll(List.of("-m", MAIN));
     command.addAll(arguments);
-    Program.run(command);
+    Program.run(command, Map.of(), Set.of(0, NOT_FILLED));
   }
 }
