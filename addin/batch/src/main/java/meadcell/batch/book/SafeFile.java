@@ -145,7 +145,15 @@ public final class SafeFile {
     }
   }
 
-  /** What was written must be a whole archive of well-formed parts. */
+  /** Reads one part. */
+  private interface Reader {
+    boolean read(InputStream xml) throws IOException, SAXException;
+  }
+
+  /**
+   * What was written must be a whole archive of well-formed parts. What the quick parser is not
+   * certain of, another decides.
+   */
   private static void readBack(Path file) throws IOException, FileRefused {
     byte[] start;
     try (InputStream in = Files.newInputStream(file)) {
@@ -154,13 +162,9 @@ public final class SafeFile {
     if (start.length < 2 || start[0] != 'P' || start[1] != 'K') {
       return; // a binary workbook has no parts
     }
-    try (ZipInputStream zip =
-        new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        if (entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels")) {
-          Sax.requireWellFormed(CloseShieldInputStream.wrap(zip));
-        }
-        zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
+    try {
+      if (!areRead(file, QuickXml::isWellFormed)) {
+        areRead(file, Sax::isWellFormed);
       }
     } catch (SAXException | ZipException e) {
       throw new FileRefused(
@@ -169,5 +173,19 @@ public final class SafeFile {
               + "; the workbook may be damaged where no cell shows it.",
           e);
     }
+  }
+
+  private static boolean areRead(Path file, Reader reader) throws IOException, SAXException {
+    try (ZipInputStream zip =
+        new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        boolean isXml = entry.getName().endsWith(".xml") || entry.getName().endsWith(".rels");
+        if (isXml && !reader.read(CloseShieldInputStream.wrap(zip))) {
+          return false;
+        }
+        zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared
+      }
+    }
+    return true;
   }
 }

@@ -41,11 +41,14 @@ public final class Sax {
     }
   }
 
-  /** Whether a part is well-formed; a document type is passed over, and nothing of it opened. */
-  public static void requireWellFormed(InputStream xml) throws IOException, SAXException {
+  /**
+   * A part is well-formed, or refused; a document type is passed over, and nothing of it opened.
+   */
+  static boolean isWellFormed(InputStream xml) throws IOException, SAXException {
     SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
     try {
       opensNothing(factory).parse(xml, new Deaf());
+      return true;
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException(e);
     } catch (CharConversionException e) {
