@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,12 +20,16 @@ import meadcell.batch.ExitCode;
 import meadcell.batch.Run;
 import meadcell.batch.TestBooks;
 import meadcell.batch.book.Packages;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Parts of {@code .xlsx} workbooks that a note or a style touches, with the oddities of others. */
 class XlsxTest {
@@ -332,6 +337,32 @@ class XlsxTest {
     assertEquals(ExitCode.REFUSED, run.code());
     assertTrue(run.err().contains("it is cut off"), run.err());
     assertFalse(run.err().contains("java"), run.err());
+  }
+
+  /** Of which each program takes another one. */
+  @ParameterizedTest
+  @ValueSource(strings = {"xl/worksheets/sheet1.xml", "xl/worksheets/SHEET1.xml"})
+  void aPartThatStandsTwice(String name) throws Exception {
+    Path file = scene.xlsx(parts -> {});
+    Map<String, byte[]> parts = Packages.parts(Files.readAllBytes(file));
+    try (ZipArchiveOutputStream out = new ZipArchiveOutputStream(file)) {
+      for (Map.Entry<String, byte[]> part : parts.entrySet()) {
+        put(out, part.getKey(), part.getValue());
+      }
+      put(out, name, parts.get("xl/worksheets/sheet1.xml"));
+    }
+    byte[] before = Files.readAllBytes(file);
+    Run run = scene.fill(file, "--in-place");
+    assertEquals(ExitCode.REFUSED, run.code(), run.out() + run.err());
+    assertTrue(run.err().contains("it holds its part " + name + " twice"), run.err());
+    assertArrayEquals(before, Files.readAllBytes(file));
+  }
+
+  private static void put(ZipArchiveOutputStream out, String name, byte[] content)
+      throws IOException {
+    out.putArchiveEntry(new ZipArchiveEntry(name));
+    out.write(content);
+    out.closeArchiveEntry();
   }
 
   @Test

@@ -49,7 +49,11 @@ public final class PackageParts {
     } catch (IOException e) {
       throw FileRefused.damaged("it is cut off, or was not stored as a whole", e);
     }
-    Collections.list(zip.getEntries()).forEach(entry -> entries.put(entry.getName(), entry));
+    for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+      if (entries.put(entry.getName(), entry) != null && entry.getName().endsWith(".xml")) {
+        throw FileRefused.damaged("it holds its part " + entry.getName() + " twice", null);
+      }
+    }
     if (entries.size() > limits.mostParts()) {
       throw new FileRefused(TOO_LARGE);
     }
