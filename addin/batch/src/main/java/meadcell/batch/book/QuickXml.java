@@ -6,7 +6,10 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
-/** A parser that takes a third of the time of the JDK's, for the usual. */
+/**
+ * A parser that takes a third of the time of the JDK's, for the usual. Only damaged bytes in the
+ * name of an element or attribute, which here all come from the file or are ours, pass unseen.
+ */
 final class QuickXml {
   private static final InputFactoryImpl FACTORY = new InputFactoryImpl();
 
