@@ -64,7 +64,7 @@ public final class Release {
     Files.createDirectories(work);
     Files.createDirectories(release);
     Files.copy(packages.resolve("meadcell.oxt"), release.resolve("meadcell.oxt"));
-    copyIfMade(packages.resolve("meadcell.cdx.json"));
+    copyListOfParts(packages.resolve("meadcell.cdx.json"));
     Folders.unzip(release.resolve("meadcell.oxt"), "guide/", release);
     for (Path sample : Folders.files(project.resolve("sample-workbooks"))) {
       if (sample.getParent().endsWith("sample-workbooks")) {
@@ -82,13 +82,26 @@ public final class Release {
     checksums();
   }
 
-  /** The list of parts is made only where Maven is online. */
-  private void copyIfMade(Path parts) throws IOException {
-    if (Files.exists(parts)) {
-      Files.copy(parts, release.resolve(parts.getFileName()));
-    } else {
+  /** Maven makes it only online; one that an earlier build left may be of other libraries. */
+  private void copyListOfParts(Path parts) throws IOException {
+    if (Files.notExists(parts)) {
       System.out.println("Without " + parts.getFileName() + ": Maven was offline.");
+      return;
     }
+    String list = Files.readString(parts);
+    String notice = Files.readString(project.resolve("addin/package/src/legal/NOTICE"));
+    for (Path library : libraries) {
+      String[] named = library.getFileName().toString().split("-(?=\\d)", 2);
+      boolean isPacked = notice.contains("\n- " + named[0]);
+      if (isPacked && !list.contains("/" + named[0] + "@" + named[1].replace(".jar", "?"))) {
+        throw new IOException(
+            parts.getFileName()
+                + " is of an earlier build, without "
+                + named[0]
+                + "; build online.");
+      }
+    }
+    Files.copy(parts, release.resolve(parts.getFileName()));
   }
 
   /** The folder with its own Java. */
@@ -176,7 +189,9 @@ public final class Release {
     Files.delete(image.resolve("lib/libapplauncher.so"));
   }
 
-  /** What is to be quick, the usual work last: also on a workbook with names, of which POI reads. */
+  /**
+   * What is to be quick, the usual work last: also on a workbook with names, of which POI reads.
+   */
   private List<List<String>> usualRuns() {
     Path log = project.resolve("sample-workbooks/old-log.xlsx");
     Path named = project.resolve("sample-workbooks/first-week.xlsx");
@@ -184,8 +199,7 @@ public final class Release {
     String out = work.resolve("runs").toString();
     return List.of(
         List.of("eval", "BARREL.VOLUME(50;64;81)"),
-        List.of(
-            "fill", named.toString(), log.toString(), "--plan", plan.toString(), "--out", out));
+        List.of("fill", named.toString(), log.toString(), "--plan", plan.toString(), "--out", out));
   }
 
   private void installer(Path tool) throws IOException {
