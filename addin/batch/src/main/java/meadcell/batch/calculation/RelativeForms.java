@@ -38,7 +38,7 @@ public final class RelativeForms {
       List<Integer> distances = new ArrayList<>();
       FormulaScanner tokens = new FormulaScanner(formula, Dialect.EXCEL);
       int copied = 0;
-      int same = 0;
+      int known = 0;
       while (tokens.next()) {
         boolean isCell = tokens.kind() == FormulaScanner.Kind.CELL;
         if (isCell || tokens.kind() == FormulaScanner.Kind.ROW) {
@@ -52,13 +52,13 @@ public final class RelativeForms {
           copied = tokens.end();
           if (!tokens.isRowFixed()) {
             int digits = Integer.toString(tokens.row() + 1).length();
-            between.add(formula.substring(same, copied - digits));
+            between.add(formula.substring(known, copied - digits));
             distances.add(tokens.row() - row);
-            same = copied;
+            known = copied;
           }
         }
       }
-      between.add(formula.substring(same));
+      between.add(formula.substring(known));
       return new Copied(
           form.append(formula, copied, formula.length()).toString(), between, distances);
     }
@@ -74,8 +74,8 @@ public final class RelativeForms {
     boolean isAlso(String formula, int row) {
       int at = 0;
       for (int i = 0; i < distances.size(); i++) {
-        int digits = at + between.get(i).length();
-        int end = endOfNumber(formula, digits, row + distances.get(i) + 1);
+        int number = at + between.get(i).length();
+        int end = endOfNumber(formula, number, row + distances.get(i) + 1);
         if (end < 0 || !formula.startsWith(between.get(i), at)) {
           return false;
         }

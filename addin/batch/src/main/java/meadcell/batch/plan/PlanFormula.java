@@ -89,7 +89,10 @@ public final class PlanFormula {
   public String with(Map<Reference, String> operands) {
     StringBuilder formula = new StringBuilder();
     for (Piece piece : pieces) {
-      formula.append(piece.reference == null ? piece.text : operands.get(piece.reference));
+      formula.append(
+          piece.reference == null
+              ? piece.text
+              : Objects.requireNonNull(operands.get(piece.reference)));
     }
     return formula.toString();
   }

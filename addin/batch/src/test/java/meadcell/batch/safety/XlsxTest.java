@@ -341,7 +341,7 @@ class XlsxTest {
 
   /** Of which each program takes another one. */
   @ParameterizedTest
-  @ValueSource(strings = {"xl/worksheets/sheet1.xml", "xl/worksheets/SHEET1.xml"})
+  @ValueSource(strings = {"xl/worksheets/sheet1.xml", "xl/worksheets/SHEET1.xml", "_rels/.rels"})
   void aPartThatStandsTwice(String name) throws Exception {
     Path file = scene.xlsx(parts -> {});
     Map<String, byte[]> parts = Packages.parts(Files.readAllBytes(file));

@@ -50,13 +50,18 @@ public final class PackageParts {
       throw FileRefused.damaged("it is cut off, or was not stored as a whole", e);
     }
     for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
-      if (entries.put(entry.getName(), entry) != null && entry.getName().endsWith(".xml")) {
+      if (entries.put(entry.getName(), entry) != null && isXml(entry.getName())) {
         throw FileRefused.damaged("it holds its part " + entry.getName() + " twice", null);
       }
     }
     if (entries.size() > limits.mostParts()) {
       throw new FileRefused(TOO_LARGE);
     }
+  }
+
+  /** Whether a part is XML, by its name. */
+  public static boolean isXml(String part) {
+    return part.endsWith(".xml") || part.endsWith(".rels");
   }
 
   public Set<String> names() {
