@@ -18,7 +18,6 @@ import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
-import meadcell.batch.book.zip.PackageParts;
 import org.apache.commons.io.input.CloseShieldInputStream;
 import org.xml.sax.SAXException;
 
@@ -180,7 +179,7 @@ public final class SafeFile {
     try (ZipInputStream zip =
         new ZipInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16))) {
       for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        if (PackageParts.isXml(entry.getName()) && !reader.read(CloseShieldInputStream.wrap(zip))) {
+        if (Sax.isXml(entry.getName()) && !reader.read(CloseShieldInputStream.wrap(zip))) {
           return false;
         }
         zip.transferTo(OutputStream.nullOutputStream()); // at its end the checksum is compared

@@ -25,6 +25,11 @@ public final class Sax {
 
   private Sax() {}
 
+  /** Whether a part of a package is XML, by its name. */
+  public static boolean isXml(String part) {
+    return part.endsWith(".xml") || part.endsWith(".rels");
+  }
+
   /** Parses a part that is to be understood; one with a document type is refused. */
   public static void parse(InputStream xml, DefaultHandler handler) throws IOException {
     SAXParserFactory factory = SAXParserFactory.newDefaultNSInstance();

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import meadcell.batch.book.FileRefused;
 import meadcell.batch.book.Limits;
+import meadcell.batch.book.Sax;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
 import org.apache.commons.compress.archivers.zip.ZipFile;
@@ -50,18 +51,13 @@ public final class PackageParts {
       throw FileRefused.damaged("it is cut off, or was not stored as a whole", e);
     }
     for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
-      if (entries.put(entry.getName(), entry) != null && isXml(entry.getName())) {
+      if (entries.put(entry.getName(), entry) != null && Sax.isXml(entry.getName())) {
         throw FileRefused.damaged("it holds its part " + entry.getName() + " twice", null);
       }
     }
     if (entries.size() > limits.mostParts()) {
       throw new FileRefused(TOO_LARGE);
     }
-  }
-
-  /** Whether a part is XML, by its name. */
-  public static boolean isXml(String part) {
-    return part.endsWith(".xml") || part.endsWith(".rels");
   }
 
   public Set<String> names() {
